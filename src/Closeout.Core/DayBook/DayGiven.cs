@@ -1,0 +1,27 @@
+using Closeout.Stock;
+
+namespace Closeout.DayBook;
+
+/// <summary>What a day folder says, read and found without fault.</summary>
+/// <param name="Stock">Opening balances of stock.csv; the supplier stands against them, so that they sum to zero.</param>
+/// <param name="BookingDates">Dates that bookings.csv contains.</param>
+/// <param name="UseDates">Dates that usage.csv contains.</param>
+/// <param name="Orders">Null: there is no orders.csv.</param>
+public sealed record DayGiven(
+    DateOnly BusinessDate,
+    Setup Setup,
+    IReadOnlyList<Balance> Stock,
+    IReadOnlyList<DateOnly> BookingDates,
+    IReadOnlyList<Booking> Bookings,
+    IReadOnlyList<DateOnly> UseDates,
+    IReadOnlyList<DailyUse> Use,
+    IReadOnlyList<VanUse> ByVan,
+    IReadOnlyList<Order>? Orders)
+{
+    /// <summary>The first page of a new book.</summary>
+    public PageOpened FirstPage(bool rehearsal) =>
+        new(BusinessDate, rehearsal, new Carried(Setup, Stock, [.. Setup.Vans.Select(VanCarried.New)], Bookings, Orders ?? [], Use, ByVan));
+
+    /// <summary>The entry that brings the open page up to this folder.</summary>
+    public DayFolderLoaded Loaded() => new(Setup, BookingDates, Bookings, UseDates, Use, ByVan, Orders);
+}

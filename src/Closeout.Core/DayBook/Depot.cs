@@ -1,0 +1,91 @@
+using System.Collections.Immutable;
+using Closeout.Shifts;
+using Closeout.Stock;
+
+namespace Closeout.DayBook;
+
+/// <summary>The depot on a business date: the fold of a page. The one place that knows every kind of entry.</summary>
+/// <param name="Number">Number of the last entry folded.</param>
+public sealed record Depot(
+    DateOnly Date,
+    bool Rehearsal,
+    int Number,
+    Setup Setup,
+    Ledger Ledger,
+    ImmutableDictionary<Code<Van>, VanCarried> Carried,
+    ImmutableDictionary<Code<Van>, Shift> Shifts,
+    ImmutableList<Booking> Bookings,
+    ImmutableList<Order> Orders,
+    ImmutableList<DailyUse> Use,
+    ImmutableDictionary<(DateOnly, Code<Van>), VanUse> ByVan)
+{
+    /// <summary>The van's close-out; null while it is on the road.</summary>
+    public Shift? Shift(Code<Van> van) => Shifts.GetValueOrDefault(van);
+
+    /// <summary>What was carried forward of the van.</summary>
+    public VanCarried Van(Code<Van> van) => Carried.TryGetValue(van, out var carried)
+        ? carried
+        : VanCarried.New(Setup.Van(van));
+
+    /// <summary>Units of the item that today's visits of the van report; null: no reports were loaded for it.</summary>
+    public int? Reported(Code<Van> van, Code<Item> item) => ByVan.TryGetValue((Date, van), out var use)
+        ? use.Items.Where(i => i.Item == item).Sum(i => i.Units)
+        : null;
+
+    /// <summary>The same depot with the units of files, whatever its screens show.</summary>
+    public Depot InFileUnits => this with { Setup = Setup with { Depot = Setup.Depot with { Metric = false } } };
+
+    /// <summary>Folds a page from its first entry on.</summary>
+    public static Depot Fold(IEnumerable<Recorded> entries) =>
+        entries.Aggregate((Depot?)null, (depot, e) => depot is null ? Open(e) : depot.Apply(e))
+        ?? throw new InvalidOperationException("a page without entries");
+
+    /// <summary>The depot that a page opens with.</summary>
+    /// <exception cref="InvalidOperationException">A page begins with something else.</exception>
+    public static Depot Open(Recorded first) => first.Entry is PageOpened page
+        ? new Depot(
+            page.Date,
+            page.Rehearsal,
+            first.Number,
+            page.Carried.Setup,
+            Ledger.Carried(page.Carried.Balances),
+            page.Carried.Vans.ToImmutableDictionary(v => v.Van),
+            ImmutableDictionary<Code<Van>, Shift>.Empty,
+            [.. page.Carried.Bookings],
+            [.. page.Carried.Orders],
+            [.. page.Carried.Use],
+            page.Carried.ByVan.ToImmutableDictionary(v => (v.Date, v.Van)))
+        : throw new InvalidOperationException($"entry {first.Number} opens a page and is {first.Entry.GetType().Name}");
+
+    /// <summary>The depot after one more entry.</summary>
+    /// <exception cref="InvalidOperationException">The entry cannot follow: it is named, never skipped.</exception>
+    public Depot Apply(Recorded recorded)
+    {
+        if (recorded.Number != Number + 1)
+        {
+            throw new InvalidOperationException($"entry {recorded.Number} follows entry {Number}");
+        }
+
+        var next = this with { Number = recorded.Number, Ledger = Ledger.Post(recorded.Entry.Moves) };
+        return recorded.Entry switch
+        {
+            VanCameIn e when Shift(e.Van) is null => next with { Shifts = Shifts.Add(e.Van, Closeout.Shifts.Shift.Begin(e, recorded.At, Aboard(e.Van))) },
+            VanEntry e when Shift(e.Van) is { } shift => next with { Shifts = Shifts.SetItem(e.Van, shift.Evolve(recorded)) },
+            DayFolderLoaded e => next with
+            {
+                Setup = e.Setup,
+                Bookings = [.. Bookings.Where(b => !e.BookingDates.Contains(b.Date)), .. e.Bookings],
+                Use = [.. Use.Where(u => !e.UseDates.Contains(u.Date)), .. e.Use],
+                ByVan = ByVan.RemoveRange(ByVan.Keys.Where(k => e.UseDates.Contains(k.Item1)))
+                    .SetItems(e.ByVan.Select(v => KeyValuePair.Create((v.Date, v.Van), v))),
+                Orders = e.Orders is null ? Orders : [.. e.Orders],
+            },
+            _ => throw new InvalidOperationException($"entry {recorded.Number}, {recorded.Entry.GetType().Name}, cannot stand here"),
+        };
+    }
+
+    private ImmutableDictionary<Code<Item>, Holding> Aboard(Code<Van> van) => Setup.Items
+        .Select(i => (i.Code, Held: Ledger.Aboard(van, i)))
+        .Where(h => h.Held != default)
+        .ToImmutableDictionary(h => h.Code, h => h.Held);
+}

@@ -1,0 +1,39 @@
+using Closeout.Cardboard;
+using Closeout.Stock;
+using Closeout.Vans;
+
+namespace Closeout.DayBook;
+
+/// <summary>What a page hands to the next.</summary>
+public static class NextPage
+{
+    /// <summary>History that the plan looks back on, in calendar days.</summary>
+    public const int HistoryDays = 60;
+
+    /// <summary>The page that follows the depot's, on a later business date.</summary>
+    public static PageOpened After(Depot depot, DateOnly date) => new(date, depot.Rehearsal, new Carried(
+        depot.Setup,
+        [.. depot.Ledger.Balances.OrderBy(b => b.Item).ThenBy(b => b.Place.Kind).ThenBy(b => b.Place.Van)],
+        [.. depot.Setup.Vans.Select(v => Of(depot, v.Code))],
+        [.. depot.Bookings.Where(b => b.Date >= date)],
+        depot.Orders,
+        [.. depot.Use.Where(u => u.Date > date.AddDays(-HistoryDays))],
+        [.. depot.ByVan.Values.Where(v => v.Date >= date).OrderBy(v => v.Date).ThenBy(v => v.Van)]));
+
+    private static VanCarried Of(Depot depot, Code<Van> van)
+    {
+        var (old, shift) = (depot.Van(van), depot.Shift(van));
+        return new(
+            van,
+            Readiness.OdometerMi(depot, van),
+            Readiness.WeeklyCheckedOn(depot, van),
+            shift?.Weekly?.OilChangedOn ?? old.OilChangedOn,
+            [.. CardboardTotals.MissingOf(depot, van)],
+            [.. depot.Setup.Kit.Where(k => k.Expires && KitCheck.DateOf(depot, van, k.Code) is not null)
+                .Select(k => new KitDate(k.Code, KitCheck.DateOf(depot, van, k.Code)!.Value))],
+            [.. KitCheck.MissingOf(depot, van).Select(m => new KitThere(m.Piece.Code, m.There))],
+            [.. old.Damages, .. (shift?.Damages ?? []).Where(d => d.Severity != Severity.Unsafe)
+                .Select(d => new OpenDamage(depot.Date, d.Zone, d.Severity, d.What))],
+            [.. old.Holds, .. Readiness.Tonight(depot, van).Except(old.Holds.Select(h => h.Reason)).Select(r => new Hold(depot.Date, r))]);
+    }
+}

@@ -1,0 +1,61 @@
+using Closeout.DayBook;
+using Closeout.Stock;
+
+namespace Closeout.Shifts;
+
+/// <summary>The rules of counting what came back.</summary>
+public static class Leftovers
+{
+    public static Decision Count(Depot depot, Shift shift, CountLeftover command)
+    {
+        if (depot.Setup.Find(command.Item) is not { } item)
+        {
+            return Refusal.NoSuchItem(command.Item);
+        }
+
+        var before = BeforeOf(depot, shift, item);
+        var count = new LeftoverCount(command.Sealed ?? before.Sealed, command.Bin, command.Kept);
+        var installed = command.Installed ?? depot.Reported(shift.Van, item.Code);
+        foreach (var (what, number) in new[] { ("Sealed cartons", count.Sealed), ("Loose into the bin", count.Bin), ("Loose kept aboard", count.Kept), ("Units installed", installed ?? 0) })
+        {
+            if (number is < 0 or > Refusal.MostAtOnce)
+            {
+                return Refusal.OutOfRange(what, number, 0, Refusal.MostAtOnce);
+            }
+        }
+
+        var used = Counting.Used(before, count, item.UnitsPerCarton);
+        var held = before.Units(item.UnitsPerCarton);
+        if (used < 0 && !command.Sure)
+        {
+            return Refusal.AboveTheBook(item, held - used, held);
+        }
+
+        var first = shift.Counts.TryGetValue(item.Code, out var old)
+            ? Counting.Moves(shift.Van, item, before, old.Count, old.Installed)
+            : [];
+        var change = Counting.Replace(first, Counting.Moves(shift.Van, item, before, count, installed));
+        var back = change.Where(m => m.From == Place.Bin).Sum(m => m.Units);
+        var inBin = depot.Ledger.Units(Place.Bin, item.Code);
+        if (back > inBin)
+        {
+            return Refusal.BinTooLow(item, inBin, back);
+        }
+
+        return new LeftoverCounted(
+            shift.Van, item.Code, count, installed, used, Counting.Gap(used, installed), Counting.Emptied(before, count), change);
+    }
+
+    /// <summary>What the book had aboard when the van came in.</summary>
+    public static Holding BeforeOf(Depot depot, Shift shift, Item item) =>
+        shift.Before.TryGetValue(item.Code, out var before) ? before : new Holding(0, 0);
+
+    /// <summary>The items to count, in stow order: the places in the order in which the items file first names them, and in each the file's order.</summary>
+    public static IReadOnlyList<Item> ToCount(Depot depot, Shift shift)
+    {
+        var stows = depot.Setup.Stows;
+        return [.. depot.Setup.Items
+            .Where(i => shift.Before.ContainsKey(i.Code) || shift.Counts.ContainsKey(i.Code))
+            .OrderBy(i => stows[i.Stow])];
+    }
+}

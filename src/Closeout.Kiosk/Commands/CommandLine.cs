@@ -1,0 +1,90 @@
+using System.CommandLine;
+using System.Globalization;
+using Closeout.Screens;
+using Closeout.Store;
+
+namespace Closeout.Commands;
+
+/// <summary>The arguments, as the contract names them.</summary>
+public static class CommandLine
+{
+    public static RootCommand Build(TimeProvider clock)
+    {
+        var book = new Option<string?>("--book") { Description = "The book's folder. Without it: closeout in your application-data folder.", HelpName = "FOLDER", Recursive = true };
+        var date = new Option<string?>("--date") { Description = "A business date of the book, YYYY-MM-DD. Without it: the open one.", HelpName = "DATE", Recursive = true };
+        var root = new RootCommand("The end of the day at a depot of service vans. Without a command: the kiosk.") { book, date };
+        BookFolder FolderOf(ParseResult parsed) => new(parsed.GetValue(book) ?? BookFolder.Default);
+
+        root.SetAction(parsed => Guarded(() => KioskCommand.Run(FolderOf(parsed), DateOf(parsed.GetValue(date)), clock)));
+
+        var folder = new Argument<string>("FOLDER") { Description = "A day folder." };
+        var outDir = new Option<string>("--out") { Description = "Where the files and the rehearsal's book go.", HelpName = "DIR", Required = true };
+        var final = new Option<bool>("--final") { Description = "Answer no, with exit code 1, while a van is not closed." };
+        var rehearse = new Command("rehearse", "Plays a day folder's evening on a fresh book, prints the bay wall, writes all files.") { folder, outDir, final };
+        rehearse.SetAction(parsed => Guarded(() => RehearseCommand.Run(parsed.GetValue(folder)!, parsed.GetValue(outDir)!, parsed.GetValue(book), parsed.GetValue(final))));
+        root.Add(rehearse);
+
+        var load = new Command("load", "Sets up the book from a day folder, or brings it up to one.") { folder };
+        load.SetAction(parsed => Guarded(() => LoadCommand.Run(parsed.GetValue(folder)!, FolderOf(parsed), clock)));
+        root.Add(load);
+
+        var wall = new Command("wall", "Prints the bay wall.") { final };
+        wall.SetAction(parsed => Guarded(() =>
+        {
+            var depot = Book.Open(FolderOf(parsed), DateOf(parsed.GetValue(date))).Depot;
+            Console.Out.Write(WallText.Of(depot, Restock.RestockPlan.For(depot)));
+            return parsed.GetValue(final) && Output.RefusesFinal(depot) ? ExitCode.No : ExitCode.Done;
+        }));
+        root.Add(wall);
+
+        foreach (var name in new[] { "restock", "shelf", "cardboard", "mileage" })
+        {
+            var file = new Option<string>("--out") { Description = "The file to write; - is standard output.", HelpName = "FILE", Required = true };
+            var export = new Command(name, $"Writes {name}.csv.") { file, final };
+            export.SetAction(parsed => Guarded(() =>
+            {
+                var depot = Book.Open(FolderOf(parsed), DateOf(parsed.GetValue(date))).Depot;
+                if (parsed.GetValue(final) && Output.RefusesFinal(depot))
+                {
+                    return ExitCode.No;
+                }
+
+                Output.Write(parsed.GetValue(file)!, Output.Files[name](depot));
+                return ExitCode.Done;
+            }));
+            root.Add(export);
+        }
+
+        var check = new Command("check", "Verifies the book: numbering, checksums, every entry lawful, the ledger balanced.");
+        check.SetAction(parsed => Guarded(() => CheckCommand.Run(FolderOf(parsed))));
+        root.Add(check);
+        return root;
+    }
+
+    private static DateOnly? DateOf(string? text) => text is null
+        ? null
+        : DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date)
+            ? date
+            : throw new UsageException($"--date is no date: found \"{Files.Harmless.Line(text)}\", allowed YYYY-MM-DD.");
+
+    private static int Guarded(Func<int> run)
+    {
+        try
+        {
+            return run();
+        }
+        catch (UsageException e)
+        {
+            Console.Error.WriteLine(e.Message);
+            return ExitCode.BadInput;
+        }
+        catch (BookException e)
+        {
+            Console.Error.WriteLine(e.Message);
+            return ExitCode.NoBook;
+        }
+    }
+}
+
+/// <summary>The arguments cannot be followed; the message says what was found and what is allowed.</summary>
+public sealed class UsageException(string message) : Exception(message);

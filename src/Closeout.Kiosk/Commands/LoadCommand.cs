@@ -1,0 +1,61 @@
+using Closeout.DayBook;
+using Closeout.Files;
+using Closeout.Shifts;
+using Closeout.Store;
+
+namespace Closeout.Commands;
+
+/// <summary><c>load FOLDER</c>: sets up a book, or brings it up to a day folder; all or nothing.</summary>
+public static class LoadCommand
+{
+    public static int Run(string folder, BookFolder target, TimeProvider clock)
+    {
+        var day = DayFolder.Read(folder);
+        Output.Notes(day.Findings);
+        if (day.Given is not { } given)
+        {
+            return Output.Faults(day.Findings.Problems, "nothing was loaded.");
+        }
+
+        if (!target.HasPages)
+        {
+            Book.OpenPage(target, null, given.FirstPage(rehearsal: false), clock.GetLocalNow());
+            Console.Out.WriteLine($"Set up {given.Setup.Depot.Name} for {given.BusinessDate:yyyy-MM-dd}: {given.Setup.Vans.Count} vans, {given.Setup.Items.Count} items.");
+            return CaughtUp(target);
+        }
+
+        var book = Book.Open(target);
+        var kept = Loading.KeepSpelling(book.Depot, given);
+        var faults = Loading.Faults(book.Depot, kept).ToList();
+        if (faults.Count > 0)
+        {
+            return Output.Faults(faults.Select(f => new Problem(f.File, 1, 1, f.Text)), "nothing was loaded.");
+        }
+
+        if (given.BusinessDate > book.Date)
+        {
+            Book.OpenPage(target, book, Loading.NextPageWith(book.Depot, kept), clock.GetLocalNow());
+            Console.Out.WriteLine($"Opened {given.BusinessDate:yyyy-MM-dd}: balances, odometers, holds and what was left open on {book.Depot.Date:yyyy-MM-dd} are carried forward. stock.csv was not read again.");
+            return CaughtUp(target);
+        }
+
+        // Others may have written meanwhile: the rules are asked once more on what they wrote.
+        Decision Decide(Depot depot) => Loading.Faults(depot, kept).Any()
+            ? new Refusal("book-moved-on", "The book changed while the folder was read. Load it again.")
+            : kept.Loaded();
+        if (book.Record(Decide, clock.GetLocalNow()) is { } refusal)
+        {
+            Console.Error.WriteLine(refusal.Text);
+            return ExitCode.NoBook;
+        }
+
+        Console.Out.WriteLine($"Updated {kept.Setup.Depot.Name} for {book.Date:yyyy-MM-dd}. stock.csv was not read again: stock changes by counts and deliveries only.");
+        return CaughtUp(target);
+    }
+
+    private static int CaughtUp(BookFolder target)
+    {
+        new Archive(target).CatchUp();
+        return ExitCode.Done;
+    }
+}

@@ -1,0 +1,90 @@
+using Closeout.DayBook;
+using Closeout.Files;
+using Closeout.Restock;
+using Closeout.Store;
+
+namespace Closeout.Commands;
+
+/// <summary>The exit codes of the contract.</summary>
+public static class ExitCode
+{
+    public const int Done = 0;
+
+    /// <summary>The answer is no: a check failed, a van is not closed under --final.</summary>
+    public const int No = 1;
+
+    /// <summary>Bad input or usage.</summary>
+    public const int BadInput = 2;
+
+    /// <summary>The book is in use, or cannot be read or written.</summary>
+    public const int NoBook = 3;
+}
+
+/// <summary>The files that outsiders read, by name.</summary>
+public static class Output
+{
+    /// <summary>Every file out, and how it is made.</summary>
+    public static readonly IReadOnlyDictionary<string, Func<Depot, byte[]>> Files = new Dictionary<string, Func<Depot, byte[]>>
+    {
+        ["restock"] = depot => RestockCsv.Write(RestockPlan.For(depot)),
+        ["shelf"] = depot => ShelfCsv.Write(RestockPlan.For(depot)),
+        ["cardboard"] = CardboardCsv.Write,
+        ["mileage"] = MileageCsv.Write,
+        ["wall"] = WallCsv.Write,
+    };
+
+    /// <summary>Writes a file whole or not at all; <c>-</c> is standard output.</summary>
+    /// <exception cref="BookException">It cannot be written.</exception>
+    public static void Write(string path, byte[] bytes)
+    {
+        if (path == "-")
+        {
+            using var output = Console.OpenStandardOutput();
+            output.Write(bytes);
+            return;
+        }
+
+        try
+        {
+            Disk.WriteWhole(path, bytes);
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            throw new BookException($"{path} cannot be written: {e.Message} Nothing was written there; name a folder that exists and is writable.", e);
+        }
+    }
+
+    /// <summary>Every fault on a line of its own, and what became of it.</summary>
+    public static int Faults(IEnumerable<Problem> problems, string became)
+    {
+        var count = 0;
+        foreach (var problem in problems)
+        {
+            Console.Error.WriteLine(problem);
+            count++;
+        }
+
+        Console.Error.WriteLine($"{count} {(count == 1 ? "fault" : "faults")}; {became}");
+        return ExitCode.BadInput;
+    }
+
+    public static void Notes(Findings findings)
+    {
+        foreach (var note in findings.Notes)
+        {
+            Console.Error.WriteLine($"note: {note}");
+        }
+    }
+
+    /// <summary>Under --final: a van that is not closed is named, and nothing is written.</summary>
+    public static bool RefusesFinal(Depot depot)
+    {
+        var open = depot.Setup.Vans.Where(v => depot.Shift(v.Code) is not { IsClosed: true }).ToList();
+        foreach (var van in open)
+        {
+            Console.Error.WriteLine($"{van.Code} {van.Name} is not closed: {(depot.Shift(van.Code) is { } shift ? $"it is at {Shifts.StepWords.Name(shift.Step)}" : "it is on the road")}. Close it out, or leave --final away.");
+        }
+
+        return open.Count > 0;
+    }
+}

@@ -1,0 +1,89 @@
+using Closeout.DayBook;
+using Closeout.Files;
+using Closeout.Shifts;
+using Closeout.Stock;
+
+namespace Closeout.Commands;
+
+/// <summary>Plays an evening's answers through the same desk as the kiosk.</summary>
+public static class Rehearsal
+{
+    /// <summary>Seconds between two answers on a rehearsal's clock, which starts at the end of the shift: the same folder gives the same book.</summary>
+    private const int SecondsPerAnswer = 15;
+
+    /// <summary>The clock of a rehearsal of that day.</summary>
+    public static TimeProvider Clock(DateOnly date, TimeOnly shiftEnd) => new Ticking(new DateTimeOffset(date.ToDateTime(shiftEnd), TimeSpan.Zero));
+
+    /// <summary>Plays the answers; the faults are the refusals, each at its line.</summary>
+    public static IEnumerable<Problem> Play(Desk desk, IEnumerable<EveningAnswer> answers)
+    {
+        foreach (var answer in answers)
+        {
+            foreach (var refusal in Give(desk, answer))
+            {
+                yield return new(EveningFile.File, answer.Line, 1, refusal.Text);
+            }
+        }
+    }
+
+    /// <summary>One answer: whoever answers a later step has confirmed the earlier ones as booked.</summary>
+    private static IEnumerable<Refusal> Give(Desk desk, EveningAnswer answer)
+    {
+        if (desk.Depot.Shift(answer.Van) is null && Tell(desk, new ComeIn(answer.Van, answer.Technician)) is { } notIn)
+        {
+            yield return notIn;
+            yield break;
+        }
+
+        while (desk.Depot.Shift(answer.Van)!.Step < answer.Step)
+        {
+            if (Tell(desk, AsBooked(desk.Depot, answer.Van)) is { } refusal)
+            {
+                yield return refusal;
+                yield break;
+            }
+        }
+
+        if (Tell(desk, answer.Command ?? AsBooked(desk.Depot, answer.Van, answer.Step)) is { } refused)
+        {
+            yield return refused;
+        }
+    }
+
+    /// <summary>Records; what the kiosk would ask twice was answered twice.</summary>
+    private static Refusal? Tell(Desk desk, Command command)
+    {
+        var refusal = desk.Record(command);
+        return refusal is { AskAgain: true }
+            ? desk.Record(command switch
+            {
+                CountLeftover c => c with { Sure = true },
+                LogMileage c => c with { Sure = true },
+                _ => throw new InvalidOperationException($"{command.GetType().Name} cannot be asked again"),
+            })
+            : refusal;
+    }
+
+    private static Command AsBooked(Depot depot, Code<Van> van) => AsBooked(depot, van, depot.Shift(van)!.Step);
+
+    /// <summary>The answer to a step that says nothing new: as booked, as expected, not driven, no damage, all there, clean.</summary>
+    private static Command AsBooked(Depot depot, Code<Van> van, Step step) => step switch
+    {
+        Step.Leftovers => new ConfirmLeftovers(van),
+        Step.Cardboard => new ConfirmCardboard(van),
+        Step.Mileage => new LogMileage(van, depot.Van(van).OdometerMi),
+        Step.Damage => new ConfirmDamage(van, None: false),
+        Step.Kit => new ConfirmKit(van),
+        Step.Weekly => new CheckWeekly(van, null, 0, Clean: true),
+        _ => throw new InvalidOperationException($"{step} cannot be confirmed as booked"),
+    };
+
+    private sealed class Ticking(DateTimeOffset start) : TimeProvider
+    {
+        private int ticks;
+
+        public override TimeZoneInfo LocalTimeZone => TimeZoneInfo.Utc;
+
+        public override DateTimeOffset GetUtcNow() => start.AddSeconds(SecondsPerAnswer * ticks++);
+    }
+}

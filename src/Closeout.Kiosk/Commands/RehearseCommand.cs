@@ -1,0 +1,119 @@
+using Closeout.Files;
+using Closeout.Screens;
+using Closeout.Store;
+
+namespace Closeout.Commands;
+
+/// <summary><c>rehearse FOLDER --out DIR</c>: a whole evening on a fresh book, without a screen.</summary>
+public static class RehearseCommand
+{
+    /// <param name="book">The book named on the command line; null: DIR/book, replaced when it is a rehearsal's.</param>
+    public static int Run(string folder, string outDir, string? book, bool final)
+    {
+        var day = DayFolder.Read(folder);
+        Output.Notes(day.Findings);
+        if (day.Given is not { } given)
+        {
+            return Output.Faults(day.Findings.Problems, "nothing was loaded.");
+        }
+
+        var target = new BookFolder(book ?? Path.Combine(outDir, "book"));
+        if (Refuses(target, named: book is not null))
+        {
+            return ExitCode.BadInput;
+        }
+
+        MakeFolder(outDir);
+        var fresh = new BookFolder(target.Path + ".new");
+        Remove(fresh);
+        try
+        {
+            var clock = Rehearsal.Clock(given.BusinessDate, given.Setup.Depot.ShiftEnd);
+            var desk = new Desk(Book.OpenPage(fresh, null, given.FirstPage(rehearsal: true), clock.GetLocalNow()), clock);
+            var faults = Rehearsal.Play(desk, EveningAnswers.Of(day.Evening)).ToList();
+            if (faults.Count > 0)
+            {
+                return Output.Faults(faults, "the evening was not rehearsed and nothing was written.");
+            }
+
+            if (final && Output.RefusesFinal(desk.Depot))
+            {
+                return ExitCode.No;
+            }
+
+            new Archive(fresh).CatchUp();
+            Remove(target);
+            Directory.Move(fresh.Path, target.Path);
+            foreach (var (name, write) in Output.Files)
+            {
+                Output.Write(Path.Combine(outDir, name + ".csv"), write(desk.Depot));
+            }
+
+            Console.Out.Write(WallText.Of(desk.Depot, desk.Plan));
+            return ExitCode.Done;
+        }
+        catch (IOException e)
+        {
+            throw new BookException($"{outDir} cannot be written: {e.Message} Name a folder that is writable.", e);
+        }
+        finally
+        {
+            Remove(fresh);
+        }
+    }
+
+    private static bool Refuses(BookFolder target, bool named)
+    {
+        if (!Directory.Exists(target.Path) && !File.Exists(target.Path))
+        {
+            return false;
+        }
+
+        if (named)
+        {
+            Console.Error.WriteLine($"The book {target.Path} exists, and a rehearsal needs a fresh one. Name another with --book, or leave --book away.");
+            return true;
+        }
+
+        if (IsRehearsal(target))
+        {
+            return false;
+        }
+
+        Console.Error.WriteLine($"{target.Path} is not a rehearsal's book, so it is not replaced. Name another folder with --out.");
+        return true;
+    }
+
+    private static bool IsRehearsal(BookFolder folder)
+    {
+        try
+        {
+            return Book.Open(folder, folder.Dates.Count > 0 ? folder.Dates[0] : null).Depot.Rehearsal;
+        }
+        catch (BookException)
+        {
+            // What cannot be read may be somebody's evening: leave it alone.
+            return false;
+        }
+    }
+
+    private static void MakeFolder(string path)
+    {
+        try
+        {
+            Directory.CreateDirectory(path);
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            throw new BookException($"{path} cannot be made: {e.Message} Name a folder that can be written.", e);
+        }
+    }
+
+    private static void Remove(BookFolder folder)
+    {
+        if (Directory.Exists(folder.Path))
+        {
+            Directory.Delete(folder.Path, recursive: true);
+        }
+    }
+}

@@ -1,0 +1,41 @@
+using Closeout.DayBook;
+using Closeout.Restock;
+using Closeout.Shifts;
+using Closeout.Store;
+
+namespace Closeout;
+
+/// <summary>The only writer: decide, append, fold. What it returns as recorded is on disk.</summary>
+/// <param name="clock">The clock of new entries; the wall's and the kiosk's is the system's, a rehearsal brings its own.</param>
+public sealed class Desk(Book book, TimeProvider clock)
+{
+    private (int Number, RestockPlan Plan)? planned;
+
+    /// <summary>The depot as far as it was read.</summary>
+    public Depot Depot => book.Depot;
+
+    /// <summary>The moment, in local time.</summary>
+    public DateTimeOffset Now => clock.GetLocalNow();
+
+    /// <summary>Tomorrow's plan on the depot as it stands; made once per state.</summary>
+    public RestockPlan Plan
+    {
+        get
+        {
+            if (planned is not { } known || known.Number != Depot.Number)
+            {
+                planned = known = (Depot.Number, RestockPlan.For(Depot));
+            }
+
+            return known.Plan;
+        }
+    }
+
+    /// <summary>Records what the command comes to.</summary>
+    /// <returns>Why not; null: recorded, and on disk.</returns>
+    /// <exception cref="BookException">It could not be written.</exception>
+    public Refusal? Record(Command command) => book.Record(depot => Decider.Decide(depot, command), Now);
+
+    /// <summary>Takes in what other programs wrote. True when there was anything.</summary>
+    public bool Refresh() => book.Refresh();
+}

@@ -1,0 +1,154 @@
+using System.Globalization;
+using Closeout.Stock;
+
+namespace Closeout.Files;
+
+/// <summary>A row of a day-folder file, read field by field. A field that is not allowed is told as a fault with its place, and <see cref="IsGood"/> turns false.</summary>
+public sealed class CsvRow(string file, int line, List<CsvCell> cells, IReadOnlyDictionary<string, int> index, Findings findings)
+{
+    /// <summary>The most of anything that is counted in a file.</summary>
+    public const int MostUnits = 1_000_000;
+
+    private const int MostText = 200;
+
+    public int Line => line;
+
+    public List<CsvCell> Cells => cells;
+
+    /// <summary>Whether no field read so far was at fault.</summary>
+    public bool IsGood { get; private set; } = true;
+
+    /// <summary>Tells a fault at a column.</summary>
+    public void Fault(string column, string text)
+    {
+        IsGood = false;
+        var cell = Find(column);
+        findings.Fault(file, cell?.Line ?? line, cell?.Column ?? 1, $"{column} {text}");
+    }
+
+    /// <summary>The field as it stands; empty where the column is missing.</summary>
+    public string Raw(string column) => Find(column)?.Text ?? "";
+
+    public bool Has(string column) => Raw(column).Length > 0;
+
+    public string Text(string column, bool mayBeEmpty = false)
+    {
+        var text = Raw(column);
+        if (text.Length is 0 or > MostText && !(mayBeEmpty && text.Length == 0))
+        {
+            Bad(column, "is no short text", $"1 to {MostText} characters");
+        }
+        else if (text.Any(c => char.IsControl(c) && c is not ('\t' or '\r' or '\n')))
+        {
+            Bad(column, "has a control character", "printable text");
+        }
+
+        return text;
+    }
+
+    public Code<T> Code<T>(string column)
+    {
+        var text = Raw(column);
+        if (Stock.Code<T>.IsValid(text))
+        {
+            return new(text);
+        }
+
+        Bad(column, "is no code", "1 to 24 of A-Z a-z 0-9 . _ -");
+        return default;
+    }
+
+    /// <summary>A code that another file lists, in the spelling it has there.</summary>
+    public Code<T> Known<T>(string column, Known<T> known)
+    {
+        var code = Code<T>(column);
+        if (code == default || known.Find(code) is not { } spelled)
+        {
+            if (code != default && known.IsComplete)
+            {
+                Bad(column, $"is not in {known.File}", "a code listed there");
+            }
+
+            IsGood = false;
+            return default;
+        }
+
+        return spelled;
+    }
+
+    public int Whole(string column, int least = 0, int most = MostUnits)
+    {
+        if (int.TryParse(Raw(column), NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var number) && number >= least && number <= most)
+        {
+            return number;
+        }
+
+        Bad(column, "is no whole number in range", string.Create(CultureInfo.InvariantCulture, $"{least} to {most}"));
+        return least;
+    }
+
+    public decimal Number(string column, decimal least = 0, decimal most = 10_000_000, bool openBelow = false)
+    {
+        if (decimal.TryParse(Raw(column), NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number)
+            && (openBelow ? number > least : number >= least) && number <= most)
+        {
+            return number;
+        }
+
+        Bad(column, "is no number in range", string.Create(CultureInfo.InvariantCulture, $"{(openBelow ? "above " : "")}{least} to {most}, with a decimal point"));
+        return least;
+    }
+
+    public DateOnly Date(string column)
+    {
+        if (DateOnly.TryParseExact(Raw(column), "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date))
+        {
+            return date;
+        }
+
+        Bad(column, "is no date", "YYYY-MM-DD, a day of the calendar");
+        return default;
+    }
+
+    public bool YesNo(string column) => OneOf(column, "yes", "no") == "yes";
+
+    public string OneOf(string column, params string[] allowed)
+    {
+        var found = allowed.FirstOrDefault(a => string.Equals(a, Raw(column), StringComparison.OrdinalIgnoreCase));
+        if (found is null)
+        {
+            Bad(column, "is none of the words allowed", string.Join(", ", allowed));
+        }
+
+        return found ?? allowed[0];
+    }
+
+    /// <summary>Tells what was found in a column and what is allowed there.</summary>
+    public void Bad(string column, string wrong, string allowed)
+    {
+        IsGood = false;
+        if (Find(column) is { } cell)
+        {
+            // A column that is missing altogether was told once, at the header.
+            findings.Fault(file, cell.Line, cell.Column, $"{column} {wrong}: found {Findings.Quote(cell.Text)}, allowed {allowed}");
+        }
+    }
+
+    private CsvCell? Find(string column) => index.TryGetValue(column, out var i) ? cells[i] : null;
+}
+
+/// <summary>The codes that a file lists. Those of faulty rows count too: their users are not at fault.</summary>
+public sealed class Known<T>(string file, bool isComplete)
+{
+    private readonly Dictionary<Code<T>, Code<T>> codes = [];
+
+    public string File => file;
+
+    /// <summary>False where the file could not be read: then nothing is told of codes that it may hold.</summary>
+    public bool IsComplete => isComplete;
+
+    public Code<T>? Find(Code<T> code) => codes.TryGetValue(code, out var spelled) ? spelled : null;
+
+    /// <summary>Adds a code; false when it stands already.</summary>
+    public bool Add(Code<T> code) => codes.TryAdd(code, code);
+}

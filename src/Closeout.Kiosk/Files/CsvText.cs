@@ -1,0 +1,73 @@
+using System.Globalization;
+using CsvHelper;
+
+namespace Closeout.Files;
+
+/// <summary>Builds a CSV file in memory: UTF-8 without BOM, CRLF, RFC 4180. Text that a spreadsheet would run gets a leading apostrophe; numbers never do.</summary>
+public sealed class CsvText : IDisposable
+{
+    private static readonly CsvWriterOptions Options = new() { Separator = ',', NewLine = "\r\n", Injection = CsvInjection.Escape };
+
+    private readonly MemoryStream bytes = new();
+    private readonly CsvWriter csv;
+
+    public CsvText(params string[] columns)
+    {
+        csv = CsvWriter.Create(bytes, Options, leaveOpen: true);
+        foreach (var column in columns)
+        {
+            csv.WriteField(column);
+        }
+
+        csv.EndRecord();
+    }
+
+    public CsvText Text(string? text)
+    {
+        csv.WriteField(text ?? "");
+        return this;
+    }
+
+    public CsvText Number(int number)
+    {
+        csv.WriteField(number);
+        return this;
+    }
+
+    /// <summary>A number as short as it goes; null: an empty field.</summary>
+    public CsvText Number(decimal? number)
+    {
+        if (number is { } n)
+        {
+            csv.WriteField(Normal(n));
+            return this;
+        }
+
+        return Text(null);
+    }
+
+    /// <summary>A number with so many decimals; halves go away from zero.</summary>
+    public CsvText Number(double number, int decimals)
+    {
+        csv.WriteField(decimal.Parse(number.ToString("F" + decimals.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture), CultureInfo.InvariantCulture));
+        return this;
+    }
+
+    public CsvText Date(DateOnly? date) => Text(date?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture));
+
+    public void EndRow() => csv.EndRecord();
+
+    public byte[] Bytes()
+    {
+        csv.Flush();
+        return bytes.ToArray();
+    }
+
+    public void Dispose()
+    {
+        csv.Dispose();
+        bytes.Dispose();
+    }
+
+    private static decimal Normal(decimal number) => number / 1.000000000000000000000000000000000m;
+}

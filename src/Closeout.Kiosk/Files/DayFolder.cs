@@ -1,0 +1,39 @@
+using Closeout.DayBook;
+using Closeout.Stock;
+
+namespace Closeout.Files;
+
+/// <summary>A day folder as read: what it gives the book, the evening's answers, and what was found on the way.</summary>
+/// <param name="Given">Null when there was any fault.</param>
+/// <param name="Evening">The answers of evening.csv, in order; empty when there is none.</param>
+public sealed record DayFolder(DayGiven? Given, IReadOnlyList<EveningRow> Evening, Findings Findings)
+{
+    /// <summary>Reads all files of the folder, and tells all faults of all of them.</summary>
+    public static DayFolder Read(string folder)
+    {
+        var findings = new Findings();
+        var depot = DepotFile.Read(folder, findings);
+        var boards = BoardsFile.Read(folder, findings);
+        var (items, itemCodes) = ItemsFile.Read(folder, boards, findings);
+        var (vans, vanCodes) = VansFile.Read(folder, findings);
+        var limits = VanLimitsFile.Read(folder, vanCodes, itemCodes, findings);
+        var (kit, kitCodes) = KitFile.Read(folder, findings);
+        var (crew, crewCodes) = CrewFile.Read(folder, vanCodes, findings);
+        var (rates, kinds) = VisitsFile.Read(folder, itemCodes, findings);
+        var stock = StockFile.Read(folder, vanCodes, items, itemCodes, findings);
+        var usage = UsageFile.Read(folder, vanCodes, itemCodes, kinds, depot?.BusinessDate, findings);
+        var bookings = BookingsFile.Read(folder, vanCodes, kinds, findings);
+        var orders = OrdersFile.Read(folder, itemCodes, findings);
+        var evening = EveningFile.Read(folder, vanCodes, crewCodes, itemCodes, kitCodes, findings);
+        if (findings.Problems.Count > 0 || depot is null)
+        {
+            return new(null, [], findings);
+        }
+
+        var setup = new Setup(depot.Settings, items, [.. vans.OrderBy(v => v.Bay)], limits, kit, crew, rates, boards);
+        return new(
+            new(depot.BusinessDate, setup, stock, [.. bookings.Select(b => b.Date).Distinct().Order()], bookings, usage.Dates, usage.Use, usage.ByVan, orders),
+            evening,
+            findings);
+    }
+}

@@ -1,0 +1,87 @@
+using System.Globalization;
+using Closeout.DayBook;
+using Closeout.Shifts;
+using Closeout.Stock;
+
+namespace Closeout.Files;
+
+/// <summary>One answer at the kiosk: the rows of evening.csv that belong together.</summary>
+/// <param name="Line">Of its first row.</param>
+/// <param name="Command">Null: the step is confirmed as booked.</param>
+public sealed record EveningAnswer(int Line, Code<Van> Van, Code<Technician> Technician, Step Step, Command? Command);
+
+/// <summary>Puts the rows of an evening together to answers.</summary>
+/// <remarks>
+/// Rows of one van, step and item belong to one answer as long as the van stays at the step and no field repeats; a
+/// field that repeats begins a new answer, which replaces the first. An answer stands where its first row stands.
+/// </remarks>
+public static class EveningAnswers
+{
+    private sealed record Group(EveningRow First, Dictionary<string, string> Fields);
+
+    public static IReadOnlyList<EveningAnswer> Of(IEnumerable<EveningRow> rows)
+    {
+        var groups = new List<Group>();
+        var open = new Dictionary<(Code<Van>, string), Group>();
+        var at = new Dictionary<Code<Van>, Step>();
+        foreach (var row in rows)
+        {
+            if (at.GetValueOrDefault(row.Van) != row.Step)
+            {
+                at[row.Van] = row.Step;
+                foreach (var key in open.Keys.Where(k => k.Item1 == row.Van).ToList())
+                {
+                    open.Remove(key);
+                }
+            }
+
+            if (!open.TryGetValue((row.Van, row.Item), out var group) || group.Fields.ContainsKey(row.Field))
+            {
+                open[(row.Van, row.Item)] = group = new(row, []);
+                groups.Add(group);
+            }
+
+            group.Fields.Add(row.Field, row.Value);
+        }
+
+        return [.. groups.Select(g => new EveningAnswer(g.First.Line, g.First.Van, g.First.Technician, g.First.Step, Command(g)))];
+    }
+
+    private static Command? Command(Group group)
+    {
+        var (row, fields) = group;
+        var van = row.Van;
+        return (row.Step, row.Item) switch
+        {
+            (Step.Leftovers, "") => new ConfirmLeftovers(van),
+            (Step.Leftovers, _) => new CountLeftover(
+                van, new(row.Item), Whole(fields, "sealed"), Whole(fields, "bin") ?? 0, Whole(fields, "kept") ?? 0, Whole(fields, "installed")),
+            (Step.Cardboard, "") => new ConfirmCardboard(van),
+            (Step.Cardboard, _) => new CountBoxes(van, new(row.Item), Whole(fields, "flattened") ?? 0),
+            (Step.Mileage, _) when Number(fields, "odometer") is { } odometer =>
+                new LogMileage(van, odometer, Number(fields, "fuel_gal"), fields.GetValueOrDefault("fuel_grade")),
+            (Step.Mileage, _) => null,
+            (Step.Damage, _) when fields.ContainsKey("none") => new ConfirmDamage(van, None: true),
+            (Step.Damage, _) => new ReportDamage(
+                van,
+                fields.GetValueOrDefault("zone", ""),
+                Enum.Parse<Severity>(fields.GetValueOrDefault("severity", nameof(Severity.Note)), ignoreCase: true),
+                fields.GetValueOrDefault("what", "")),
+            (Step.Kit, "") => new ConfirmKit(van),
+            (Step.Kit, _) => new CountKit(van, new(row.Item), Whole(fields, "count"), Date(fields, "expires")),
+            (Step.Weekly, _) => new CheckWeekly(
+                van, Date(fields, "oil_change_on"), Whole(fields, "photos") ?? 0, !string.Equals(fields.GetValueOrDefault("clean"), "no", StringComparison.OrdinalIgnoreCase)),
+            (Step.SignOff, _) => new Sign(van, row.Technician),
+            _ => throw new InvalidOperationException($"no answer for step {row.Step}"),
+        };
+    }
+
+    private static int? Whole(Dictionary<string, string> fields, string field) =>
+        fields.TryGetValue(field, out var text) ? int.Parse(text, CultureInfo.InvariantCulture) : null;
+
+    private static decimal? Number(Dictionary<string, string> fields, string field) =>
+        fields.TryGetValue(field, out var text) ? decimal.Parse(text, CultureInfo.InvariantCulture) : null;
+
+    private static DateOnly? Date(Dictionary<string, string> fields, string field) =>
+        fields.TryGetValue(field, out var text) ? DateOnly.ParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture) : null;
+}

@@ -1,0 +1,76 @@
+using Closeout.Cardboard;
+using Closeout.DayBook;
+using Closeout.Stock;
+
+namespace Closeout.Files;
+
+/// <summary>items.csv: the kinds of stock, in the order in which they lie in a van.</summary>
+public static class ItemsFile
+{
+    private static readonly string[] Columns =
+    [
+        "item", "description", "priority", "units_per_carton", "unit_weight_lb", "carton_length_in", "carton_width_in", "carton_depth_in",
+        "board", "low", "high", "lead_days", "review_days", "min_order_cartons",
+    ];
+
+    public static (IReadOnlyList<Item> Items, Known<Item> Codes) Read(string folder, IReadOnlyList<Board> boards, Findings findings)
+    {
+        var table = CsvTable.Read(folder, "items.csv", required: true, Columns, ["stow"], findings);
+        var known = new Known<Item>("items.csv", table.IsThere);
+        var items = new List<Item>();
+        foreach (var row in table.Rows)
+        {
+            var item = new Item(
+                row.Code<Item>("item"),
+                row.Text("description"),
+                row.Whole("priority", 1, 3),
+                row.Whole("units_per_carton", 1, 100_000),
+                (double)row.Number("unit_weight_lb", 0, 10_000),
+                new CartonBox(
+                    (double)row.Number("carton_length_in", 0, 1_000),
+                    (double)row.Number("carton_width_in", 0, 1_000),
+                    (double)row.Number("carton_depth_in", 0, 1_000),
+                    row.Text("board")),
+                row.Whole("low"),
+                row.Whole("high"),
+                row.Whole("lead_days", 0, 1_000),
+                row.Whole("review_days", 0, 1_000),
+                row.Whole("min_order_cartons"),
+                row.Has("stow") ? row.Text("stow") : "");
+            if (item.Code != default && !known.Add(item.Code))
+            {
+                row.Bad("item", "stands twice", "once, whatever the case of its letters");
+            }
+
+            if (row.IsGood)
+            {
+                Relations(row, item, boards);
+            }
+
+            if (row.IsGood)
+            {
+                items.Add(item);
+            }
+        }
+
+        return (items, known);
+    }
+
+    private static void Relations(CsvRow row, Item item, IReadOnlyList<Board> boards)
+    {
+        if (item.Box.WidthIn > item.Box.LengthIn)
+        {
+            row.Bad("carton_width_in", "is above the length", $"at most carton_length_in, {row.Raw("carton_length_in")}");
+        }
+
+        if (item.High < item.Low)
+        {
+            row.Bad("high", "is below low", $"at least low, {item.Low}");
+        }
+
+        if (Boards.Find(boards, item.Box.Board) is null)
+        {
+            row.Bad("board", "is not known", string.Join(", ", boards.Concat(Boards.Typical).Select(b => b.Name).Distinct(StringComparer.OrdinalIgnoreCase)) + ", or a row in boards.csv");
+        }
+    }
+}

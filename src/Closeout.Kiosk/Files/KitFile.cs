@@ -1,0 +1,30 @@
+using Closeout.DayBook;
+using Closeout.Stock;
+
+namespace Closeout.Files;
+
+/// <summary>kit.csv: what every van carries, in the order in which people check it.</summary>
+public static class KitFile
+{
+    public static (IReadOnlyList<KitPiece> Kit, Known<KitPiece> Codes) Read(string folder, Findings findings)
+    {
+        var table = CsvTable.Read(folder, "kit.csv", required: true, ["kit_item", "description", "required", "critical", "expires"], [], findings);
+        var known = new Known<KitPiece>("kit.csv", table.IsThere);
+        var kit = new List<KitPiece>();
+        foreach (var row in table.Rows)
+        {
+            var piece = new KitPiece(row.Code<KitPiece>("kit_item"), row.Text("description"), row.Whole("required"), row.YesNo("critical"), row.YesNo("expires"));
+            if (piece.Code != default && !known.Add(piece.Code))
+            {
+                row.Bad("kit_item", "stands twice", "once, whatever the case of its letters");
+            }
+
+            if (row.IsGood)
+            {
+                kit.Add(piece);
+            }
+        }
+
+        return (kit, known);
+    }
+}

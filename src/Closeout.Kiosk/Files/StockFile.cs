@@ -1,0 +1,72 @@
+using Closeout.DayBook;
+using Closeout.Stock;
+
+namespace Closeout.Files;
+
+/// <summary>stock.csv: opening stock of the shelf, the bin and the vans.</summary>
+public static class StockFile
+{
+    /// <summary>The balances, the supplier standing against them.</summary>
+    public static IReadOnlyList<Balance> Read(string folder, Known<Van> vans, IReadOnlyList<Item> items, Known<Item> codes, Findings findings)
+    {
+        var table = CsvTable.Read(folder, "stock.csv", required: true, ["place", "item", "cartons", "loose"], [], findings);
+        var byCode = items.ToDictionary(i => i.Code);
+        var seen = new HashSet<(Place, Code<Item>)>();
+        var balances = new List<Balance>();
+        foreach (var row in table.Rows)
+        {
+            var (boxed, single) = PlaceOf(row, vans);
+            var item = row.Known("item", codes);
+            var cartons = Amount(row, "cartons");
+            var loose = Amount(row, "loose");
+            if (row.IsGood && boxed == Place.Shelf && loose > 0)
+            {
+                row.Bad("loose", "on the shelf are sealed cartons only", "0; loose units lie in the bin");
+            }
+
+            if (row.IsGood && single == Place.Bin && cartons > 0)
+            {
+                row.Bad("cartons", "in the bin are loose units only", "0; cartons stand on the shelf");
+            }
+
+            if (row.IsGood && !seen.Add((single ?? Place.Shelf, item)))
+            {
+                row.Bad("item", $"stands twice at {row.Raw("place")}", "once");
+            }
+
+            if (row.IsGood && byCode.TryGetValue(item, out var known))
+            {
+                Add(balances, boxed, item, cartons * known.UnitsPerCarton);
+                Add(balances, single, item, loose);
+            }
+        }
+
+        var supplied = balances.GroupBy(b => b.Item).Select(g => new Balance(Place.Supplier, g.Key, -g.Sum(b => b.Units)));
+        return [.. balances.Concat(supplied)];
+    }
+
+    /// <summary>An empty field is none: the shelf has no loose, the bin no cartons.</summary>
+    private static int Amount(CsvRow row, string column) => row.Has(column) ? row.Whole(column, 0, 10_000) : 0;
+
+    private static (Place? Boxed, Place? Single) PlaceOf(CsvRow row, Known<Van> vans)
+    {
+        switch (row.Raw("place").ToLowerInvariant())
+        {
+            case "shelf":
+                return (Place.Shelf, null);
+            case "bin":
+                return (null, Place.Bin);
+            default:
+                var van = row.Known("place", vans);
+                return (Place.Sealed(van), Place.Loose(van));
+        }
+    }
+
+    private static void Add(List<Balance> balances, Place? place, Code<Item> item, int units)
+    {
+        if (place is { } there && units > 0)
+        {
+            balances.Add(new(there, item, units));
+        }
+    }
+}

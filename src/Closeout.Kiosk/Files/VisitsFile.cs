@@ -1,0 +1,31 @@
+using Closeout.DayBook;
+using Closeout.Stock;
+
+namespace Closeout.Files;
+
+/// <summary>visits.csv: planning rates by visit kind and item.</summary>
+public static class VisitsFile
+{
+    public static (IReadOnlyList<PlanningRate> Rates, Known<VisitKind> Kinds) Read(string folder, Known<Item> items, Findings findings)
+    {
+        var table = CsvTable.Read(folder, "visits.csv", required: true, ["visit_kind", "item", "units_per_visit", "weight_visits"], [], findings);
+        var kinds = new Known<VisitKind>("visits.csv", false);
+        var rates = new Dictionary<(Code<VisitKind>, Code<Item>), PlanningRate>();
+        foreach (var row in table.Rows)
+        {
+            var kind = row.Code<VisitKind>("visit_kind");
+            kinds.Add(kind);
+            var rate = new PlanningRate(
+                kinds.Find(kind) ?? kind,
+                row.Known("item", items),
+                (double)row.Number("units_per_visit", 0, 100_000),
+                (double)row.Number("weight_visits", 0, 1_000_000));
+            if (row.IsGood && !rates.TryAdd((rate.Kind, rate.Item), rate))
+            {
+                row.Bad("item", $"stands twice for visit kind {rate.Kind}", "once");
+            }
+        }
+
+        return ([.. rates.Values], kinds);
+    }
+}

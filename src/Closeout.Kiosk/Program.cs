@@ -1,0 +1,15 @@
+using Closeout.Commands;
+
+var parsed = CommandLine.Build(TimeProvider.System).Parse(args);
+if (parsed.Errors.Count > 0)
+{
+    foreach (var error in parsed.Errors)
+    {
+        Console.Error.WriteLine(error.Message);
+    }
+
+    Console.Error.WriteLine("Run: closeout --help");
+    return ExitCode.BadInput;
+}
+
+return parsed.Invoke(new() { EnableDefaultExceptionHandler = false });

@@ -1,0 +1,174 @@
+using Closeout.DayBook;
+using Closeout.Shifts;
+
+namespace Closeout.Store;
+
+/// <summary>The open page of a book: what it folds to, and the way to append to it.</summary>
+/// <remarks>Append first, fold second: what the screen shows is on disk. One book object is used by one thread at a time.</remarks>
+public sealed class Book
+{
+    private readonly BookFolder folder;
+    private PageMark mark;
+
+    private Book(BookFolder folder, DateOnly date, Depot depot, PageMark mark)
+    {
+        (this.folder, Date, Depot, this.mark) = (folder, date, depot, mark);
+    }
+
+    /// <summary>The business date of the page.</summary>
+    public DateOnly Date { get; private set; }
+
+    /// <summary>The depot by all entries read so far.</summary>
+    public Depot Depot { get; private set; }
+
+    /// <summary>What was found torn and set aside since the book was opened; empty: nothing.</summary>
+    public string Said { get; private set; } = "";
+
+    /// <summary>Opens the newest page, or the page of a date, for reading and appending.</summary>
+    /// <exception cref="BookException">There is no such page, or it cannot be read.</exception>
+    public static Book Open(BookFolder folder, DateOnly? date = null)
+    {
+        if (!folder.HasPages)
+        {
+            throw new BookException($"There is no book at {folder.Path}. Set one up with: closeout --book {folder.Path} load FOLDER");
+        }
+
+        if (date is { } wanted && !folder.Dates.Contains(wanted))
+        {
+            throw new BookException($"The book has no page for {wanted:yyyy-MM-dd}; it has {folder.Dates[0]:yyyy-MM-dd} to {folder.Dates[^1]:yyyy-MM-dd}. Name one of those dates.");
+        }
+
+        var day = date ?? folder.Dates[^1];
+        var read = PageReader.Read(folder.Page(day), default);
+        if (read.Entries.Count == 0)
+        {
+            throw new BookException($"{folder.Page(day)}:1: the page has no whole line. Copy the book's folder away before anything else, then run: closeout check");
+        }
+
+        return new(folder, day, Folding(folder.Page(day), () => Depot.Fold(read.Entries)), read.Mark);
+    }
+
+    /// <summary>Reads what other programs appended since. True when there was anything.</summary>
+    public bool Refresh()
+    {
+        if (folder.Dates[^1] is var newest && newest > Date)
+        {
+            var next = Open(folder);
+            (Date, Depot, mark) = (next.Date, next.Depot, next.mark);
+            return true;
+        }
+
+        var read = PageReader.Read(folder.Page(Date), mark);
+        Depot = Folding(folder.Page(Date), () => read.Entries.Aggregate(Depot, (depot, e) => depot.Apply(e)));
+        mark = read.Mark;
+        return read.Entries.Count > 0;
+    }
+
+    /// <summary>Takes the lock, reads what others wrote, decides on that, appends, flushes, and only then folds.</summary>
+    /// <returns>The refusal, or null: it is recorded and on disk.</returns>
+    /// <exception cref="BookException">It could not be written: nothing was recorded.</exception>
+    public Refusal? Record(Func<Depot, Decision> decide, DateTimeOffset at)
+    {
+        using var held = BookLock.Take(folder.Lock);
+        Refresh();
+        SetTornAside();
+        var decision = decide(Depot);
+        if (decision.Refusal is { } refusal)
+        {
+            return refusal;
+        }
+
+        var recorded = new Recorded(Depot.Number + 1, at, decision.Entry!);
+        var next = Depot.Apply(recorded);
+        var (bytes, sha) = PageLine.Write(recorded, mark.Sha!);
+        Append(bytes);
+        Depot = next;
+        mark = new(mark.Offset + bytes.Length, mark.Lines + 1, recorded.Number, sha);
+        return null;
+    }
+
+    /// <summary>Opens the first page of a new book, or the next page of this one.</summary>
+    /// <param name="prev">The book so far; null: a new book.</param>
+    public static Book OpenPage(BookFolder folder, Book? prev, PageOpened page, DateTimeOffset at)
+    {
+        try
+        {
+            Directory.CreateDirectory(folder.Pages);
+            var (bytes, _) = PageLine.Write(new Recorded((prev?.Depot.Number ?? 0) + 1, at, page), prev?.mark.Sha ?? PageLine.Nothing);
+            using var held = BookLock.Take(folder.Lock);
+            if (File.Exists(folder.Page(page.Date)))
+            {
+                throw new BookException($"The book at {folder.Path} has a page for {page.Date:yyyy-MM-dd} already: another program was faster. Nothing was written.");
+            }
+
+            Disk.WriteWhole(folder.Page(page.Date), bytes);
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            throw new BookException($"The book at {folder.Path} cannot be written: {e.Message} Nothing was recorded; make the folder writable and try again.", e);
+        }
+
+        return Open(folder);
+    }
+
+    private void Append(byte[] bytes)
+    {
+        try
+        {
+            using var file = new FileStream(folder.Page(Date), FileMode.Open, FileAccess.Write, FileShare.ReadWrite);
+            try
+            {
+                file.Position = mark.Offset;
+                file.Write(bytes);
+                file.Flush(flushToDisk: true);
+            }
+            catch
+            {
+                file.SetLength(mark.Offset);
+                throw;
+            }
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            throw new BookException($"NOT recorded, the book cannot be written: {e.Message} Free some room or make the folder writable, then give the answer again.", e);
+        }
+    }
+
+    /// <summary>A line begun and never ended was never confirmed to anybody. Under the lock nobody is writing it: keep it aside and cut it off.</summary>
+    private void SetTornAside()
+    {
+        var path = folder.Page(Date);
+        var torn = PageReader.Read(path, mark).Torn;
+        if (torn.Length == 0)
+        {
+            return;
+        }
+
+        try
+        {
+            Directory.CreateDirectory(folder.TornLines);
+            var aside = Path.Combine(folder.TornLines, $"{Date:yyyy-MM-dd}-after-{mark.Number}.txt");
+            Disk.WriteWhole(aside, torn);
+            using var file = new FileStream(path, FileMode.Open, FileAccess.Write, FileShare.ReadWrite);
+            file.SetLength(mark.Offset);
+            file.Flush(flushToDisk: true);
+            Said = $"A line begun after entry {mark.Number} was never confirmed; it was set aside in {aside}.";
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            throw new BookException($"NOT recorded, the book cannot be written: {e.Message}", e);
+        }
+    }
+
+    private static Depot Folding(string path, Func<Depot> fold)
+    {
+        try
+        {
+            return fold();
+        }
+        catch (Exception e) when (e is InvalidOperationException or OverflowException)
+        {
+            throw new BookException($"{path}: an entry is whole but cannot stand in this book: {e.Message}. Run: closeout check", e);
+        }
+    }
+}

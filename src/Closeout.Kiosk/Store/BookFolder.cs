@@ -1,0 +1,34 @@
+using System.Globalization;
+
+namespace Closeout.Store;
+
+/// <summary>Where the parts of a book lie in its folder.</summary>
+public sealed record BookFolder(string Path)
+{
+    /// <summary>The book used when none is named: <c>closeout</c> in the user's application-data folder.</summary>
+    public static string Default =>
+        System.IO.Path.Combine(Environment.GetFolderPath(Environment.SpecialFolder.ApplicationData, Environment.SpecialFolderOption.DoNotVerify), "closeout");
+
+    public string Pages => System.IO.Path.Combine(Path, "pages");
+
+    public string Lock => System.IO.Path.Combine(Path, "lock");
+
+    public string TornLines => System.IO.Path.Combine(Path, "torn");
+
+    public string Archive => System.IO.Path.Combine(Path, "archive");
+
+    public string Page(DateOnly date) => System.IO.Path.Combine(Pages, date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture) + ".jsonl");
+
+    public bool HasPages => Dates.Count > 0;
+
+    /// <summary>The business dates of all pages, the oldest first.</summary>
+    public IReadOnlyList<DateOnly> Dates => Directory.Exists(Pages)
+        ? [.. Directory.EnumerateFiles(Pages, "*.jsonl")
+            .Select(f => DateOnly.TryParseExact(System.IO.Path.GetFileNameWithoutExtension(f), "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date) ? date : (DateOnly?)null)
+            .OfType<DateOnly>()
+            .Order()]
+        : [];
+}
+
+/// <summary>The book cannot be used now: in use, unreadable, not writable, or damaged. Nothing was written. The message says what to do.</summary>
+public sealed class BookException(string message, Exception? inner = null) : Exception(message, inner);

@@ -1,0 +1,55 @@
+using System.Runtime.InteropServices;
+
+namespace Closeout.Store;
+
+/// <summary>Makes names durable, not only contents: a file that was flushed can still lose its name at power loss.</summary>
+internal static partial class Disk
+{
+    /// <summary>Writes a file whole: beside its place, flushed, then renamed in.</summary>
+    public static void WriteWhole(string path, ReadOnlySpan<byte> bytes)
+    {
+        var beside = path + ".new";
+        try
+        {
+            using (var file = new FileStream(beside, FileMode.Create, FileAccess.Write, FileShare.None))
+            {
+                file.Write(bytes);
+                file.Flush(flushToDisk: true);
+            }
+
+            File.Move(beside, path, overwrite: true);
+        }
+        catch
+        {
+            File.Delete(beside);
+            throw;
+        }
+
+        FlushFolder(Path.GetDirectoryName(Path.GetFullPath(path))!);
+    }
+
+    /// <summary>Flushes the names in a folder. On systems that cannot (Windows keeps them by its journal), does nothing.</summary>
+    public static void FlushFolder(string folder)
+    {
+        if (OperatingSystem.IsWindows())
+        {
+            return;
+        }
+
+        var handle = Open(folder, 0);
+        if (handle >= 0)
+        {
+            _ = Sync(handle);
+            _ = Close(handle);
+        }
+    }
+
+    [LibraryImport("libc", EntryPoint = "open", StringMarshalling = StringMarshalling.Utf8)]
+    private static partial int Open(string path, int flags);
+
+    [LibraryImport("libc", EntryPoint = "fsync")]
+    private static partial int Sync(int handle);
+
+    [LibraryImport("libc", EntryPoint = "close")]
+    private static partial int Close(int handle);
+}
