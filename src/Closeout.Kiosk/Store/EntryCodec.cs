@@ -9,37 +9,37 @@ namespace Closeout.Store;
 /// <summary>How an entry is written in the day book. Kinds and versions are promises to books already written: never reuse one, never change its meaning.</summary>
 public static class EntryCodec
 {
-    private static readonly BookJson Json = new(new JsonSerializerOptions
+    private static readonly JsonSerializerOptions Json = new()
     {
+        TypeInfoResolver = BookJson.Default.WithAddedModifier(WrittenOnly),
         PropertyNamingPolicy = JsonNamingPolicy.CamelCase,
         DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull,
         UnmappedMemberHandling = JsonUnmappedMemberHandling.Disallow,
         RespectNullableAnnotations = true,
-        IgnoreReadOnlyProperties = true,
         Converters =
         {
             new CodeConverter<Item>(), new CodeConverter<Van>(), new CodeConverter<Technician>(), new CodeConverter<KitPiece>(),
             new CodeConverter<VisitKind>(), new PlaceConverter(), new MoveConverter(), new BalanceConverter(),
         },
-    });
+    };
 
     /// <summary>Every kind that a book may hold.</summary>
     public static readonly IReadOnlyList<EntryKind> Kinds =
     [
-        Kind("page-opened", j => j.PageOpened),
-        Kind("day-folder-loaded", j => j.DayFolderLoaded),
-        Kind("van-came-in", j => j.VanCameIn),
-        Kind("leftover-counted", j => j.LeftoverCounted),
-        Kind("leftovers-confirmed", j => j.LeftoversConfirmed),
-        Kind("boxes-counted", j => j.BoxesCounted),
-        Kind("cardboard-confirmed", j => j.CardboardConfirmed),
-        Kind("mileage-logged", j => j.MileageLogged),
-        Kind("damage-found", j => j.DamageFound),
-        Kind("damage-confirmed", j => j.DamageConfirmed),
-        Kind("kit-counted", j => j.KitCounted),
-        Kind("kit-confirmed", j => j.KitConfirmed),
-        Kind("weekly-checked", j => j.WeeklyChecked),
-        Kind("signed", j => j.Signed),
+        Kind<PageOpened>("page-opened"),
+        Kind<DayFolderLoaded>("day-folder-loaded"),
+        Kind<VanCameIn>("van-came-in"),
+        Kind<LeftoverCounted>("leftover-counted"),
+        Kind<LeftoversConfirmed>("leftovers-confirmed"),
+        Kind<BoxesCounted>("boxes-counted"),
+        Kind<CardboardConfirmed>("cardboard-confirmed"),
+        Kind<MileageLogged>("mileage-logged"),
+        Kind<DamageFound>("damage-found"),
+        Kind<DamageConfirmed>("damage-confirmed"),
+        Kind<KitCounted>("kit-counted"),
+        Kind<KitConfirmed>("kit-confirmed"),
+        Kind<WeeklyChecked>("weekly-checked"),
+        Kind<Signed>("signed"),
     ];
 
     private static readonly Dictionary<string, EntryKind> ByName = Kinds.ToDictionary(k => k.Name);
@@ -51,7 +51,7 @@ public static class EntryCodec
         : throw new InvalidOperationException($"{entry.GetType().Name} has no kind in the codec");
 
     /// <summary>The entry's own part of a line.</summary>
-    public static void Write(Utf8JsonWriter to, Entry entry) => JsonSerializer.Serialize(to, entry, KindOf(entry).Contract(Json));
+    public static void Write(Utf8JsonWriter to, Entry entry) => JsonSerializer.Serialize(to, entry, Json.GetTypeInfo(KindOf(entry).Type));
 
     /// <summary>Reads an entry's own part.</summary>
     /// <exception cref="FormatException">The kind or version is unknown here, or the text is not an entry of it.</exception>
@@ -64,7 +64,7 @@ public static class EntryCodec
 
         try
         {
-            return (Entry?)from.Deserialize(known.Contract(Json)) ?? throw new FormatException($"an empty entry of kind '{kind}'");
+            return (Entry?)from.Deserialize(Json.GetTypeInfo(known.Type)) ?? throw new FormatException($"an empty entry of kind '{kind}'");
         }
         catch (Exception e) when (e is JsonException or ArgumentException or NotSupportedException or OverflowException)
         {
@@ -72,12 +72,21 @@ public static class EntryCodec
         }
     }
 
-    private static EntryKind Kind<T>(string name, Func<BookJson, JsonTypeInfo<T>> contract)
-        where T : Entry => new(name, 1, typeof(T), contract);
+    private static EntryKind Kind<T>(string name)
+        where T : Entry => new(name, 1, typeof(T));
+
+    /// <summary>What follows from the rest is not written: only what a constructor takes.</summary>
+    private static void WrittenOnly(JsonTypeInfo type)
+    {
+        foreach (var derived in type.Properties.Where(p => p.AssociatedParameter is null && type.Kind == JsonTypeInfoKind.Object).ToList())
+        {
+            type.Properties.Remove(derived);
+        }
+    }
 }
 
 /// <summary>A kind of entry: its stable name and version.</summary>
-public sealed record EntryKind(string Name, int Version, Type Type, Func<BookJson, JsonTypeInfo> Contract);
+public sealed record EntryKind(string Name, int Version, Type Type);
 
 /// <summary>The JSON shapes of all entries, made at build time: no reflection at start-up.</summary>
 [JsonSourceGenerationOptions(UseStringEnumConverter = true)]

@@ -21,7 +21,8 @@ public static class PageLine
     private const string TimeFormat = "yyyy-MM-dd'T'HH:mm:ss.fffzzz";
     private static readonly byte[] Before = ",\"sha\":\""u8.ToArray();
     private static readonly byte[] After = "\"}"u8.ToArray();
-    private static readonly JsonWriterOptions Plain = new() { Encoder = JavaScriptEncoder.Create(System.Text.Unicode.UnicodeRanges.All) };
+    // Relaxed: the book is read by people and by this program, never inside a web page. Control characters stay escaped.
+    private static readonly JsonWriterOptions Plain = new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
 
     /// <summary>The line's bytes, line feed included, and its sha.</summary>
     /// <param name="prev">The sha of the line before.</param>
