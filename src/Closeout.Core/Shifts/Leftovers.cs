@@ -28,7 +28,7 @@ public static class Leftovers
         var held = before.Units(item.UnitsPerCarton);
         if (used < 0 && !command.Sure)
         {
-            return Refusal.AboveTheBook(item, held - used, held);
+            return Refusal.AboveTheBook(item, count.Sealed * item.UnitsPerCarton + count.Bin + count.Kept, held, Counting.Gap(used, installed));
         }
 
         var first = shift.Counts.TryGetValue(item.Code, out var old)

@@ -1,0 +1,83 @@
+using System.Runtime.InteropServices;
+using Terminal.Gui.App;
+using Terminal.Gui.Drivers;
+
+namespace Closeout.Screens;
+
+/// <summary>Runs the kiosk in a terminal, and leaves the terminal as it was found on every way out.</summary>
+public static class KioskTerminal
+{
+    // Kept: a registration that is collected no longer catches anything.
+    private static readonly List<PosixSignalRegistration> Caught = [];
+
+    private static int signal;
+
+    /// <summary>Whether there is a terminal to run in.</summary>
+    public static bool IsThere => Driver.IsAttachedToTerminal(out var input, out var output) && input && output;
+
+    /// <returns>The exit code: 0, or 128 and the signal that ended it.</returns>
+    public static int Run(KioskSession session)
+    {
+        // The library reads theme files from the home and working folders unless told not to look anywhere.
+        Application.MaximumIterationsPerSecond = 60;
+        var app = Application.Create();
+        try
+        {
+            app.Init("ansi");
+            app.Driver!.Force16Colors = true;
+            Console.Out.Write(EscSeqUtils.CSI_DisableMouseEvents);
+            using var window = new KioskWindow(session);
+            Catch(app, window);
+            app.AddTimeout(TimeSpan.FromSeconds(1), () =>
+            {
+                window.Tick();
+                return true;
+            });
+            KeepQuiet(app);
+            app.Run(window);
+        }
+        finally
+        {
+            // First the terminal, then whatever has to be said: an exception printed before vanishes with the screen.
+            app.Dispose();
+        }
+
+        return signal == 0 ? 0 : 128 + signal;
+    }
+
+    private static void Catch(IApplication app, KioskWindow window)
+    {
+        foreach (var (posix, number) in new[] { (PosixSignal.SIGTERM, 15), (PosixSignal.SIGINT, 2) })
+        {
+            Caught.Add(PosixSignalRegistration.Create(posix, context =>
+            {
+                context.Cancel = true;
+                signal = number;
+                app.Invoke(() => app.RequestStop(window));
+            }));
+        }
+
+        // On hang-up nobody is there to draw for: everything confirmed is on disk, so just go.
+        Caught.Add(PosixSignalRegistration.Create(PosixSignal.SIGHUP, context =>
+        {
+            context.Cancel = true;
+            Environment.Exit(128 + 1);
+        }));
+    }
+
+    /// <summary>Sends the cursor only when it moved: an idle kiosk over a slow line stays silent.</summary>
+    private static void KeepQuiet(IApplication app)
+    {
+        Cursor? last = null;
+        app.Iteration += (_, _) =>
+        {
+            var now = app.Driver?.GetCursor();
+            if (Equals(now, last))
+            {
+                app.Driver?.SetCursorNeedsUpdate(false);
+            }
+
+            last = now;
+        };
+    }
+}
