@@ -48,9 +48,8 @@ public static class CloseoutKeys
     private static (Model, Act?) Enter(Depot depot, Model model, CloseoutScreen s)
     {
         var (form, now) = (s.Form, s.Form.Now);
-        if (s.At < depot.Shift(s.Van)!.Step && s.At != Step.Leftovers && !s.IsReport && form.IsUntouched)
+        if (s.At != Step.Leftovers && IsLookedAt(depot, s))
         {
-            // Looked at and left as it is: nothing new to record.
             return (model with { Screen = Stepped(depot, s, 1) }, null);
         }
 
@@ -72,6 +71,9 @@ public static class CloseoutKeys
         }
     }
 
+    /// <summary>An earlier step, looked at and left as it is: nothing new to record.</summary>
+    private static bool IsLookedAt(Depot depot, CloseoutScreen s) => s.At < depot.Shift(s.Van)!.Step && !s.IsReport && s.Form.IsUntouched;
+
     private static (Model, Act?) Typed(Depot depot, Model model, CloseoutScreen s, char c)
     {
         var now = s.Form.Now;
@@ -84,8 +86,12 @@ public static class CloseoutKeys
         {
             case '=' when s.At is Step.Leftovers or Step.Mileage:
                 return Give(depot, model, s, Answer.Of(Answers.AsBooked(depot, s)));
+            case '=' when s.At is Step.Cardboard or Step.Kit && IsLookedAt(depot, s):
+                return (model with { Screen = Stepped(depot, s, 1) }, null);
             case '=' when s.At is Step.Cardboard or Step.Kit:
                 return Give(depot, model, s, Answers.All(depot, s));
+            case '*' when s.At == Step.Leftovers && depot.Shift(s.Van)!.Step > Step.Leftovers:
+                return (model with { Screen = Questions.Open(depot, s.Van) }, null);
             case '*' when s.At == Step.Leftovers:
                 return Give(depot, model, s, Answer.Of(new ConfirmLeftovers(s.Van)));
             case 'd' or 'D' when s.At == Step.Damage && !s.IsReport:

@@ -8,7 +8,7 @@ public static class CloseoutView
 {
     private const int CardAt = 48;
     private const int WideFrom = 110;
-    private const int WideCard = 40;
+    private const int WideCard = 35;
 
     /// <summary>Columns of a question.</summary>
     public const int QuestionColumns = CardAt - 3;

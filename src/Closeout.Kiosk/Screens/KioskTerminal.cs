@@ -57,11 +57,18 @@ public static class KioskTerminal
             }));
         }
 
-        // On hang-up nobody is there to draw for: everything confirmed is on disk, so just go.
+        // On hang-up there is mostly nobody left to draw for, and stopping in the usual way would spin for ever. Everything
+        // confirmed is on disk: try the usual way for a moment, for a terminal that is still there, then go.
         Caught.Add(PosixSignalRegistration.Create(PosixSignal.SIGHUP, context =>
         {
             context.Cancel = true;
-            Environment.Exit(128 + 1);
+            signal = 1;
+            app.Invoke(() => app.RequestStop(window));
+            new Thread(() =>
+            {
+                Thread.Sleep(TimeSpan.FromSeconds(1));
+                Environment.Exit(128 + signal);
+            }) { IsBackground = true }.Start();
         }));
     }
 

@@ -42,7 +42,11 @@ public static class Questions
         return items.Skip(start).Concat(items.Take(start)).Where(i => !shift.Counts.ContainsKey(i)).Select(i => (Code<Item>?)i).FirstOrDefault();
     }
 
-    /// <summary>The fields of a count, the ones not typed filled with what follows from the others.</summary>
+    /// <summary>
+    /// The fields of a count, the ones not typed filled with what follows from the others. Where visits report what was
+    /// used, loose units went first, then a carton; loose units of this morning stay aboard, those of an opened carton
+    /// go to the bin.
+    /// </summary>
     public static Form Refill(Depot depot, Shift shift, Code<Item> code, Form form)
     {
         var item = depot.Setup.Item(code);
@@ -55,7 +59,8 @@ public static class Questions
         var nowSealed = Typed(boxed) ?? counted?.Sealed
             ?? (reported is > 0 ? Math.Clamp(left / item.UnitsPerCarton, 0, before.Sealed) : before.Sealed);
         var nowKept = Typed(kept) ?? counted?.Kept
-            ?? (reported is > 0 || nowSealed != before.Sealed ? 0 : Math.Max(0, before.Loose - (Typed(bin) ?? 0)));
+            ?? Math.Max(0, reported is > 0 ? Math.Min(left - nowSealed * item.UnitsPerCarton, before.Loose - reported.Value)
+                : nowSealed != before.Sealed ? 0 : before.Loose - (Typed(bin) ?? 0));
         var nowBin = Typed(bin) ?? counted?.Bin
             ?? (reported is > 0 ? Math.Max(0, left - nowSealed * item.UnitsPerCarton - nowKept) : 0);
         return form

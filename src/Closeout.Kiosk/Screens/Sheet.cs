@@ -60,12 +60,10 @@ public sealed class Sheet
                 break;
             }
 
-            cells[row, column] = grapheme;
-            looks[row, column] = look;
-            for (var more = 1; more < columns; more++)
+            for (var cell = 0; cell < columns && column >= 0; cell++)
             {
-                cells[row, column + more] = "";
-                looks[row, column + more] = look;
+                cells[row, column + cell] = cell == 0 ? grapheme : "";
+                looks[row, column + cell] = look;
             }
 
             column += columns;

@@ -10,6 +10,12 @@ public static class TallyCard
     public static void Draw(Sheet sheet, int column, int bottom, Depot depot, Shift shift)
     {
         var inside = sheet.Width - column - 4;
+        if (inside < 12 || bottom < 6)
+        {
+            // No room for a card; the question goes before it.
+            return;
+        }
+
         var edge = "+" + new string('-', inside + 2) + "+";
         sheet.Write(1, column, edge);
         for (var row = 2; row < bottom; row++)

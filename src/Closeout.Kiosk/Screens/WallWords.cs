@@ -15,7 +15,7 @@ public static class WallWords
     /// <param name="now">The moment, to say how late a van is; null: do not say.</param>
     public static string Where(Depot depot, VanState state, DateTimeOffset? now) => state.Shift switch
     {
-        null => $"on the road, due {depot.Setup.Depot.ShiftEnd.ToString("HH:mm", CultureInfo.InvariantCulture)}{Late(depot, now)}",
+        null => Late(depot, now) is { } minutes ? $"out, {minutes} min late" : $"on the road, due {depot.Setup.Depot.ShiftEnd.ToString("HH:mm", CultureInfo.InvariantCulture)}",
         { IsClosed: true } s => $"closed {View.Clock(s.SignedAt!.Value)}{(s.Signed!.Technician == s.Technician ? "" : $" by {s.Signed.Technician}")}",
         { Step: Step.Leftovers } s => Items(depot, s),
         var s => StepWords.Name(s.Step),
@@ -56,18 +56,19 @@ public static class WallWords
     private static string Items(Depot depot, Shift shift)
     {
         var items = Leftovers.ToCount(depot, shift);
-        return $"leftovers, {items.Count(i => shift.Counts.ContainsKey(i.Code))} of {View.Count(items.Count, "item", "items")} counted";
+        return $"leftovers, {items.Count(i => shift.Counts.ContainsKey(i.Code))} of {items.Count} counted";
     }
 
-    private static string Late(Depot depot, DateTimeOffset? now)
+    /// <summary>Minutes after the end of the shift; null: not late, or the moment is not of the business date's evening.</summary>
+    private static int? Late(Depot depot, DateTimeOffset? now)
     {
-        if (now is not { } moment || DateOnly.FromDateTime(moment.DateTime) != depot.Date)
+        if (now is not { } moment)
         {
-            return "";
+            return null;
         }
 
-        var minutes = (int)(moment.TimeOfDay - depot.Setup.Depot.ShiftEnd.ToTimeSpan()).TotalMinutes;
-        return minutes > 0 ? $", {minutes} min late" : "";
+        var minutes = (int)(moment.DateTime - depot.Date.ToDateTime(depot.Setup.Depot.ShiftEnd)).TotalMinutes;
+        return minutes is > 0 and < 24 * 60 ? minutes : null;
     }
 
     private static string Tomorrow(Depot depot, RestockPlan plan)
