@@ -1,0 +1,161 @@
+using Closeout.DayBook;
+using Closeout.Shifts;
+using Closeout.Stock;
+using Closeout.Store;
+using FluentAssertions;
+using Xunit;
+
+namespace Closeout.Tests.Store;
+
+public sealed class ArchiveTests
+{
+    private static readonly DateOnly Tomorrow = SmallDay.Date.AddDays(1);
+
+    [Fact]
+    public void It_is_made_when_missing()
+    {
+        using var book = Emptied();
+        Directory.Exists(book.Folder.Archive).Should().BeFalse();
+
+        Boxes(book).Should().Equal(new BoxDay(SmallDay.Date, 3, 3, Boxes(book)[0].WeightLb));
+
+        new Archive(book.Folder).LastNumber().Should().Be(book.Book.Depot.Number);
+    }
+
+    [Fact]
+    public void The_sums_of_boxes_are_those_of_all_vans_by_day_from_one_date_to_another_both_included()
+    {
+        using var book = new SmallBook();
+        Empty(book.Book, SmallBook.B1);
+        Empty(book.NextDay(), SmallBook.B2);
+
+        var days = Boxes(book);
+
+        days.Select(d => (d.Date, d.Expected, d.Flattened)).Should().Equal((SmallDay.Date, 2, 2), (Tomorrow, 1, 1));
+        days[0].WeightLb.Should().BeApproximately(
+            CardboardOf(Book.Open(book.Folder, SmallDay.Date).Depot), 1e-9);
+        new Archive(book.Folder).Boxes(Tomorrow, Tomorrow).Should().ContainSingle().Which.Date.Should().Be(Tomorrow);
+        new Archive(book.Folder).Boxes(SmallDay.Date.AddDays(-9), SmallDay.Date.AddDays(-1)).Should().BeEmpty();
+    }
+
+    [Theory]
+    [InlineData("garbage")]
+    [InlineData("empty")]
+    [InlineData("cut")]
+    [InlineData("flipped")]
+    public void It_is_made_anew_when_damaged(string how)
+    {
+        using var book = Emptied();
+        var expected = Boxes(book);
+        var database = Path.Combine(book.Folder.Archive, "closeout.db");
+        var bytes = File.ReadAllBytes(database);
+        File.WriteAllBytes(database, how switch
+        {
+            "garbage" => Enumerable.Range(0, 20_000).Select(i => (byte)(i * 31 % 251)).ToArray(),
+            "empty" => [],
+            "cut" => bytes[..(bytes.Length / 2)],
+            _ => [.. bytes.Select((b, i) => i is > 8192 and < 60_000 ? (byte)(b ^ 0xFF) : b)],
+        });
+
+        Boxes(book).Should().Equal(expected);
+        new Archive(book.Folder).EntriesOf("B1").Should().NotBeEmpty();
+        book.Check().Code.Should().Be(0);
+    }
+
+    [Fact]
+    public void It_catches_up_when_behind_by_entries_and_by_a_page()
+    {
+        using var book = new SmallBook().With(counts: 1);
+        new Archive(book.Folder).CatchUp();
+        SmallBook.Count(book.Book, SmallBook.B2, kept: 4).Should().BeNull();
+        new Archive(book.Folder).EntriesOf("B2").Should().Equal(3, 5);
+
+        SmallBook.Count(book.Book, SmallBook.B1, kept: 5).Should().BeNull();
+        Book.OpenPage(book.Folder, book.Book, NextPage.After(book.Book.Depot, Tomorrow), SmallBook.At(9));
+
+        new Archive(book.Folder).CatchUp();
+        new Archive(book.Folder).LastNumber().Should().Be(7);
+        new Archive(book.Folder).EntriesOf("B1").Should().Equal(2, 4, 6);
+    }
+
+    [Fact]
+    public void Caught_up_twice_it_holds_each_entry_once()
+    {
+        using var book = new SmallBook().With(counts: 2);
+        new Archive(book.Folder).CatchUp();
+        new Archive(book.Folder).CatchUp();
+
+        new Archive(book.Folder).EntriesOf("B1").Should().Equal(2, 4, 5);
+    }
+
+    [Fact]
+    public void An_archive_of_another_book_is_not_taken_for_this_ones()
+    {
+        using var book = new SmallBook().With(counts: 0);
+        using (var other = new SmallBook().Closed(SmallBook.B1, SmallBook.B2))
+        {
+            new Archive(other.Folder).CatchUp();
+            CopyFolder(other.Folder.Archive, book.Folder.Archive);
+        }
+
+        new Archive(book.Folder).EntriesOf("B1").Should().Equal([2], "the pages are the truth, and the archive says other entries");
+    }
+
+    [Fact]
+    public void While_another_program_uses_it_a_sentence_says_so()
+    {
+        using var book = new SmallBook();
+        new Archive(book.Folder).CatchUp();
+        using var held = new FileStream(Path.Combine(book.Folder.Archive, "lock"), FileMode.Open, FileAccess.ReadWrite, FileShare.None);
+
+        var reading = () => Boxes(book);
+
+        reading.Should().Throw<BookException>().WithMessage("*is in use*");
+        SmallBook.Tell(book.Book, new ComeIn(SmallBook.B1, new("T1"))).Should().BeNull("recording does not need the archive");
+    }
+
+    [Fact]
+    public void A_damaged_page_is_told_and_the_archive_is_left_alone()
+    {
+        using var book = new SmallBook().With(counts: 1);
+        new Archive(book.Folder).CatchUp();
+        File.AppendAllText(book.Page, "nonsense\n");
+
+        var reading = () => new Archive(book.Folder).CatchUp();
+
+        reading.Should().Throw<BookException>().WithMessage($"{book.Page}:5:*");
+        Directory.GetFiles(book.Folder.Archive, "*.damaged").Should().BeEmpty();
+    }
+
+    /// <summary>B1 empties two cartons of lamps and B2 one; all boxes are flattened.</summary>
+    private static SmallBook Emptied()
+    {
+        var book = new SmallBook();
+        Empty(book.Book, SmallBook.B1);
+        Empty(book.Book, SmallBook.B2);
+        return book;
+    }
+
+    private static void Empty(Book book, Code<Van> van)
+    {
+        SmallBook.Tell(book, new ComeIn(van, new("T1"))).Should().BeNull();
+        SmallBook.Tell(book, new CountLeftover(van, SmallBook.Lamp, 0, 0, 0, null, Sure: true)).Should().BeNull();
+        foreach (var command in new Command[] { new ConfirmLeftovers(van), new ConfirmCardboard(van), new LogMileage(van, 2100, Sure: true), new ConfirmDamage(van, true), new ConfirmKit(van), new CheckWeekly(van, null, 0, true), new Sign(van, new("T1")) })
+        {
+            SmallBook.Tell(book, command).Should().BeNull();
+        }
+    }
+
+    private static double CardboardOf(Depot depot) => Closeout.Cardboard.CardboardTotals.Rows(depot).Sum(r => r.WeightLb);
+
+    private static IReadOnlyList<BoxDay> Boxes(SmallBook book) => new Archive(book.Folder).Boxes(SmallDay.Date, Tomorrow);
+
+    private static void CopyFolder(string from, string to)
+    {
+        Directory.CreateDirectory(to);
+        foreach (var file in Directory.GetFiles(from))
+        {
+            File.Copy(file, Path.Combine(to, Path.GetFileName(file)));
+        }
+    }
+}

@@ -1,0 +1,96 @@
+using System.Text;
+using Closeout.DayBook;
+using Closeout.Store;
+using CsCheck;
+using FluentAssertions;
+using Xunit;
+
+namespace Closeout.Tests.Store;
+
+public sealed class EntryCodecTests
+{
+    public static TheoryData<string> Kinds => [.. EntryCodec.Kinds.Select(k => k.Name)];
+
+    [Fact]
+    public void Every_kind_in_the_codec_has_a_generator_and_a_sample()
+    {
+        RandomEntries.ByKind.Keys.Should().BeEquivalentTo(EntryCodec.Kinds.Select(k => k.Name));
+        EveryKind.Page.Select(e => e.Entry.GetType()).Should().BeEquivalentTo(EntryCodec.Kinds.Select(k => k.Type));
+    }
+
+    [Fact]
+    public void Every_kind_of_entry_that_the_core_knows_is_in_the_codec() =>
+        typeof(Entry).Assembly.GetTypes().Where(t => t.IsSubclassOf(typeof(Entry)) && !t.IsAbstract)
+            .Should().BeEquivalentTo(EntryCodec.Kinds.Select(k => k.Type));
+
+    [Theory]
+    [MemberData(nameof(Kinds))]
+    public void An_entry_is_read_back_as_it_was_written(string kind) =>
+        RandomEntries.ByKind[kind].Sample(
+            entry =>
+            {
+                var recorded = new Recorded(7, new DateTimeOffset(2026, 3, 4, 5, 6, 7, 89, TimeSpan.FromHours(-5)), entry);
+                var (bytes, sha) = PageLine.Write(recorded, PageLine.Nothing);
+                bytes.AsSpan(0, bytes.Length - 1).Contains((byte)'\n').Should().BeFalse("an entry is one line");
+
+                var (read, readSha, _) = PageLine.Read(bytes.AsSpan(0, bytes.Length - 1), PageLine.Nothing);
+
+                read.Should().BeEquivalentTo(recorded, o => o.RespectingRuntimeTypes().WithStrictOrdering());
+                readSha.Should().Be(sha);
+                PageLine.Write(read, PageLine.Nothing).Bytes.Should().Equal(bytes);
+            },
+            seed: RandomEntries.Seed,
+            iter: 60);
+
+    [Fact]
+    public void The_page_with_every_kind_is_written_as_the_committed_one()
+    {
+        var prev = PageLine.Nothing;
+        var page = new StringBuilder();
+        foreach (var recorded in EveryKind.Page)
+        {
+            var (bytes, sha) = PageLine.Write(recorded, prev);
+            page.Append(Encoding.UTF8.GetString(bytes));
+            prev = sha;
+        }
+
+        page.ToString().Should().Be(File.ReadAllText(Repository.Golden("every-kind.jsonl")), "books already written must stay readable: never change a kind, add a version");
+    }
+
+    [Fact]
+    public void The_committed_page_with_every_kind_reads_back_and_folds()
+    {
+        var read = PageReader.Read(Repository.Golden("every-kind.jsonl"), default);
+
+        read.Torn.Should().BeEmpty();
+        read.Entries.Should().BeEquivalentTo(EveryKind.Page, o => o.RespectingRuntimeTypes().WithStrictOrdering());
+        Depot.Fold(read.Entries).Shift(new("B3"))!.IsClosed.Should().BeTrue();
+    }
+
+    [Theory]
+    [InlineData("\"kind\":\"signed\",\"v\":1", "\"kind\":\"van-painted\",\"v\":1", "an entry of kind 'van-painted' version 1, which this program does not know*newer*")]
+    [InlineData("\"kind\":\"signed\",\"v\":1", "\"kind\":\"signed\",\"v\":2", "an entry of kind 'signed' version 2, which this program does not know*newer*")]
+    [InlineData("\"kind\":\"signed\",\"v\":1", "\"kind\":\"signed\",\"v\":0", "an entry of kind 'signed' version 0*")]
+    [InlineData("\"kind\":\"signed\"", "\"kind\":\"Signed\"", "an entry of kind 'Signed' version 1*")]
+    [InlineData("\"technician\":\"T07\"", "\"technician\":\"T 07\"", "not an entry of kind 'signed': *'T 07' is not a code*")]
+    [InlineData("\"technician\":\"T07\"", "\"technician\":\"T07\",\"colour\":\"red\"", "not an entry of kind 'signed': *colour*")]
+    [InlineData("\"technician\":\"T07\"", "\"technician\":7", "*")]
+    public void What_this_program_does_not_know_is_refused_by_name(string was, string now, string told)
+    {
+        var line = ForgedLine.Of(EveryKind.Page[^1], was, now, PageLine.Nothing);
+
+        var reading = () => PageLine.Read(line, PageLine.Nothing);
+
+        reading.Should().Throw<FormatException>().WithMessage(told);
+    }
+
+    [Fact]
+    public void A_field_that_is_missing_is_refused()
+    {
+        var line = ForgedLine.Of(EveryKind.Page[^1], "\"technician\":\"T07\",", "", PageLine.Nothing);
+
+        var reading = () => PageLine.Read(line, PageLine.Nothing);
+
+        reading.Should().Throw<FormatException>("a signature without a person is no signature");
+    }
+}

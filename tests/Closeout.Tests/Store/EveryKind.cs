@@ -1,0 +1,71 @@
+using Closeout.DayBook;
+using Closeout.Stock;
+
+namespace Closeout.Tests.Store;
+
+/// <summary>One lawful page with an entry of every kind, in which every field says something.</summary>
+internal static class EveryKind
+{
+    private static readonly Code<Van> Van = new("B3");
+    private static readonly Code<Item> Lamp = new("LED-A19");
+    private static readonly Code<Item> Tape = new("tape_1.2");
+    private static readonly Code<Technician> Technician = new("T07");
+    private static readonly Code<KitPiece> Piece = new("FIRE-EXT");
+    private static readonly Code<VisitKind> Visit = new("direct-install");
+    private static readonly DateOnly Today = new(2026, 3, 4);
+
+    public static IReadOnlyList<Recorded> Page { get; } = [.. Entries().Select((entry, i) => new Recorded(i + 1, At(i), entry))];
+
+    /// <summary>Moments with both signs of offset and milliseconds.</summary>
+    private static DateTimeOffset At(int i) =>
+        new DateTimeOffset(2026, 3, 4, 16, 30, 0, TimeSpan.FromMinutes(i % 2 == 0 ? -300 : 330)).AddMilliseconds(15_001 * i);
+
+    private static IEnumerable<Entry> Entries() =>
+    [
+        new PageOpened(Today, Rehearsal: true, Carried()),
+        new DayFolderLoaded(
+            Setup(true), [Today.AddDays(1)], [new(Today.AddDays(1), Van, Visit, 3)], [Today], [Use()], [new(Today, Van, [new(Lamp, 8)])], [new(Lamp, 12, Today.AddDays(9))]),
+        new VanCameIn(Van, Technician, WeeklyDue: true),
+        new LeftoverCounted(
+            Van, Lamp, new(1, 3, 5), Installed: 20, Used: 21, Gap: 1, Emptied: 1,
+            [new(Lamp, 24, Place.Sealed(Van), Place.Loose(Van)), new(Lamp, 3, Place.Loose(Van), Place.Bin), new(Lamp, 20, Place.Loose(Van), Place.Homes), new(Lamp, 1, Place.Loose(Van), Place.Unexplained)]),
+        new LeftoversConfirmed(Van),
+        new BoxesCounted(Van, Lamp, Expected: 1, Flattened: 2),
+        new CardboardConfirmed(Van),
+        new MileageLogged(Van, Technician, StartMi: 1000.5m, EndMi: 1042.25m, FuelGal: 12.345m, FuelGrade: "regular \"87\"", Sure: true),
+        new DamageFound(Van, "left side", Severity.Repair, "dent, 3\" wide; 漆 \t scratched \U0001F69A"),
+        new DamageConfirmed(Van, None: false),
+        new KitCounted(Van, Piece, Count: 1, Expires: new DateOnly(2027, 1, 31)),
+        new KitConfirmed(Van),
+        new WeeklyChecked(Van, OilChangedOn: new DateOnly(2026, 2, 1), Photos: 4, Clean: false),
+        new Signed(Van, Technician),
+    ];
+
+    private static Carried Carried() => new(
+        Setup(false),
+        [
+            new(Place.Shelf, Lamp, 48), new(Place.Bin, Lamp, 7), new(Place.Sealed(Van), Lamp, 48), new(Place.Loose(Van), Lamp, 2), new(Place.Homes, Lamp, 100),
+            new(Place.Scrap, Lamp, 1), new(Place.Unexplained, Lamp, -2), new(Place.Supplier, Lamp, -204),
+        ],
+        [
+            new(
+                Van, 1000.5m, Today.AddDays(-7), Today.AddDays(-40), [new(Lamp, 2)], [new(Piece, new(2026, 12, 9))], [new(Piece, 0)],
+                [new(Today.AddDays(-1), "rear door", Severity.Note, "scratch"), new(Today.AddDays(-2), "roof", Severity.Unsafe, "rack loose")], [new(Today.AddDays(-2), "roof, unsafe: rack loose")]),
+        ],
+        [new(Today.AddDays(1), Van, Visit, 2)],
+        [new(Tape, 5, Today.AddDays(2))],
+        [Use()],
+        [new(Today, Van, [new(Tape, 1)])]);
+
+    private static DailyUse Use() => new(Today.AddDays(-1), Visit, 4, [new(Lamp, 21, 9_000_000_000_000)]);
+
+    private static Setup Setup(bool metric) => new(
+        new("Saltmarsh Row", new(16, 30), metric, 0.98, 0.95, 0.9, 8, 85, 106, 3.25, "a source, page 7"),
+        [new(Lamp, "LED lamp A19, \"9 W\"", 1, 24, 0.13, new(14.75, 9.75, 4.75, "32ECT-B"), 48, 84, 5, 6, 4, "rear left"), new(Tape, "Tape", 3, 1, 0.05, new(0, 0, 0, "own"), 0, 3, 1, 2, 0, "")],
+        [new(Van, 3, "Curlew", 1650.5, "diesel", 1000.5m, 5000, 6, 25600.1m, new(2026, 1, 24))],
+        [new(Van, Lamp, 72, 144)],
+        [new(Piece, "Fire extinguisher", 1, Critical: true, Expires: true)],
+        [new(Technician, "Perrin Shoal", IsLead: false, Van, [DayOfWeek.Monday, DayOfWeek.Sunday]), new(new("L1"), "Nessa Quay", IsLead: true, null, [])],
+        [new(Visit, Lamp, 6.5, 20)],
+        [new("own", 108.5)]);
+}

@@ -1,0 +1,79 @@
+using Closeout.DayBook;
+using Closeout.Stock;
+using CsCheck;
+
+namespace Closeout.Tests.Store;
+
+/// <summary>A generator for each kind of entry, by the kind's name. The text in them is as wild as people and programs make it.</summary>
+internal static class RandomEntries
+{
+    public const string Seed = "0N0XIzNsQ0O2";
+
+    private static readonly Gen<string> Wild = Gen.OneOf(
+        "\"", "\\", "\\u0041", "\u0000", "\u0001", "\u001b[2J", "\u007f", "\n", "\r\n", "\t", "\U0001F69A", "\U0001F468\u200D\U0001F469", "漢字", "한", "é", "e\u0301",
+        "\u2028", "\u202e", "\ufeff", "<&'>", "{\"n\":1}", ",\"sha\":\"", "日本", " ", "a", "Z", "0").Array[0, 8].Select(string.Concat);
+
+    private static readonly Gen<DateOnly> Date = Gen.Int[0, DateOnly.MaxValue.DayNumber].Select(DateOnly.FromDayNumber);
+    private static readonly Gen<decimal> Decimal = Gen.Int[-20_000_000, 20_000_000].Select(Gen.Int[0, 6], (n, d) => new decimal(Math.Abs(n), 0, 0, n < 0, (byte)d));
+    private static readonly Gen<Code<Van>> Van = Code<Van>();
+    private static readonly Gen<Code<Item>> Item = Code<Item>();
+    private static readonly Gen<Code<Technician>> Technician = Code<Technician>();
+    private static readonly Gen<Code<KitPiece>> Piece = Code<KitPiece>();
+    private static readonly Gen<Code<VisitKind>> Visit = Code<VisitKind>();
+    private static readonly Gen<Severity> Severities = Gen.OneOf(Enum.GetValues<Severity>());
+
+    private static readonly Gen<Place> Places = Gen.Select(Gen.OneOf(Enum.GetValues<PlaceKind>()), Van, (kind, van) =>
+        kind is PlaceKind.VanSealed or PlaceKind.VanLoose ? new Place(kind, van) : new Place(kind));
+
+    private static readonly Gen<Move> Moves = Gen.Select(Item, Gen.Int[1, int.MaxValue], Places, Places).Where((_, _, from, to) => from != to)
+        .Select((item, units, from, to) => new Move(item, units, from, to));
+
+    private static readonly Gen<DailyUse> Use = Gen.Select(Date, Visit, Gen.Int, Gen.Select(Item, Gen.Int, Gen.Long, (i, s, q) => new ItemUse(i, s, q)).Array[0, 2], (d, k, n, u) => new DailyUse(d, k, n, u));
+    private static readonly Gen<VanUse> ByVan = Gen.Select(Date, Van, Gen.Select(Item, Gen.Int, (i, u) => new ItemUnits(i, u)).Array[0, 2], (d, v, u) => new VanUse(d, v, u));
+    private static readonly Gen<Booking> Bookings = Gen.Select(Date, Van, Visit, Gen.Int, (d, v, k, n) => new Booking(d, v, k, n));
+    private static readonly Gen<Order> Orders = Gen.Select(Item, Gen.Int, Date, (i, c, d) => new Order(i, c, d));
+
+    private static readonly Gen<Item> Items = Gen.Select(Item, Wild, Gen.Int, Gen.Double[0, 1e6], Wild).Select((code, said, n, x, stow) =>
+        new Item(code, said, n, n, x, new(x, x / 3, x / 7, said), n, n, n, n, n, stow));
+
+    private static readonly Gen<Technician> Crew = Gen.Select(Technician, Wild, Gen.Bool, Maybe(Van), Gen.OneOf(Enum.GetValues<DayOfWeek>()).Array[0, 7])
+        .Select((code, name, lead, van, days) => new Technician(code, name, lead, van, days));
+
+    private static readonly Gen<Setup> Setups = Gen.Select(Items.Array[0, 2], Crew.Array[0, 2], Wild, Van, Date, Decimal, Gen.Double[0.001, 1]).Select((items, crew, text, van, date, miles, part) => new Setup(
+        new(text, TimeOnly.MaxValue, miles > 0, part, part / 2, part / 3, part * 8, part * 90, part * 100, miles > 0 ? part : null, miles > 0 ? text : null),
+        items, [new(van, 7, text, part, text, miles, miles, 6, miles, date)], [.. items.Select(i => new VanLimit(van, i.Code, 1, 2))],
+        [new(new("P"), text, 3, miles > 0, miles < 0)], crew, [.. items.Select(i => new PlanningRate(new("k"), i.Code, part, part))], [new(text, part)]));
+
+    private static readonly Gen<VanCarried> Vans = Gen.Select(Van, Decimal, Maybe(Date), Gen.Select(Date, Severities, Wild, (d, s, t) => new OpenDamage(d, t, s, t)).Array[0, 2], Item, Piece)
+        .Select((van, miles, on, damages, item, piece) => new VanCarried(
+            van, miles, on, on, [new(item, 2)], on is null ? [] : [new(piece, on.Value)], [new(piece, 0)], damages, [.. damages.Select(d => new Hold(d.Since, d.What))]));
+
+    private static readonly Gen<Carried> Carry = Gen.Select(Setups, Gen.Select(Places, Item, Gen.Int, (p, i, u) => new Balance(p, i, u)).Array[0, 3], Vans.Array[0, 2], Bookings.Array[0, 2], Orders.Array[0, 2], Use.Array[0, 2], ByVan.Array[0, 2])
+        .Select((setup, balances, vans, bookings, orders, use, byVan) => new Carried(setup, balances, vans, bookings, orders, use, byVan));
+
+    public static readonly IReadOnlyDictionary<string, Gen<Entry>> ByKind = new Dictionary<string, Gen<Entry>>
+    {
+        ["page-opened"] = Gen.Select(Date, Gen.Bool, Carry, (d, r, c) => (Entry)new PageOpened(d, r, c)),
+        ["day-folder-loaded"] = Gen.Select(Setups, Date.Array[0, 2], Bookings.Array[0, 2], Use.Array[0, 2], ByVan.Array[0, 2], Gen.Bool, Orders.Array[0, 2])
+            .Select((s, dates, b, u, v, has, o) => (Entry)new DayFolderLoaded(s, dates, b, dates, u, v, has ? o : null)),
+        ["van-came-in"] = Gen.Select(Van, Technician, Gen.Bool, (v, t, w) => (Entry)new VanCameIn(v, t, w)),
+        ["leftover-counted"] = Gen.Select(Van, Item, Gen.Int.Array[6], Maybe(Gen.Int), Moves.Array[0, 4])
+            .Select((v, i, n, installed, moves) => (Entry)new LeftoverCounted(v, i, new(n[0], n[1], n[2]), installed, n[3], n[4], n[5], moves)),
+        ["leftovers-confirmed"] = Van.Select(v => (Entry)new LeftoversConfirmed(v)),
+        ["boxes-counted"] = Gen.Select(Van, Item, Gen.Int, Gen.Int, (v, i, e, f) => (Entry)new BoxesCounted(v, i, e, f)),
+        ["cardboard-confirmed"] = Van.Select(v => (Entry)new CardboardConfirmed(v)),
+        ["mileage-logged"] = Gen.Select(Van, Technician, Decimal, Decimal, Maybe(Decimal), Wild, Gen.Bool)
+            .Select((v, t, s, e, fuel, grade, sure) => (Entry)new MileageLogged(v, t, s, e, fuel, sure ? grade : null, sure)),
+        ["damage-found"] = Gen.Select(Van, Wild, Severities, Wild, (v, z, s, w) => (Entry)new DamageFound(v, z, s, w)),
+        ["damage-confirmed"] = Gen.Select(Van, Gen.Bool, (v, n) => (Entry)new DamageConfirmed(v, n)),
+        ["kit-counted"] = Gen.Select(Van, Piece, Gen.Int, Maybe(Date), (v, p, n, d) => (Entry)new KitCounted(v, p, n, d)),
+        ["kit-confirmed"] = Van.Select(v => (Entry)new KitConfirmed(v)),
+        ["weekly-checked"] = Gen.Select(Van, Maybe(Date), Gen.Int, Gen.Bool, (v, d, n, c) => (Entry)new WeeklyChecked(v, d, n, c)),
+        ["signed"] = Gen.Select(Van, Technician, (v, t) => (Entry)new Signed(v, t)),
+    };
+
+    private static Gen<Code<T>> Code<T>() => Gen.String[Gen.Char["ABCxyz019._-"], 1, 24].Select(text => new Code<T>(text));
+
+    private static Gen<T?> Maybe<T>(Gen<T> gen)
+        where T : struct => Gen.Select(Gen.Bool, gen, (there, value) => there ? value : (T?)null);
+}
