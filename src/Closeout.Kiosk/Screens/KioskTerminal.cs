@@ -36,12 +36,14 @@ public static class KioskTerminal
             KeepQuiet(app);
             app.Run(window);
         }
-        finally
+        catch
         {
-            // First the terminal, then whatever has to be said: an exception printed before vanishes with the screen.
+            // Not in a finally: an exception that nobody catches is printed before those run, into a screen that vanishes.
             app.Dispose();
+            throw;
         }
 
+        app.Dispose();
         return signal == 0 ? 0 : 128 + signal;
     }
 

@@ -26,6 +26,9 @@ internal sealed partial class Pty : IDisposable
         start.Environment["TERM"] = "xterm-256color";
         start.Environment["SHELL"] = "/bin/sh";
         start.Environment.Remove("NO_COLOR");
+
+        // The window tests of this process do without a terminal; the program under test must not.
+        start.Environment.Remove("DisableRealDriverIO");
         process = Process.Start(start)!;
         reading = Task.Run(() =>
         {

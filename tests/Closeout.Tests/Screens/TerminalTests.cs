@@ -95,7 +95,7 @@ public sealed partial class TerminalTests
     {
         using var folder = new TempFolder();
         using var pty = new Pty(folder, $"dotnet {Path.Combine(AppContext.BaseDirectory, "Closeout.Appender.dll")} faulty-kiosk");
-        pty.Await("BAY WALL").Type("\u001bOR");
+        pty.Await("BAY WALL").Type("\u001b[13~");
 
         pty.Code().Should().NotBe(0);
         pty.Seen.IndexOf("NullReferenceException", StringComparison.Ordinal).Should()
