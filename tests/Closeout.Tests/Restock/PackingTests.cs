@@ -17,11 +17,21 @@ public class PackingTests
         from spare in Gen.Frequency((3, Gen.Const(0)), (1, Gen.Int[1, 6]))
         select new Case(c, vans, bin, Math.Max(0, (vans.Sum(v => v.Given) - bin + c - 1) / c) + spare);
 
+    /// <summary>More vans, each with odd units and room to be rounded up: many sets of them come to the same, and bay order must choose.</summary>
+    private static readonly Gen<Case> OddUnits =
+        from c in Gen.Int[3, 6]
+        from vans in Gen.Select(Gen.Int[0, 1], Gen.Int[1, c - 1], (f, r) => new Portion(f * c + r, 0, 20)).Array[4, 6]
+        from bin in Gen.Int[0, 8]
+        from spare in Gen.Int[0, 3]
+        select new Case(c, vans, bin, Math.Max(0, (vans.Sum(v => v.Given) - bin + c - 1) / c) + spare);
+
     [Fact]
-    public void The_packing_is_the_best_of_all_there_are() => Any.Holds(
-        t => Packing.Pack(t.Vans, t.C, t.Bin, t.Shelf).Should().BeEquivalentTo(
-            EveryPacking.Best(t.Vans, t.C, t.Bin, t.Shelf), options => options.WithStrictOrdering()),
-        4000);
+    public void The_packing_is_the_best_of_all_there_are() => Any.Holds(IsBest, 4000);
+
+    [Fact]
+    public void Of_many_that_come_to_the_same_it_is_still_the_best() => OddUnits.Holds(IsBest, 4000);
+
+    private static void IsBest(Case t) => Text(Packing.Pack(t.Vans, t.C, t.Bin, t.Shelf)).Should().Be(Text(EveryPacking.Best(t.Vans, t.C, t.Bin, t.Shelf)!));
 
     [Fact]
     public void Every_van_gets_what_was_given_and_only_up_may_be_more() => Any.Holds(t =>
@@ -82,7 +92,9 @@ public class PackingTests
     private static string Pack(string vans, int c, int bin, int shelf)
     {
         var portions = vans.Split(' ').Select(v => v.Split('/').Select(int.Parse).ToArray()).Select(n => new Portion(n[0], n[1], n[2])).ToList();
-        var plan = Packing.Pack(portions, c, bin, shelf);
-        return $"{plan.Opened} opened: {string.Join(' ', plan.Vans.Select(p => $"{p.Sealed}+{p.Loose}{(p.Up ? "u" : "")}"))}";
+        return Text(Packing.Pack(portions, c, bin, shelf));
     }
+
+    private static string Text(PackingPlan plan) =>
+        $"{plan.Opened} opened: {string.Join(' ', plan.Vans.Select(p => $"{p.Sealed}+{p.Loose}{(p.Up ? "u" : "")}"))}";
 }
