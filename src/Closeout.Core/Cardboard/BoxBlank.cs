@@ -14,7 +14,7 @@ public static class BoxBlank
     /// <summary>Glue lap in inches; practice runs from 1.25 to 2.</summary>
     public const double GlueLapIn = 1.5;
 
-    /// <summary>Area of the blank in thousands of square feet. A box with no width or depth recorded still has its lap.</summary>
+    /// <summary>Area of the blank in thousands of square feet; 0 for a box with neither width nor depth.</summary>
     public static double AreaMsf(CartonBox box) =>
         (2 * box.LengthIn + 2 * box.WidthIn + GlueLapIn) * (box.WidthIn + box.DepthIn) / 144 / 1000;
 

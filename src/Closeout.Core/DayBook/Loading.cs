@@ -16,6 +16,11 @@ public static class Loading
 
         foreach (var shift in depot.Shifts.Values.Where(s => !s.IsClosed).OrderBy(s => s.Van))
         {
+            if (given.Setup.Find(shift.Technician) is null)
+            {
+                yield return ("crew.csv", $"technician {shift.Technician} has the open close-out of van {shift.Van} and is gone: found no row, allowed once it is signed");
+            }
+
             if (given.Setup.Find(shift.Van) is null)
             {
                 yield return ("vans.csv", $"van {shift.Van} has an open close-out and is gone: found no row, allowed once it is signed");
@@ -28,10 +33,10 @@ public static class Loading
 
         foreach (var van in depot.Setup.Vans.Where(v => given.Setup.Find(v.Code) is null))
         {
-            var units = depot.Ledger.Balances.Where(b => b.Place.IsPhysical && b.Place.Van == van.Code).Sum(b => b.Units);
-            if (units != 0)
+            var aboard = depot.Ledger.Balances.Where(b => b.Place.IsPhysical && b.Place.Van == van.Code).ToList();
+            if (aboard.Count > 0)
             {
-                yield return ("vans.csv", $"van {van.Code} still has {units} units aboard and is gone: found no row, allowed once it is empty");
+                yield return ("vans.csv", $"van {van.Code} still has {aboard.Sum(b => b.Units)} units aboard and is gone: found no row, allowed once it is empty");
             }
         }
 

@@ -55,7 +55,7 @@ public static class Decider
             LogMileage c => Odometer.Read(depot, shift, c),
             ReportDamage c => Damage(van.Code, c),
             ConfirmDamage c => new DamageConfirmed(van.Code, c.None),
-            CountKit c => Kit(setup, van.Code, c),
+            CountKit c => Kit(depot, van.Code, c),
             ConfirmKit => new KitConfirmed(van.Code),
             CheckWeekly c => Weekly(depot.Date, van.Code, c),
             Sign c => setup.Find(c.Technician) is { } signer ? new Signed(van.Code, signer.Code) : Refusal.NoSuchTechnician(c.Technician),
@@ -112,9 +112,9 @@ public static class Decider
         return new DamageFound(van, command.Zone.Trim(), command.Severity, command.What.Trim());
     }
 
-    private static Decision Kit(Setup setup, Code<Van> van, CountKit command)
+    private static Decision Kit(Depot depot, Code<Van> van, CountKit command)
     {
-        if (setup.Find(command.Piece) is not { } piece)
+        if (depot.Setup.Find(command.Piece) is not { } piece)
         {
             return Refusal.NoSuchPiece(command.Piece);
         }
@@ -122,7 +122,7 @@ public static class Decider
         var count = command.Count ?? piece.Required;
         return count is < 0 or > Refusal.MostAtOnce
             ? Refusal.OutOfRange(piece.Description, count, 0, Refusal.MostAtOnce)
-            : new KitCounted(van, piece.Code, count, command.Expires);
+            : new KitCounted(van, piece.Code, count, command.Expires ?? KitCheck.DateOf(depot, van, piece.Code));
     }
 
     private static Decision Weekly(DateOnly today, Code<Van> van, CheckWeekly command)

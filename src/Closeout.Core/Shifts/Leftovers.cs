@@ -23,7 +23,7 @@ public static class Leftovers
         foreach (var (what, number, most) in new[]
         {
             ("Sealed cartons", count.Sealed, mostSealed), ("Loose into the bin", count.Bin, Refusal.MostAtOnce),
-            ("Loose kept aboard", count.Kept, Refusal.MostAtOnce), ("Units installed", installed ?? 0, Refusal.MostAtOnce),
+            ("Loose kept aboard", count.Kept, Refusal.MostAtOnce), ("Units installed", command.Installed ?? 0, Refusal.MostAtOnce),
         })
         {
             if (number < 0 || number > most)

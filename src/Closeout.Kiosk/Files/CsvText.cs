@@ -49,7 +49,11 @@ public sealed class CsvText : IDisposable
     /// <summary>A number with so many decimals; halves go away from zero.</summary>
     public CsvText Number(double number, int decimals)
     {
-        csv.WriteField(decimal.Parse(number.ToString("F" + decimals.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture), CultureInfo.InvariantCulture));
+        // The double's own digits, exactly: rounding them any other way would shift some halves.
+        var digits = decimal.Parse(number.ToString("F18", CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
+        csv.WriteField(decimal.Parse(
+            Math.Round(digits, decimals, MidpointRounding.AwayFromZero).ToString("F" + decimals.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture),
+            CultureInfo.InvariantCulture));
         return this;
     }
 
