@@ -9,6 +9,7 @@ internal sealed record Started(int Code, string Out, string Err)
     public static Started Closeout(string folder, params string[] args)
     {
         using var process = Begin("closeout.dll", folder, args);
+        using var patience = new Timer(_ => process.Kill(), null, TimeSpan.FromSeconds(60), Timeout.InfiniteTimeSpan);
         process.StandardInput.Close();
         var err = process.StandardError.ReadToEndAsync();
         var said = process.StandardOutput.ReadToEnd();
