@@ -30,6 +30,7 @@ internal sealed record Started(int Code, string Out, string Err)
         }
 
         start.Environment["DOTNET_DbgEnableMiniDump"] = "0";
+        start.Environment["DOTNET_TieredPGO"] = "0";
         return Process.Start(start)!;
     }
 }

@@ -90,6 +90,7 @@ public sealed class LeftoverStories
         using var more = Rehearsed.Evening("B1,T1,leftovers,sealed,LAMP,3", "B1,T1,cardboard,,,");
 
         emptied.Rows("cardboard")[0].Should().StartWith("2026-03-04,B1,LAMP,2,2,0,");
+        more.Entries.OfType<LeftoverCounted>().Single().Emptied.Should().Be(0);
         more.Rows("cardboard").Should().Equal("2026-03-04,,,0,0,0,0.000,0.0000");
     }
 

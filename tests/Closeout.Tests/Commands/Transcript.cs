@@ -14,15 +14,15 @@ namespace Closeout.Tests.Commands;
 /// <c>$ copy A B</c>, <c>$ remove FILE</c> work on files; <c>$ list FOLDER</c> and <c>$ show FILE</c> say what is there,
 /// <c>$ same A B</c> says whether two files are equal to the byte.
 /// </remarks>
-public sealed class TranscriptTests
+internal static class Transcript
 {
-    public static TheoryData<string> Names => [.. Directory.GetFiles(Repository.Transcripts, "*.txt").Select(f => Path.GetFileNameWithoutExtension(f)).Order(StringComparer.Ordinal)];
+    /// <summary>The transcripts of a folder, by name.</summary>
+    public static TheoryData<string> In(string folder) =>
+        [.. Directory.GetFiles(Path.Combine(Repository.Transcripts, folder), "*.txt").Select(f => folder + "/" + Path.GetFileName(f)).Order(StringComparer.Ordinal)];
 
-    [Theory]
-    [MemberData(nameof(Names))]
-    public void A_transcript_comes_out_as_written(string name)
+    public static void ComesOutAsWritten(string name)
     {
-        var written = File.ReadAllText(Path.Combine(Repository.Transcripts, name + ".txt")).ReplaceLineEndings("\n");
+        var written = File.ReadAllText(Path.Combine(Repository.Transcripts, name)).ReplaceLineEndings("\n");
         using var temp = new TempFolder();
         SmallDay.Write(temp["day"]);
         var played = new StringBuilder();
