@@ -1,10 +1,16 @@
 // A second program for the tests: appends counts to a book, one after the other, and says each as soon as it is recorded.
-// Arguments: the book's folder, a van that has come in, an item, how many counts. After the first it waits for a line on standard input.
+// With the one argument faulty-kiosk: a kiosk that fails at F3, to see what an error of our own leaves behind.
+// Otherwise, arguments: the book's folder, a van that has come in, an item, how many counts. After the first it waits for a line on standard input.
 using Closeout;
 using Closeout.DayBook;
 using Closeout.Shifts;
 using Closeout.Stock;
 using Closeout.Store;
+
+if (args is ["faulty-kiosk"])
+{
+    return Closeout.Appender.FaultyKiosk.Run();
+}
 
 var desk = new Desk(Book.Open(new BookFolder(args[0])), TimeProvider.System);
 var (van, item, times) = (Code<Van>.Of(args[1]), Code<Item>.Of(args[2]), int.Parse(args[3], System.Globalization.CultureInfo.InvariantCulture));

@@ -66,6 +66,34 @@ public sealed record Depot(
             throw new InvalidOperationException($"entry {recorded.Number} follows entry {Number}");
         }
 
+        if (Unknown(recorded.Entry) is { } unknown)
+        {
+            throw new InvalidOperationException($"entry {recorded.Number}, {recorded.Entry.GetType().Name}, names {unknown}, which the set-up does not have");
+        }
+
+        try
+        {
+            return After(recorded);
+        }
+        catch (InvalidOperationException e)
+        {
+            throw new InvalidOperationException($"entry {recorded.Number}, {recorded.Entry.GetType().Name}: {e.Message}", e);
+        }
+    }
+
+    private string? Unknown(Entry entry) => entry switch
+    {
+        VanEntry e when Setup.Find(e.Van) is null => $"van {e.Van}",
+        VanCameIn e when Setup.Find(e.Technician) is null => $"technician {e.Technician}",
+        Signed e when Setup.Find(e.Technician) is null => $"technician {e.Technician}",
+        LeftoverCounted e when Setup.Find(e.Item) is null => $"item {e.Item}",
+        BoxesCounted e when Setup.Find(e.Item) is null => $"item {e.Item}",
+        KitCounted e when Setup.Find(e.Piece) is null => $"kit piece {e.Piece}",
+        _ => null,
+    };
+
+    private Depot After(Recorded recorded)
+    {
         var next = this with { Number = recorded.Number, Ledger = Ledger.Post(recorded.Entry.Moves) };
         return recorded.Entry switch
         {
@@ -80,7 +108,7 @@ public sealed record Depot(
                     .SetItems(e.ByVan.Select(v => KeyValuePair.Create((v.Date, v.Van), v))),
                 Orders = e.Orders is null ? Orders : [.. e.Orders],
             },
-            _ => throw new InvalidOperationException($"entry {recorded.Number}, {recorded.Entry.GetType().Name}, cannot stand here"),
+            _ => throw new InvalidOperationException("it cannot stand here"),
         };
     }
 

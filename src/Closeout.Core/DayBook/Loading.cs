@@ -50,6 +50,10 @@ public static class Loading
                     yield return ("items.csv", $"item {item.Code} still has {held.Sum(b => b.Units)} units in {held.Count} places and is gone: found no row, allowed once there are none");
                 }
             }
+            else if (now.UnitsPerCarton != item.UnitsPerCarton && depot.Shifts.Values.FirstOrDefault(t => t.Before.ContainsKey(item.Code) || t.Counts.ContainsKey(item.Code)) is { } open)
+            {
+                yield return ("items.csv", $"units_per_carton of {item.Code} changes in an evening that counts it on van {open.Van}: found {now.UnitsPerCarton}, allowed {item.UnitsPerCarton}; give the new carton a code of its own");
+            }
             else if (now.UnitsPerCarton != item.UnitsPerCarton && held.Any(b => b.Place.IsSealed))
             {
                 yield return ("items.csv", $"units_per_carton of {item.Code} changes while {held.Where(b => b.Place.IsSealed).Sum(b => b.Units)} units are in sealed cartons: found {now.UnitsPerCarton}, allowed {item.UnitsPerCarton}; give the new carton a code of its own");

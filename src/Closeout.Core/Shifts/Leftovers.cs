@@ -6,6 +6,9 @@ namespace Closeout.Shifts;
 /// <summary>The rules of counting what came back.</summary>
 public static class Leftovers
 {
+    /// <summary>The most units of sealed cartons that one answer may say.</summary>
+    private const int MostUnits = 10_000_000;
+
     public static Decision Count(Depot depot, Shift shift, CountLeftover command)
     {
         if (depot.Setup.Find(command.Item) is not { } item)
@@ -16,11 +19,16 @@ public static class Leftovers
         var before = BeforeOf(depot, shift, item);
         var count = new LeftoverCount(command.Sealed ?? before.Sealed, command.Bin, command.Kept);
         var installed = command.Installed ?? depot.Reported(shift.Van, item.Code);
-        foreach (var (what, number) in new[] { ("Sealed cartons", count.Sealed), ("Loose into the bin", count.Bin), ("Loose kept aboard", count.Kept), ("Units installed", installed ?? 0) })
+        var mostSealed = Math.Min(Refusal.MostAtOnce, MostUnits / item.UnitsPerCarton);
+        foreach (var (what, number, most) in new[]
         {
-            if (number is < 0 or > Refusal.MostAtOnce)
+            ("Sealed cartons", count.Sealed, mostSealed), ("Loose into the bin", count.Bin, Refusal.MostAtOnce),
+            ("Loose kept aboard", count.Kept, Refusal.MostAtOnce), ("Units installed", installed ?? 0, Refusal.MostAtOnce),
+        })
+        {
+            if (number < 0 || number > most)
             {
-                return Refusal.OutOfRange(what, number, 0, Refusal.MostAtOnce);
+                return Refusal.OutOfRange(what, number, 0, most);
             }
         }
 
@@ -28,7 +36,7 @@ public static class Leftovers
         var held = before.Units(item.UnitsPerCarton);
         if (used < 0 && !command.Sure)
         {
-            return Refusal.AboveTheBook(item, held - used, held);
+            return Refusal.AboveTheBook(item, count.Sealed * item.UnitsPerCarton + count.Bin + count.Kept, held, Counting.Gap(used, installed));
         }
 
         var first = shift.Counts.TryGetValue(item.Code, out var old)
@@ -37,7 +45,7 @@ public static class Leftovers
         var change = Counting.Replace(first, Counting.Moves(shift.Van, item, before, count, installed));
         var back = change.Where(m => m.From == Place.Bin).Sum(m => m.Units);
         var inBin = depot.Ledger.Units(Place.Bin, item.Code);
-        if (back > inBin)
+        if (back > 0 && back > inBin)
         {
             return Refusal.BinTooLow(item, inBin, back);
         }

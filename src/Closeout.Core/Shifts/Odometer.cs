@@ -25,6 +25,12 @@ public static class Odometer
         }
 
         var units = depot.Setup.Units;
+        if (units.Metric && units.Distance(end) == units.Distance(start))
+        {
+            // The same kilometre as this morning: the van did not move, whatever the rounding to miles says.
+            end = start;
+        }
+
         var odd = end < start || end - start > Refusal.FarMiles;
         if (odd && !command.Sure)
         {

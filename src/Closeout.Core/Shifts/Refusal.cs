@@ -48,8 +48,8 @@ public sealed record Refusal(string Code, string Text, bool AskAgain = false)
     public static Refusal OutOfRange(string what, decimal found, decimal least, decimal most) =>
         new("out-of-range", $"{what} cannot be {Number(found)}: allowed is {Number(least)} to {Number(most)}. Type it again.");
 
-    public static Refusal AboveTheBook(Item item, int counted, int before) =>
-        new("above-the-book", $"You count {counted} of {item.Description}, and the book had {before} aboard. Count once more; the same answer again is recorded, with a gap of {before - counted}.", AskAgain: true);
+    public static Refusal AboveTheBook(Item item, int counted, int before, int gap) =>
+        new("above-the-book", $"You count {counted} of {item.Description}, and the book had {before} aboard. Count once more; the same answer again is recorded, with a gap of {gap}.", AskAgain: true);
 
     public static Refusal BinTooLow(Item item, int inBin, int back) =>
         new("bin-too-low", $"The bin holds {inBin} of {item.Description} and this change takes {back} back out of it. Count the bin, or leave the first count.");

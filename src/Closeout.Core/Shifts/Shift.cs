@@ -79,7 +79,7 @@ public sealed record Shift(
             KitConfirmed => told.Confirm(Step.Kit),
             WeeklyChecked e => (told with { Weekly = e }).Confirm(Step.Weekly),
             Signed e => told with { Signed = e, SignedAt = recorded.At, Step = ShiftFlow.After(Step, Trigger.Sign) },
-            _ => throw new InvalidOperationException($"entry {recorded.Number}, {recorded.Entry.GetType().Name}, cannot stand in a close-out"),
+            _ => throw new InvalidOperationException("it cannot stand in a close-out"),
         };
     }
 
@@ -93,7 +93,7 @@ public sealed record Shift(
     private Shift Recounted(LeftoverCounted count)
     {
         var told = Open(Step.Leftovers) with { Counts = Counts.SetItem(count.Item, count) };
-        if (ExpectedOf(count.Item) == count.Emptied || !ShiftFlow.Allows(Step, Trigger.BoxesChanged))
+        if (ExpectedOf(count.Item) == count.Emptied)
         {
             return told;
         }
@@ -103,7 +103,7 @@ public sealed record Shift(
         {
             Boxes = Boxes.Remove(count.Item),
             Answered = Answered.Remove(Step.Cardboard),
-            Step = ShiftFlow.After(Step, Trigger.BoxesChanged),
+            Step = ShiftFlow.Allows(Step, Trigger.BoxesChanged) ? ShiftFlow.After(Step, Trigger.BoxesChanged) : Step,
         };
     }
 

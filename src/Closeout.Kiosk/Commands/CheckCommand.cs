@@ -27,6 +27,7 @@ public static class CheckCommand
     private static string? FirstFault(BookFolder folder, out int entries)
     {
         entries = 0;
+        var archived = new Archive(folder).Seen();
         (Depot Depot, PageMark Mark)? before = null;
         foreach (var date in folder.Dates)
         {
@@ -37,6 +38,11 @@ public static class CheckCommand
                 if (Faults(path, date, page, before) is { } fault)
                 {
                     return fault;
+                }
+
+                if (archived.Number >= page.Entries[0].Number && archived.Number <= page.Mark.Number && page.Shas[archived.Number - page.Entries[0].Number] != archived.Sha)
+                {
+                    return $"{path}: entry {archived.Number} is not the one that the archive has seen: the page was cut and written on. Copy the book's folder away before anything else.";
                 }
 
                 var depot = Fold(path, page);
@@ -59,9 +65,8 @@ public static class CheckCommand
             }
         }
 
-        var archived = new Archive(folder).LastNumber();
-        return archived > entries
-            ? $"{folder.Page(folder.Dates[^1])}: entries {entries + 1} to {archived} are missing at the end: the archive has seen them. Copy the book's folder away before anything else."
+        return archived.Number > entries
+            ? $"{folder.Page(folder.Dates[^1])}: entries {entries + 1} to {archived.Number} are missing at the end: the archive has seen them. Copy the book's folder away before anything else."
             : null;
     }
 
@@ -97,7 +102,7 @@ public static class CheckCommand
         {
             return Depot.Fold(page.Entries);
         }
-        catch (Exception e) when (e is InvalidOperationException or OverflowException)
+        catch (Exception e) when (e is InvalidOperationException or OverflowException or ArgumentException)
         {
             throw new BookException($"{path}: {e.Message}", e);
         }

@@ -1,3 +1,26 @@
+using Closeout.Screens;
 using Closeout.Store;
+
 namespace Closeout.Commands;
-public static class KioskCommand { public static int Run(BookFolder f, DateOnly? d, TimeProvider c) => 2; }
+
+/// <summary>No command: the kiosk.</summary>
+public static class KioskCommand
+{
+    public static int Run(BookFolder folder, DateOnly? date, TimeProvider clock)
+    {
+        if (!KioskTerminal.IsThere)
+        {
+            Console.Error.WriteLine("The kiosk needs a terminal, and there is none here. For an evening without one: closeout rehearse FOLDER --out DIR");
+            return ExitCode.BadInput;
+        }
+
+        var book = Book.Open(folder, date);
+        if (book.Date != folder.Dates[^1])
+        {
+            Console.Error.WriteLine($"The page of {book.Date:yyyy-MM-dd} is closed: the open business date is {folder.Dates[^1]:yyyy-MM-dd}. Leave --date away; to look back use: closeout --date {book.Date:yyyy-MM-dd} wall");
+            return ExitCode.BadInput;
+        }
+
+        return KioskTerminal.Run(new KioskSession(new Desk(book, clock), new Archive(folder)));
+    }
+}

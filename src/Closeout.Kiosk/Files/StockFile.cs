@@ -6,6 +6,9 @@ namespace Closeout.Files;
 /// <summary>stock.csv: opening stock of the shelf, the bin and the vans.</summary>
 public static class StockFile
 {
+    /// <summary>The most units of an item in one place.</summary>
+    private const int MostUnits = 1_000_000;
+
     /// <summary>The balances, the supplier standing against them.</summary>
     public static IReadOnlyList<Balance> Read(string folder, Known<Van> vans, IReadOnlyList<Item> items, Known<Item> codes, Findings findings)
     {
@@ -36,6 +39,12 @@ public static class StockFile
 
             if (row.IsGood && byCode.TryGetValue(item, out var known))
             {
+                if ((long)cartons * known.UnitsPerCarton > MostUnits)
+                {
+                    row.Bad("cartons", $"of {known.UnitsPerCarton} are more than any place holds", $"0 to {MostUnits / known.UnitsPerCarton}");
+                    continue;
+                }
+
                 Add(balances, boxed, item, cartons * known.UnitsPerCarton);
                 Add(balances, single, item, loose);
             }

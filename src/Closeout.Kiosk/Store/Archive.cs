@@ -15,8 +15,6 @@ public sealed record BoxDay(DateOnly Date, int Expected, int Flattened, double W
 /// </summary>
 public sealed class Archive
 {
-    private const int Shape = 1;
-
     private readonly BookFolder folder;
 
     public Archive(BookFolder folder) => this.folder = folder;
@@ -37,24 +35,25 @@ public sealed class Archive
     public IReadOnlyList<int> EntriesOf(string van) => Use(db =>
         db.GetCollection("entries").Find(Query.EQ("van", van)).ToList().Select(e => e["_id"].AsInt32).Order().ToList());
 
-    /// <summary>Number of the last entry that the archive knows; 0: none. It is not brought up to date first.</summary>
-    public int LastNumber()
+    /// <summary>The last entry that the archive has seen of this book, and its checksum; 0: none. The archive is not brought up to date first.</summary>
+    public (int Number, string Sha) Seen()
     {
         if (!File.Exists(Database))
         {
-            return 0;
+            return (0, "");
         }
 
         using var held = BookLock.Take(Path.Combine(folder.Archive, "lock"));
         try
         {
             using var db = Connect();
-            return State(db).Number;
+            var state = ArchiveState.Of(db);
+            return state.Book == FirstSha() ? (state.Number, state.Sha) : (0, "");
         }
         catch (Exception e) when (e is not (BookException or OutOfMemoryException))
         {
             // A damaged archive knows nothing; it is made anew at its next use.
-            return 0;
+            return (0, "");
         }
     }
 
@@ -88,7 +87,12 @@ public sealed class Archive
     private T UpToDate<T>(Func<LiteDatabase, T> read)
     {
         using var db = Connect();
-        foreach (var date in folder.Dates.Where(d => Day(d) >= State(db).Day).ToList())
+        if (ArchiveState.Of(db) is { Number: > 0 } state && state.Book != FirstSha())
+        {
+            throw new InvalidDataException("an archive of another book");
+        }
+
+        foreach (var date in folder.Dates.Where(d => Day(d) >= ArchiveState.Of(db).Day).ToList())
         {
             Take(db, date);
         }
@@ -96,11 +100,24 @@ public sealed class Archive
         return read(db);
     }
 
+    private string FirstSha() => PageReader.Read(folder.Page(folder.Dates[0]), default).Shas.FirstOrDefault("");
+
     private void Take(LiteDatabase db, DateOnly date)
     {
-        var known = State(db).Number;
+        var known = ArchiveState.Of(db);
         var page = PageReader.Read(folder.Page(date), default);
-        if (page.Entries.Count == 0 || page.Mark.Number <= known)
+        if (page.Entries.Count == 0)
+        {
+            return;
+        }
+
+        var first = page.Entries[0].Number;
+        if (known.Number > page.Mark.Number || (known.Number >= first && page.Shas[known.Number - first] != known.Sha))
+        {
+            throw new BookException($"{folder.Page(date)}: the archive has seen entry {known.Number}, and the page does not have it so: entries were cut off. Copy the book's folder away before anything else, then run: closeout check");
+        }
+
+        if (page.Mark.Number == known.Number)
         {
             return;
         }
@@ -111,20 +128,20 @@ public sealed class Archive
         entries.EnsureIndex("van");
         entries.EnsureIndex("person");
         entries.EnsureIndex("kind");
-        entries.Insert(page.Entries.Where(e => e.Number > known).Select(e => Document(date, e)).ToList());
+        entries.Insert(page.Entries.Where(e => e.Number > known.Number).Select(e => Document(date, e)).ToList());
 
         var boxes = db.GetCollection("boxes");
         boxes.EnsureIndex("date");
         boxes.DeleteMany(Query.EQ("date", Day(date)));
         boxes.Insert(CardboardTotals.Rows(Depot.Fold(page.Entries)).Select(r => Document(date, r)).ToList());
-        db.GetCollection("state").Upsert(new BsonDocument { ["_id"] = 1, ["shape"] = Shape, ["number"] = page.Mark.Number, ["day"] = Day(date) });
+        new ArchiveState(page.Mark.Number, Day(date), page.Mark.Sha!, known.Number == 0 ? FirstSha() : known.Book).Write(db);
         db.Commit();
     }
 
     private LiteDatabase Connect()
     {
         var db = new LiteDatabase($"Filename=\"{Path.GetFullPath(Database)}\";Connection=direct;Collation=/Ordinal");
-        if (db.GetCollection("state").FindById(1) is { } state && state["shape"].AsInt32 != Shape)
+        if (!ArchiveState.Fits(db))
         {
             db.Dispose();
             throw new InvalidDataException("an archive of another shape");
@@ -140,9 +157,6 @@ public sealed class Archive
             File.Move(file, file + ".damaged", overwrite: true);
         }
     }
-
-    private static (int Number, int Day) State(LiteDatabase db) =>
-        db.GetCollection("state").FindById(1) is { } state ? (state["number"].AsInt32, state["day"].AsInt32) : (0, 0);
 
     private static BsonDocument Document(DateOnly date, Recorded e) => new()
     {

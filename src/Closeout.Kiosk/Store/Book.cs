@@ -94,13 +94,13 @@ public sealed class Book
         try
         {
             Directory.CreateDirectory(folder.Pages);
-            var (bytes, _) = PageLine.Write(new Recorded((prev?.Depot.Number ?? 0) + 1, at, page), prev?.mark.Sha ?? PageLine.Nothing);
             using var held = BookLock.Take(folder.Lock);
-            if (File.Exists(folder.Page(page.Date)))
+            if (prev is null ? folder.HasPages : prev.Refresh())
             {
-                throw new BookException($"The book at {folder.Path} has a page for {page.Date:yyyy-MM-dd} already: another program was faster. Nothing was written.");
+                throw new BookException($"The book at {folder.Path} was written by another program meanwhile. Nothing was written; run the same command again.");
             }
 
+            var (bytes, _) = PageLine.Write(new Recorded((prev?.Depot.Number ?? 0) + 1, at, page), prev?.mark.Sha ?? PageLine.Nothing);
             Disk.WriteWhole(folder.Page(page.Date), bytes);
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
@@ -166,7 +166,7 @@ public sealed class Book
         {
             return fold();
         }
-        catch (Exception e) when (e is InvalidOperationException or OverflowException)
+        catch (Exception e) when (e is InvalidOperationException or OverflowException or ArgumentException)
         {
             throw new BookException($"{path}: an entry is whole but cannot stand in this book: {e.Message}. Run: closeout check", e);
         }

@@ -13,7 +13,7 @@ public static class EntryCodec
     {
         TypeInfoResolver = BookJson.Default.WithAddedModifier(WrittenOnly),
         PropertyNamingPolicy = JsonNamingPolicy.CamelCase,
-        DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull,
+        RespectRequiredConstructorParameters = true,
         UnmappedMemberHandling = JsonUnmappedMemberHandling.Disallow,
         RespectNullableAnnotations = true,
         Converters =

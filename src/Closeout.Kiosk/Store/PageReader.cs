@@ -6,9 +6,10 @@ namespace Closeout.Store;
 public readonly record struct PageMark(long Offset, int Lines, int Number, string? Sha);
 
 /// <summary>What a look at a page gave.</summary>
+/// <param name="Shas">The checksum of each entry's line.</param>
 /// <param name="Prev">For a page read from its start: the sha of the page before.</param>
 /// <param name="Torn">Bytes after the last line feed: begun and never confirmed, or just being written.</param>
-public sealed record PageRead(IReadOnlyList<Recorded> Entries, PageMark Mark, string? Prev, byte[] Torn);
+public sealed record PageRead(IReadOnlyList<Recorded> Entries, IReadOnlyList<string> Shas, PageMark Mark, string? Prev, byte[] Torn);
 
 /// <summary>Reads pages, from the start or from where one stopped. Needs no lock.</summary>
 public static class PageReader
@@ -39,14 +40,17 @@ public static class PageReader
 
     private static PageRead Lines(string path, byte[] bytes, PageMark from)
     {
-        var entries = new List<Recorded>();
+        var (entries, shas) = (new List<Recorded>(), new List<string>());
         var (mark, first) = (from, (string?)null);
         for (var start = 0; ;)
         {
             var length = bytes.AsSpan(start).IndexOf((byte)'\n');
             if (length < 0)
             {
-                return new(entries, mark, first, bytes[start..]);
+                var torn = bytes[start..];
+                return IsWholeLine(torn, mark.Sha)
+                    ? throw new BookException(Damaged(path, mark, "the line is whole, and its line feed was changed"))
+                    : new(entries, shas, mark, first, torn);
             }
 
             try
@@ -59,13 +63,36 @@ public static class PageReader
 
                 first ??= mark.Sha is null ? prev : null;
                 entries.Add(recorded);
+                shas.Add(sha);
                 start += length + 1;
                 mark = new(from.Offset + start, mark.Lines + 1, recorded.Number, sha);
             }
             catch (FormatException e)
             {
-                throw new BookException($"{path}:{mark.Lines + 1}: {e.Message}. Entries up to {mark.Number} are good. Copy the book's folder away before anything else, then run: closeout check", e);
+                throw new BookException(Damaged(path, mark, e.Message), e);
             }
+        }
+    }
+
+    private static string Damaged(string path, PageMark mark, string what) =>
+        $"{path}:{mark.Lines + 1}: {what}. Entries up to {mark.Number} are good. Copy the book's folder away before anything else, then run: closeout check";
+
+    /// <summary>A line whose checksum fits and that ends in some other byte than a line feed was confirmed, and was changed afterwards.</summary>
+    private static bool IsWholeLine(byte[] torn, string? prev)
+    {
+        if (torn.Length < 2)
+        {
+            return false;
+        }
+
+        try
+        {
+            PageLine.Read(torn.AsSpan(0, torn.Length - 1), prev);
+            return true;
+        }
+        catch (FormatException)
+        {
+            return false;
         }
     }
 }

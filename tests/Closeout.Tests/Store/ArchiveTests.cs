@@ -19,7 +19,7 @@ public sealed class ArchiveTests
 
         Boxes(book).Should().Equal(new BoxDay(SmallDay.Date, 3, 3, Boxes(book)[0].WeightLb));
 
-        new Archive(book.Folder).LastNumber().Should().Be(book.Book.Depot.Number);
+        new Archive(book.Folder).Seen().Number.Should().Be(book.Book.Depot.Number);
     }
 
     [Fact]
@@ -74,7 +74,7 @@ public sealed class ArchiveTests
         Book.OpenPage(book.Folder, book.Book, NextPage.After(book.Book.Depot, Tomorrow), SmallBook.At(9));
 
         new Archive(book.Folder).CatchUp();
-        new Archive(book.Folder).LastNumber().Should().Be(7);
+        new Archive(book.Folder).Seen().Number.Should().Be(7);
         new Archive(book.Folder).EntriesOf("B1").Should().Equal(2, 4, 6);
     }
 
@@ -92,7 +92,7 @@ public sealed class ArchiveTests
     public void An_archive_of_another_book_is_not_taken_for_this_ones()
     {
         using var book = new SmallBook().With(counts: 0);
-        using (var other = new SmallBook().Closed(SmallBook.B1, SmallBook.B2))
+        using (var other = new SmallBook(second: -9).Closed(SmallBook.B1, SmallBook.B2))
         {
             new Archive(other.Folder).CatchUp();
             CopyFolder(other.Folder.Archive, book.Folder.Archive);

@@ -14,7 +14,8 @@ internal sealed class SmallBook : IDisposable
 
     private readonly TempFolder temp = new();
 
-    public SmallBook() => Book = Book.OpenPage(Folder, null, SmallDay.Given().FirstPage(rehearsal: false), At(0));
+    /// <param name="second">When it was set up: two books differ by it.</param>
+    public SmallBook(int second = 0) => Book = Book.OpenPage(Folder, null, SmallDay.Given().FirstPage(rehearsal: false), At(second));
 
     public BookFolder Folder => new(temp["book"]);
 

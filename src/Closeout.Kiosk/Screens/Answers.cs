@@ -1,0 +1,137 @@
+using System.Globalization;
+using Closeout.DayBook;
+using Closeout.Shifts;
+using Closeout.Stock;
+using Closeout.Vans;
+
+namespace Closeout.Screens;
+
+/// <summary>What a filled-in question asks to have recorded, or a sentence that says what is missing.</summary>
+public readonly record struct Answer(IReadOnlyList<Command> Commands, string? Missing)
+{
+    public static Answer Of(params Command[] commands) => new(commands, null);
+
+    public static Answer Lacks(string what) => new([], what);
+}
+
+/// <summary>Turns forms into commands.</summary>
+public static class Answers
+{
+    /// <summary>The whole question, as it stands.</summary>
+    public static Answer All(Depot depot, CloseoutScreen screen)
+    {
+        var (van, form) = (screen.Van, screen.Form);
+        return screen.At switch
+        {
+            Step.Leftovers when screen.Item is { } item =>
+                Answer.Of(new CountLeftover(van, item, Whole(form["sealed"]), Whole(form["bin"]), Whole(form["kept"]))),
+            Step.Leftovers => Answer.Of(new ConfirmLeftovers(van)),
+            Step.Cardboard => Rest(form.Fields.Where(f => f.Typed is not null).Select(f => One(depot, screen, f)), new ConfirmCardboard(van)),
+            Step.Mileage => Mileage(depot, van, form),
+            Step.Damage when screen.IsReport => Report(van, form),
+            Step.Damage => Damage(depot.Shift(van)!, form),
+            Step.Kit => Rest(form.Fields.Where(f => f.Typed is not null).Select(f => One(depot, screen, f)), new ConfirmKit(van)),
+            Step.Weekly => Weekly(van, form),
+            Step.SignOff => form["technician"].Text is { Length: > 0 } code && Code<Technician>.IsValid(code)
+                ? Answer.Of(new Sign(van, new(code)))
+                : Answer.Lacks("Type or scan your own code to sign, then Enter."),
+            _ => throw new InvalidOperationException($"nothing to answer at {screen.At}"),
+        };
+    }
+
+    /// <summary>The one field of a list that was typed in.</summary>
+    public static Answer One(Depot depot, CloseoutScreen screen, Field field)
+    {
+        if (screen.At == Step.Cardboard)
+        {
+            return Answer.Of(new CountBoxes(screen.Van, new(field.Name), Whole(field)));
+        }
+
+        var piece = field.Name.Split('/')[0];
+        if (field.Kind != FieldKind.Date)
+        {
+            return Answer.Of(new CountKit(screen.Van, new(piece), Whole(field), KitCheck.DateOf(depot, screen.Van, new(piece))));
+        }
+
+        return Date(field) is { } date
+            ? Answer.Of(new CountKit(screen.Van, new(piece), Whole(screen.Form[piece]), date))
+            : Answer.Lacks($"\"{field.Text}\" is no date. Type it as YYYY-MM-DD, or clear the field.");
+    }
+
+    /// <summary>The step as booked, at one key: as expected, not driven, no more damage, all there.</summary>
+    public static Command AsBooked(Depot depot, CloseoutScreen screen) => screen.At switch
+    {
+        Step.Leftovers when screen.Item is { } item && Leftovers.BeforeOf(depot, depot.Shift(screen.Van)!, depot.Setup.Item(item)) is var before =>
+            new CountLeftover(screen.Van, item, before.Sealed, 0, before.Loose),
+        Step.Leftovers => new ConfirmLeftovers(screen.Van),
+        Step.Mileage => new LogMileage(screen.Van, depot.Van(screen.Van).OdometerMi),
+        _ => throw new InvalidOperationException($"{screen.At} is not as booked at one key"),
+    };
+
+    private static Answer Rest(IEnumerable<Answer> typed, Command confirm)
+    {
+        var answers = typed.ToList();
+        return answers.FirstOrDefault(a => a.Missing is not null) is { Missing: { } missing }
+            ? Answer.Lacks(missing)
+            : new([.. answers.SelectMany(a => a.Commands), confirm], null);
+    }
+
+    private static Answer Mileage(Depot depot, Code<Van> van, Form form)
+    {
+        var units = depot.Setup.Units;
+        if (Number(form["odometer"]) is not { } odometer)
+        {
+            return Answer.Lacks($"Read the odometer and type it; this morning it said {units.Distance(depot.Van(van).OdometerMi)}. The key = says: not driven.");
+        }
+
+        // A reading shown again and not typed is the one recorded: converting it twice would shift it.
+        var end = form["odometer"].Typed is null ? depot.Shift(van)!.Mileage!.EndMi : units.Miles(odometer);
+        var fuel = Number(form["fuel"]) is { } filled ? units.Gallons(filled) : (decimal?)null;
+        return Answer.Of(new LogMileage(van, end, fuel, fuel is null || form["grade"].Text.Length == 0 ? null : form["grade"].Text));
+    }
+
+    private static Answer Damage(Shift shift, Form form) => form["damage"].Text.ToUpperInvariant() switch
+    {
+        "N" => Answer.Of(new ConfirmDamage(shift.Van, None: true)),
+        "T" when shift.Damages.Count > 0 => Answer.Of(new ConfirmDamage(shift.Van, None: false)),
+        _ => Answer.Lacks("Type N for none, or D to describe a damage."),
+    };
+
+    private static Answer Report(Code<Van> van, Form form)
+    {
+        var zone = form["zone"].Text;
+        if (int.TryParse(zone, NumberStyles.None, CultureInfo.InvariantCulture, out var number) && number >= 1 && number <= Questions.Zones.Count)
+        {
+            zone = Questions.Zones[number - 1];
+        }
+
+        return form["severity"].Text.ToUpperInvariant() switch
+        {
+            "N" => Answer.Of(new ReportDamage(van, zone, Severity.Note, form["what"].Text)),
+            "R" => Answer.Of(new ReportDamage(van, zone, Severity.Repair, form["what"].Text)),
+            "U" => Answer.Of(new ReportDamage(van, zone, Severity.Unsafe, form["what"].Text)),
+            _ => Answer.Lacks("Say how bad it is: N note, R to repair, U unsafe."),
+        };
+    }
+
+    private static Answer Weekly(Code<Van> van, Form form)
+    {
+        var oil = form["oil"];
+        if (oil.Text.Length > 0 && Date(oil) is null)
+        {
+            return Answer.Lacks($"\"{oil.Text}\" is no date. Type it as YYYY-MM-DD, or clear the field.");
+        }
+
+        return form["clean"].Text.ToUpperInvariant() is var clean && clean is "Y" or "N"
+            ? Answer.Of(new CheckWeekly(van, Date(oil), Whole(form["photos"]), clean == "Y"))
+            : Answer.Lacks("Say whether it is clean inside: Y yes, N no.");
+    }
+
+    private static int Whole(Field field) => int.TryParse(field.Text, NumberStyles.None, CultureInfo.InvariantCulture, out var number) ? number : 0;
+
+    private static decimal? Number(Field field) =>
+        decimal.TryParse(field.Text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number) ? number : null;
+
+    private static DateOnly? Date(Field field) =>
+        DateOnly.TryParseExact(field.Text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date) ? date : null;
+}

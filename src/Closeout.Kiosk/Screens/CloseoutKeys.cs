@@ -1,0 +1,180 @@
+using Closeout.DayBook;
+using Closeout.Shifts;
+using Closeout.Stock;
+
+namespace Closeout.Screens;
+
+/// <summary>The keys of a close-out.</summary>
+public static class CloseoutKeys
+{
+    public static (Model Model, Act? Act) On(Depot depot, Model model, CloseoutScreen s, Keystroke key)
+    {
+        if (s.Find is not null)
+        {
+            return (Finding.On(depot, model, s, key), null);
+        }
+
+        var form = s.Form;
+        return key.Press switch
+        {
+            Press.Escape => (model with { Screen = s.IsReport ? Questions.At(depot, s.Van, Step.Damage) : Update.Back(depot, s.Van) }, null),
+            Press.PageUp => (model with { Screen = Stepped(depot, s, -1) }, null),
+            Press.PageDown => (model with { Screen = Stepped(depot, s, 1) }, null),
+            _ when s.At == Step.Closed => (model, null),
+            Press.Up => (model with { Screen = form.Focus > 0 ? s with { Form = form.Move(-1) } : Earlier(depot, s) }, null),
+            Press.Down or Press.Tab => (model with { Screen = form.IsLast && s is { At: Step.Leftovers, Item: { } item } ? Item(depot, s, item, 1) : s with { Form = form.Move(1) } }, null),
+            Press.Backspace => (model with { Screen = Refilled(depot, s with { Form = form.Erase(), Doubted = null }) }, null),
+            Press.Enter => Enter(depot, model, s),
+            Press.Character => Typed(depot, model, s, key.Character),
+            _ => (model, null),
+        };
+    }
+
+    /// <summary>The question after something was recorded: the next item or field, or the step that is open now.</summary>
+    public static CloseoutScreen Next(Depot depot, CloseoutScreen s, Command recorded)
+    {
+        var shift = depot.Shift(s.Van)!;
+        return recorded switch
+        {
+            CountLeftover c when shift.Step == Step.Leftovers => Questions.At(depot, s.Van, Step.Leftovers, Questions.NextItem(depot, shift, c.Item)),
+            CountBoxes or CountKit => Onward(Questions.At(depot, s.Van, s.At), s.Form.Focus + 1),
+            ReportDamage => Questions.At(depot, s.Van, Step.Damage),
+            _ => Questions.Open(depot, s.Van),
+        };
+    }
+
+    private static CloseoutScreen Onward(CloseoutScreen s, int focus) => s with { Form = s.Form.Move(focus) };
+
+    private static (Model, Act?) Enter(Depot depot, Model model, CloseoutScreen s)
+    {
+        var (form, now) = (s.Form, s.Form.Now);
+        if (s.At != Step.Leftovers && IsLookedAt(depot, s))
+        {
+            return (model with { Screen = Stepped(depot, s, 1) }, null);
+        }
+
+        switch (s.At)
+        {
+            case Step.Leftovers when !form.IsUntouched && !form.IsLast:
+            case Step.Weekly when !form.IsLast:
+            case Step.Damage when s.IsReport && !form.IsLast:
+            case Step.Mileage when now?.Name == "odometer" && now.Text.Length > 0:
+            case Step.Mileage when now?.Name == "fuel" && now.Text.Length > 0:
+            case Step.Cardboard or Step.Kit when now is { Typed: null } && !form.IsLast:
+                return (model with { Screen = s with { Form = form.Move(1) } }, null);
+            case Step.Damage when !s.IsReport && string.Equals(now!.Text, "D", StringComparison.OrdinalIgnoreCase):
+                return (model with { Screen = s with { IsReport = true, Form = Questions.Report() } }, null);
+            case Step.Cardboard or Step.Kit when !form.IsLast:
+                return Give(depot, model, s, Answers.One(depot, s, now!));
+            default:
+                return Give(depot, model, s, Answers.All(depot, s));
+        }
+    }
+
+    /// <summary>An earlier step, looked at and left as it is: nothing new to record.</summary>
+    private static bool IsLookedAt(Depot depot, CloseoutScreen s) => s.At < depot.Shift(s.Van)!.Step && !s.IsReport && s.Form.IsUntouched;
+
+    private static (Model, Act?) Typed(Depot depot, Model model, CloseoutScreen s, char c)
+    {
+        var now = s.Form.Now;
+        if (s.At == Step.Leftovers && Finding.Begins(depot, s, c) is { } finding)
+        {
+            return (model with { Screen = finding }, null);
+        }
+
+        switch (c)
+        {
+            case '=' when s.At is Step.Leftovers or Step.Mileage:
+                return Give(depot, model, s, Answer.Of(Answers.AsBooked(depot, s)));
+            case '=' when s.At is Step.Cardboard or Step.Kit && IsLookedAt(depot, s):
+                return (model with { Screen = Stepped(depot, s, 1) }, null);
+            case '=' when s.At is Step.Cardboard or Step.Kit:
+                return Give(depot, model, s, Answers.All(depot, s));
+            case '*' when s.At == Step.Leftovers && depot.Shift(s.Van)!.Step > Step.Leftovers:
+                return (model with { Screen = Questions.Open(depot, s.Van) }, null);
+            case '*' when s.At == Step.Leftovers:
+                return Give(depot, model, s, Answer.Of(new ConfirmLeftovers(s.Van)));
+            case 'd' or 'D' when s.At == Step.Damage && !s.IsReport:
+                return (model with { Screen = s with { IsReport = true, Form = Questions.Report() } }, null);
+            default:
+                return now is not null && s.Form.Type(c) is { } form
+                    ? (model with { Screen = Refilled(depot, s with { Form = form, Doubted = null }) }, null)
+                    : (model, null);
+        }
+    }
+
+    /// <summary>An answer to record. One that was asked again and is given once more goes through; one that says what is recorded already does not go twice.</summary>
+    private static (Model, Act?) Give(Depot depot, Model model, CloseoutScreen s, Answer answer)
+    {
+        if (answer.Missing is { } missing)
+        {
+            return (model with { Said = missing }, null);
+        }
+
+        var commands = answer.Commands.Select(c => c.Equals(s.Doubted) ? Sure(c) : c).ToList();
+        if (commands is [CountLeftover count] && Counted(depot, count))
+        {
+            return (model with { Screen = Later(depot, s, count.Item) }, null);
+        }
+
+        // The last item counted closes the step: nothing is left to ask.
+        if (commands is [CountLeftover last] && IsLastItem(depot, last))
+        {
+            commands.Add(new ConfirmLeftovers(s.Van));
+        }
+
+        return (model, new RecordAct(commands));
+    }
+
+    private static Command Sure(Command command) => command switch
+    {
+        CountLeftover c => c with { Sure = true },
+        LogMileage c => c with { Sure = true },
+        _ => command,
+    };
+
+    private static bool Counted(Depot depot, CountLeftover c) =>
+        depot.Shift(c.Van)!.Counts.TryGetValue(c.Item, out var old) && old.Count == new LeftoverCount(c.Sealed ?? 0, c.Bin, c.Kept);
+
+    private static bool IsLastItem(Depot depot, CountLeftover c)
+    {
+        var shift = depot.Shift(c.Van)!;
+        return shift.Step == Step.Leftovers && Leftovers.ToCount(depot, shift).All(i => i.Code == c.Item || shift.Counts.ContainsKey(i.Code));
+    }
+
+    /// <summary>After an item that was left as it is: the next item, and behind the last the open question.</summary>
+    private static CloseoutScreen Later(Depot depot, CloseoutScreen s, Code<Item> item) =>
+        Item(depot, s, item, 1) is var next && next != s ? next : Questions.Open(depot, s.Van);
+
+    private static CloseoutScreen Earlier(Depot depot, CloseoutScreen s) => s switch
+    {
+        { IsReport: true } => s,
+        { At: Step.Leftovers, Item: { } item } => Item(depot, s, item, -1),
+        _ => Stepped(depot, s, -1),
+    };
+
+    private static CloseoutScreen Item(Depot depot, CloseoutScreen s, Code<Item> item, int by)
+    {
+        var items = Leftovers.ToCount(depot, depot.Shift(s.Van)!).Select(i => i.Code).ToList();
+        var to = items.IndexOf(item) + by;
+        return to >= 0 && to < items.Count ? Questions.At(depot, s.Van, Step.Leftovers, items[to]) : s;
+    }
+
+    private static CloseoutScreen Stepped(Depot depot, CloseoutScreen s, int by)
+    {
+        var shift = depot.Shift(s.Van)!;
+        var steps = ShiftFlow.Asked(shift.WeeklyDue).Where(t => t <= shift.Step).ToList();
+        var to = steps.IndexOf(s.At) + by;
+        if (shift.IsClosed || to < 0 || to >= steps.Count)
+        {
+            return s;
+        }
+
+        var first = Leftovers.ToCount(depot, shift).Select(i => (Code<Item>?)i.Code).FirstOrDefault();
+        return Questions.At(depot, s.Van, steps[to], steps[to] == Step.Leftovers && shift.Step > Step.Leftovers ? first : null);
+    }
+
+    private static CloseoutScreen Refilled(Depot depot, CloseoutScreen s) => s is { At: Step.Leftovers, Item: { } item }
+        ? s with { Form = Questions.Refill(depot, depot.Shift(s.Van)!, item, s.Form) }
+        : s;
+}

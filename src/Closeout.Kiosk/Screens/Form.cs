@@ -1,0 +1,94 @@
+using System.Collections.Immutable;
+
+namespace Closeout.Screens;
+
+/// <summary>What may be typed in a field.</summary>
+public enum FieldKind
+{
+    /// <summary>Whole numbers of at most five digits.</summary>
+    Count,
+
+    /// <summary>Digits and a decimal point.</summary>
+    Number,
+
+    /// <summary>YYYY-MM-DD.</summary>
+    Date,
+
+    /// <summary>A code, typed or scanned.</summary>
+    Code,
+
+    /// <summary>One letter of a few.</summary>
+    Letter,
+
+    /// <summary>A few words.</summary>
+    Words,
+}
+
+/// <summary>One field of a question.</summary>
+/// <param name="Name">What the answer calls it.</param>
+/// <param name="Shown">The answer most likely right: Enter accepts it. Empty: somebody must know.</param>
+/// <param name="Typed">What was typed instead; null: nothing.</param>
+public sealed record Field(string Name, string Label, FieldKind Kind, string Shown, string After = "", string? Typed = null)
+{
+    public string Text => Typed ?? Shown;
+
+    /// <summary>Columns that the field takes.</summary>
+    public int Width => Kind switch
+    {
+        FieldKind.Count => 5,
+        FieldKind.Number => 9,
+        FieldKind.Date => 10,
+        FieldKind.Code => 24,
+        FieldKind.Letter => 1,
+        FieldKind.Words => 38,
+        _ => throw new InvalidOperationException($"no such kind of field: {Kind}"),
+    };
+
+    private int Most => Kind == FieldKind.Words ? Shifts.Refusal.MostWords : Width;
+
+    /// <summary>The field after a character; null: it has no place here.</summary>
+    public Field? Takes(char c)
+    {
+        var typed = Kind == FieldKind.Letter ? "" : Typed ?? "";
+        var fits = typed.Length < Most && Kind switch
+        {
+            FieldKind.Count => char.IsAsciiDigit(c),
+            FieldKind.Number => char.IsAsciiDigit(c) || (c == '.' && !typed.Contains('.')),
+            FieldKind.Date => char.IsAsciiDigit(c) || c == '-',
+            FieldKind.Code => char.IsAsciiLetterOrDigit(c) || c is '.' or '_' or '-',
+            FieldKind.Letter => char.IsAsciiLetter(c),
+            FieldKind.Words => !char.IsControl(c),
+            _ => false,
+        };
+        return fits ? this with { Typed = typed + c } : null;
+    }
+}
+
+/// <summary>The fields of one question, and which of them is typed in.</summary>
+public sealed record Form(ImmutableList<Field> Fields, int Focus = 0)
+{
+    public static readonly Form Empty = new([]);
+
+    public Field? Now => Focus < Fields.Count ? Fields[Focus] : null;
+
+    public bool IsLast => Focus >= Fields.Count - 1;
+
+    /// <summary>Whether everything is as shown.</summary>
+    public bool IsUntouched => Fields.All(f => f.Typed is null);
+
+    public Field this[string name] => Fields.First(f => f.Name == name);
+
+    /// <summary>A character typed; null: it has no place in the field.</summary>
+    public Form? Type(char c) => Now?.Takes(c) is { } field ? With(field) : null;
+
+    /// <summary>Takes the last character back; an empty field shows its first answer again.</summary>
+    public Form Erase() => Now is { } field
+        ? With(field with { Typed = (field.Typed ?? field.Shown) is { Length: > 1 } text ? text[..^1] : field.Typed is null && field.Shown.Length > 0 ? "" : null })
+        : this;
+
+    public Form Move(int by) => this with { Focus = Math.Clamp(Focus + by, 0, Math.Max(0, Fields.Count - 1)) };
+
+    public Form With(Field field) => this with { Fields = Fields.SetItem(Fields.FindIndex(f => f.Name == field.Name), field) };
+
+    public static Form Of(params Field[] fields) => new([.. fields]);
+}

@@ -1,0 +1,119 @@
+using Terminal.Gui.App;
+using Terminal.Gui.Drawing;
+using Terminal.Gui.Drivers;
+using Terminal.Gui.Input;
+using Terminal.Gui.ViewBase;
+using Terminal.Gui.Views;
+using Attribute = Terminal.Gui.Drawing.Attribute;
+
+namespace Closeout.Screens;
+
+/// <summary>The one window: passes keys to the session and draws its sheet. All that can be decided without a terminal is decided elsewhere.</summary>
+public sealed class KioskWindow : Runnable
+{
+    private static readonly Attribute Plain = new(Color.None, Color.None, TextStyle.None);
+    private static readonly Attribute Strong = new(Color.None, Color.None, TextStyle.Bold);
+    private static readonly Attribute Faint = new(Color.None, Color.None, TextStyle.Faint);
+    private static readonly Attribute Field = new(Color.None, Color.None, TextStyle.Reverse);
+
+    private readonly KioskSession session;
+
+    public KioskWindow(KioskSession session)
+    {
+        this.session = session;
+        CanFocus = true;
+        Width = Dim.Fill();
+        Height = Dim.Fill();
+    }
+
+    /// <summary>Takes in what others wrote, and draws the clock anew.</summary>
+    public void Tick()
+    {
+        session.Refresh();
+        SetNeedsDraw();
+    }
+
+    protected override bool OnKeyDown(Key key)
+    {
+        if (Translate(key) is { } stroke)
+        {
+            session.Press(stroke);
+            if (session.IsDone)
+            {
+                App!.RequestStop(this);
+            }
+
+            SetNeedsDraw();
+        }
+
+        // No other binding of the library gets a key: Esc would leave, and a stray Ctrl+Z would suspend.
+        return true;
+    }
+
+    protected override bool OnDrawingContent(DrawContext? context)
+    {
+        var sheet = session.Show(Viewport.Width, Viewport.Height);
+        for (var row = 0; row < sheet.Height; row++)
+        {
+            foreach (var (column, text, look) in sheet.Runs(row))
+            {
+                SetAttribute(look switch
+                {
+                    Look.Strong => Strong,
+                    Look.Faint => Faint,
+                    Look.Field => Field,
+                    _ => Plain,
+                });
+                Move(column, row);
+                AddStr(text);
+            }
+        }
+
+        var caret = sheet.Caret is { } at && at.Row < Viewport.Height && at.Column < Viewport.Width
+            ? new Cursor { Position = ViewportToScreen(new System.Drawing.Point(at.Column, at.Row)), Style = CursorStyle.BlinkingBar }
+            : new Cursor { Position = null };
+        if (!Equals(caret, Cursor))
+        {
+            Cursor = caret;
+        }
+
+        return true;
+    }
+
+    private static Keystroke? Translate(Key key)
+    {
+        if (key == Key.Q.WithCtrl || key == Key.C.WithCtrl)
+        {
+            return new(Press.Quit);
+        }
+
+        var named = Named(key);
+        if (named is { } press)
+        {
+            return new(press);
+        }
+
+        return !key.IsCtrl && !key.IsAlt && key.AsRune is { Value: >= 32 and < 0xFFFF } rune && !char.IsSurrogate((char)rune.Value) && rune.Value != 127
+            ? new(Press.Character, (char)rune.Value)
+            : null;
+    }
+
+    private static Press? Named(Key key) => key switch
+    {
+        _ when key == Key.Enter => Press.Enter,
+        _ when key == Key.Esc => Press.Escape,
+        _ when key == Key.CursorUp => Press.Up,
+        _ when key == Key.CursorDown => Press.Down,
+        _ when key == Key.Tab => Press.Tab,
+        _ when key == Key.Tab.WithShift => Press.Up,
+        _ when key == Key.Backspace || key == Key.Delete => Press.Backspace,
+        _ when key == Key.PageUp => Press.PageUp,
+        _ when key == Key.PageDown => Press.PageDown,
+        _ when key == Key.Home => Press.Home,
+        _ when key == Key.End => Press.End,
+        _ when key == Key.F1 => Press.F1,
+        _ when key == Key.F2 => Press.F2,
+        _ when key == Key.F3 => Press.F3,
+        _ => null,
+    };
+}

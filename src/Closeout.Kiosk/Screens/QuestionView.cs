@@ -1,0 +1,179 @@
+using Closeout.DayBook;
+using Closeout.Shifts;
+using Closeout.Stock;
+using Closeout.Vans;
+
+namespace Closeout.Screens;
+
+/// <summary>The question itself, in the left part of the close-out.</summary>
+public static class QuestionView
+{
+    private const int Columns = CloseoutView.QuestionColumns;
+
+    public static void Draw(Sheet sheet, Depot depot, Shift shift, CloseoutScreen s)
+    {
+        switch (s.At)
+        {
+            case Step.Leftovers when s.Find is not null:
+                Find(sheet, depot, s.Find);
+                break;
+            case Step.Leftovers when s.Item is { } item:
+                Count(sheet, depot, shift, depot.Setup.Item(item), s.Form);
+                break;
+            case Step.Leftovers:
+                Say(sheet, 3, "Every item is counted. Enter to go on to the cardboard.");
+                break;
+            case Step.Cardboard when s.Form.Fields.Count == 0:
+                Say(sheet, 3, "No carton was emptied: no box to flatten. Enter to go on.");
+                break;
+            case Step.Cardboard:
+                var more = Say(sheet, 3, "Flatten these boxes and count them. A box that is not there stays missing until it is found.");
+                List(sheet, more + 1, s.Form, 26);
+                break;
+            case Step.Mileage:
+                Mileage(sheet, depot, shift, s.Form);
+                break;
+            case Step.Damage when s.IsReport:
+                Report(sheet, s.Form);
+                break;
+            case Step.Damage:
+                Damage(sheet, shift, s.Form);
+                break;
+            case Step.Kit:
+                var below = Say(sheet, 3, "Is the safety kit there, and in date? A piece marked must holds the van when it is missing.");
+                List(sheet, below + 1, s.Form, 24);
+                break;
+            case Step.Weekly:
+                Weekly(sheet, s.Form);
+                break;
+            case Step.SignOff or Step.Closed:
+                Summary(sheet, depot, shift, s);
+                break;
+            default:
+                throw new InvalidOperationException($"no question at {s.At}");
+        }
+    }
+
+    private static void Count(Sheet sheet, Depot depot, Shift shift, Item item, Form form)
+    {
+        var c = item.UnitsPerCarton;
+        var before = Leftovers.BeforeOf(depot, shift, item);
+        sheet.Write(3, 1, item.Stow.Length > 0 ? item.Stow : "anywhere in the van", Look.Faint, Columns);
+        sheet.Write(4, 1, item.Description, Look.Strong, Columns);
+        sheet.Write(5, 1, $"{item.Code}, {c} a carton", Look.Plain, Columns);
+        sheet.Write(7, 1, $"This morning {View.Count(before.Sealed, "carton", "cartons")} and {before.Loose} loose: {before.Units(c)} units", Look.Plain, Columns);
+        FormView.Draw(sheet, 9, 1, form, 0, 3, 21);
+
+        var count = new LeftoverCount(Number(form["sealed"]), Number(form["bin"]), Number(form["kept"]));
+        var used = Counting.Used(before, count, c);
+        var reported = depot.Reported(shift.Van, item.Code);
+        var gap = Counting.Gap(used, reported);
+        var says = reported is { } r ? $", visits say {r}{(gap == 0 ? ": agrees" : "")}" : "";
+        sheet.Write(13, 1, (used < 0 ? $"{-used} more than the book has" : $"{used} used") + says, Look.Plain, Columns);
+        if (gap != 0)
+        {
+            sheet.Write(14, 1, $"GAP {gap}: {(gap > 0 ? "more in the book than counted" : "more counted than in the book")}", Look.Strong, Columns);
+        }
+
+        var emptied = Counting.Emptied(before, count);
+        sheet.Write(15, 1, emptied == 0 ? "no carton emptied" : $"{View.Count(emptied, "carton", "cartons")} emptied: flatten {emptied}", Look.Plain, Columns);
+    }
+
+    private static void Find(Sheet sheet, Depot depot, string find)
+    {
+        sheet.Write(3, 1, "Find an item: a piece of its name, or scan it", Look.Plain, Columns);
+        sheet.Write(5, 1, $"[{find.PadRight(24)}]", Look.Field);
+        sheet.Caret = (5, 2 + Math.Min(23, find.Length));
+        var row = 7;
+        foreach (var item in Finding.Matches(depot, find).Take(Finding.MostListed))
+        {
+            sheet.Write(row, 1, $"{(row == 7 ? ">" : " ")} {item.Code}", Look.Plain, Columns);
+            sheet.Write(row, 18, item.Description, Look.Plain, Columns - 17);
+            row++;
+        }
+
+        if (row == 7)
+        {
+            sheet.Write(row, 1, "  nothing has that in its name or code", Look.Plain, Columns);
+        }
+    }
+
+    private static void Mileage(Sheet sheet, Depot depot, Shift shift, Form form)
+    {
+        var units = depot.Setup.Units;
+        sheet.Write(4, 1, $"This morning   {units.Distance(depot.Van(shift.Van).OdometerMi)}", Look.Plain, Columns);
+        FormView.Draw(sheet, 6, 1, form, 0, form["fuel"].Text.Length > 0 ? 3 : 2, 17);
+        if (Service.Of(depot.Setup.Van(shift.Van)).Note(Readiness.OdometerMi(depot, shift.Van), depot.Date, units) is { } service)
+        {
+            sheet.Write(10, 1, service, Look.Plain, Columns);
+        }
+    }
+
+    private static void Damage(Sheet sheet, Shift shift, Form form)
+    {
+        var row = Say(sheet, 3, "Walk once around the van. Any damage, new or not yet reported?");
+        foreach (var damage in shift.Damages)
+        {
+            row = Say(sheet, row + 1, $"- {damage.Zone}, {Readiness.SeverityWords(damage.Severity)}: {damage.What}");
+        }
+
+        FormView.Draw(sheet, row + 2, 1, form, 0, 1, 12);
+        Say(sheet, row + 4, shift.Damages.Count == 0
+            ? "N none   D describe a damage"
+            : "T that is all   D one more   N none after all: what you reported tonight is withdrawn");
+    }
+
+    private static void Report(Sheet sheet, Form form)
+    {
+        sheet.Write(3, 1, "Where? A number, or in words:", Look.Plain, Columns);
+        for (var i = 0; i < Questions.Zones.Count; i++)
+        {
+            sheet.Write(4 + i % 5, i < 5 ? 3 : 26, $"{i + 1} {Questions.Zones[i]}", Look.Plain, 22);
+        }
+
+        FormView.Draw(sheet, 10, 1, form, 0, 1, 10);
+        sheet.Write(12, 1, "N note   R to repair   U unsafe, holds van", Look.Plain, Columns);
+        var severity = form["severity"];
+        FormView.Draw(sheet, 13, 1, form with { Fields = form.Fields.SetItem(1, severity with { After = "" }) }, 1, 1, 10);
+        FormView.Draw(sheet, 15, 1, form, 2, 1, 10);
+    }
+
+    private static void Weekly(Sheet sheet, Form form)
+    {
+        var row = Say(sheet, 3, "The longer check of the week. Look at lights, tyres, glass, mirrors, wipers, doors, fluids seen, ladder rack, load secured, brakes as felt today.");
+        FormView.Draw(sheet, row + 1, 1, form, 0, 3, 18);
+        Say(sheet, row + 6, "Something wrong? PgUp to damage and describe it there.");
+    }
+
+    private static void Summary(Sheet sheet, Depot depot, Shift shift, CloseoutScreen s)
+    {
+        var row = 3;
+        foreach (var line in SummaryLines.Of(depot, shift))
+        {
+            row = Say(sheet, row, line);
+        }
+
+        if (s.At == Step.SignOff)
+        {
+            FormView.Draw(sheet, Math.Min(row + 1, sheet.Height - 6), 1, s.Form, 0, 1, 22);
+        }
+    }
+
+    private static void List(Sheet sheet, int row, Form form, int labels)
+    {
+        var room = sheet.Height - 5 - row;
+        FormView.Draw(sheet, row, 1, form, FormView.Top(form, room), room, labels);
+    }
+
+    private static int Say(Sheet sheet, int row, string sentence)
+    {
+        foreach (var line in Sheet.Wrap(sentence, Columns))
+        {
+            sheet.Write(row++, 1, line, Look.Plain, Columns);
+        }
+
+        return row;
+    }
+
+    private static int Number(Field field) => int.TryParse(field.Text, out var number) ? number : 0;
+}

@@ -1,0 +1,137 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using Closeout.DayBook;
+using Closeout.Shifts;
+using Closeout.Stock;
+using Closeout.Vans;
+
+namespace Closeout.Screens;
+
+/// <summary>The questions of a close-out: for each step the fields, with the answer most likely right already in them.</summary>
+public static class Questions
+{
+    /// <summary>Parts of a van to point at, each by its number.</summary>
+    public static readonly IReadOnlyList<string> Zones =
+        ["front", "rear", "left side", "right side", "roof or ladder rack", "windscreen", "lights or mirrors", "tyres or wheels", "inside"];
+
+    /// <summary>The screen of a van's step. In leftovers the first item not counted yet, unless one is named.</summary>
+    public static CloseoutScreen At(Depot depot, Code<Van> van, Step step, Code<Item>? item = null)
+    {
+        var shift = depot.Shift(van)!;
+        var asked = step == Step.Leftovers ? item ?? NextItem(depot, shift) : null;
+        return new(van, step, asked, FormOf(depot, shift, step, asked));
+    }
+
+    /// <summary>The question that is open now.</summary>
+    public static CloseoutScreen Open(Depot depot, Code<Van> van) => At(depot, van, depot.Shift(van)!.Step);
+
+    /// <summary>The form that asks for a damage.</summary>
+    public static Form Report() => Form.Of(
+        new Field("zone", "Where", FieldKind.Words, ""),
+        new Field("severity", "How bad", FieldKind.Letter, "N", "N note  R to repair  U unsafe"),
+        new Field("what", "What", FieldKind.Words, ""));
+
+    public static Form Who(Depot depot, Code<Van> van) => Form.Of(
+        new Field("technician", "Your code", FieldKind.Code, depot.Setup.Rostered(van, depot.Date)?.Code.Text ?? ""));
+
+    /// <summary>The first item that nobody counted yet; null: all are.</summary>
+    public static Code<Item>? NextItem(Depot depot, Shift shift, Code<Item>? after = null)
+    {
+        var items = Leftovers.ToCount(depot, shift).Select(i => i.Code).ToList();
+        var start = after is { } a ? items.IndexOf(a) + 1 : 0;
+        return items.Skip(start).Concat(items.Take(start)).Where(i => !shift.Counts.ContainsKey(i)).Select(i => (Code<Item>?)i).FirstOrDefault();
+    }
+
+    /// <summary>
+    /// The fields of a count, the ones not typed filled with what follows from the others. Where visits report what was
+    /// used, loose units went first, then a carton; loose units of this morning stay aboard, those of an opened carton
+    /// go to the bin.
+    /// </summary>
+    public static Form Refill(Depot depot, Shift shift, Code<Item> code, Form form)
+    {
+        var item = depot.Setup.Item(code);
+        var before = Leftovers.BeforeOf(depot, shift, item);
+        var reported = depot.Reported(shift.Van, code);
+        var left = before.Units(item.UnitsPerCarton) - (reported ?? 0);
+        var (boxed, bin, kept) = (form["sealed"], form["bin"], form["kept"]);
+        var counted = shift.Counts.TryGetValue(code, out var count) && form.IsUntouched ? count.Count : (LeftoverCount?)null;
+
+        var nowSealed = Typed(boxed) ?? counted?.Sealed
+            ?? (reported is > 0 ? Math.Clamp(left / item.UnitsPerCarton, 0, before.Sealed) : before.Sealed);
+        var nowKept = Typed(kept) ?? counted?.Kept
+            ?? Math.Max(0, reported is > 0 ? Math.Min(left - nowSealed * item.UnitsPerCarton, before.Loose - reported.Value)
+                : nowSealed != before.Sealed ? 0 : before.Loose - (Typed(bin) ?? 0));
+        var nowBin = Typed(bin) ?? counted?.Bin
+            ?? (reported is > 0 ? Math.Max(0, left - nowSealed * item.UnitsPerCarton - nowKept) : 0);
+        return form
+            .With(boxed with { Shown = Text(nowSealed) })
+            .With(bin with { Shown = Text(nowBin) })
+            .With(kept with { Shown = Text(nowKept) });
+    }
+
+    /// <summary>A count as typed; null: nothing.</summary>
+    public static int? Typed(Field field) =>
+        int.TryParse(field.Typed, NumberStyles.None, CultureInfo.InvariantCulture, out var number) ? number : null;
+
+    private static Form FormOf(Depot depot, Shift shift, Step step, Code<Item>? item) => step switch
+    {
+        Step.Leftovers when item is { } code => Refill(depot, shift, code, Form.Of(
+            new Field("sealed", "Still sealed", FieldKind.Count, "", "cartons"),
+            new Field("bin", "Loose into the bin", FieldKind.Count, "", "units"),
+            new Field("kept", "Loose kept aboard", FieldKind.Count, "", "units"))),
+        Step.Leftovers => Form.Empty,
+        Step.Cardboard => new([.. Boxes(depot, shift)]),
+        Step.Mileage => Mileage(depot, shift),
+        Step.Damage => Form.Of(new Field("damage", "Damage", FieldKind.Letter, shift.Damages.Count == 0 ? "N" : "T")),
+        Step.Kit => new([.. Kit(depot, shift)]),
+        Step.Weekly => Weekly(depot, shift),
+        Step.SignOff => Form.Of(new Field("technician", "Sign with your code", FieldKind.Code, shift.Technician.Text)),
+        Step.Closed => Form.Empty,
+        _ => throw new InvalidOperationException($"no question for {step}"),
+    };
+
+    private static IEnumerable<Field> Boxes(Depot depot, Shift shift) => depot.Setup.Items
+        .Where(i => shift.ExpectedOf(i.Code) > 0 || shift.Boxes.ContainsKey(i.Code))
+        .Select(i => new Field(
+            i.Code.Text, i.Description, FieldKind.Count,
+            Text(shift.Boxes.TryGetValue(i.Code, out var counted) ? counted.Flattened : shift.ExpectedOf(i.Code)),
+            $"of {shift.ExpectedOf(i.Code)}"));
+
+    private static Form Mileage(Depot depot, Shift shift)
+    {
+        var units = depot.Setup.Units;
+        var read = shift.Mileage;
+        return Form.Of(
+            new Field("odometer", "Odometer now", FieldKind.Number, read is null ? "" : Digits(units.Distance(read.EndMi)), units.DistanceUnit),
+            new Field("fuel", "Fuel filled", FieldKind.Number, "", units.FuelUnit + ", empty: none"),
+            new Field("grade", "Fuel grade", FieldKind.Words, depot.Setup.Van(shift.Van).Fuel));
+    }
+
+    private static IEnumerable<Field> Kit(Depot depot, Shift shift)
+    {
+        foreach (var piece in depot.Setup.Kit)
+        {
+            var there = shift.Kit.TryGetValue(piece.Code, out var counted) ? counted.Count : piece.Required;
+            yield return new(piece.Code.Text, piece.Description, FieldKind.Count, Text(there), $"of {piece.Required}{(piece.Critical ? " must" : "")}");
+            if (piece.Expires)
+            {
+                var date = KitCheck.DateOf(depot, shift.Van, piece.Code);
+                yield return new(piece.Code.Text + "/date", "  date on it", FieldKind.Date, date?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture) ?? "");
+            }
+        }
+    }
+
+    private static Form Weekly(Depot depot, Shift shift)
+    {
+        var done = shift.Weekly;
+        var oil = done?.OilChangedOn ?? depot.Van(shift.Van).OilChangedOn;
+        return Form.Of(
+            new Field("oil", "Oil last changed", FieldKind.Date, oil?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture) ?? "", "empty: not read"),
+            new Field("photos", "Photos taken", FieldKind.Count, Text(done?.Photos ?? 0)),
+            new Field("clean", "Clean inside", FieldKind.Letter, done is { Clean: false } ? "N" : "Y", "Y yes  N no"));
+    }
+
+    private static string Digits(string distance) => distance.Split(' ')[0];
+
+    private static string Text(int number) => number.ToString(CultureInfo.InvariantCulture);
+}

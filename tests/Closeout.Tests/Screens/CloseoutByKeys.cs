@@ -1,0 +1,169 @@
+using Closeout.DayBook;
+using Closeout.Files;
+using Closeout.Screens;
+using Closeout.Shifts;
+using Closeout.Stock;
+using FluentAssertions;
+using Xunit;
+
+namespace Closeout.Tests.Screens;
+
+public sealed class CloseoutByKeys
+{
+    [Fact]
+    public void A_clean_van_with_six_items_touched_closes_out_in_at_most_60_keys()
+    {
+        var counts = EveningAnswers.Of(DayFolder.Read(Repository.SampleDay).Evening)
+            .Select(a => a.Command).OfType<CountLeftover>().Where(c => c.Van.Text == "B1").ToDictionary(c => c.Item);
+        using var kiosk = new SampleKiosk();
+        kiosk.Press("{Enter}{Enter}");
+        var items = Leftovers.ToCount(kiosk.Depot, kiosk.Depot.Shift(new("B1"))!);
+        foreach (var item in items)
+        {
+            kiosk.Press(counts.TryGetValue(item.Code, out var count) ? Keys(kiosk.Closeout.Form, count) : "=");
+        }
+
+        kiosk.Press("=41298{Enter}{Enter}{Enter}={Enter}");
+
+        counts.Should().HaveCount(6);
+        items.Should().HaveCountGreaterThan(15);
+        kiosk.Depot.Shift(new("B1"))!.IsClosed.Should().BeTrue(kiosk.Show());
+        kiosk.Entries.OfType<LeftoverCounted>().Should().OnlyContain(c => c.Gap == 0);
+        kiosk.Session.Model.Screen.Should().BeOfType<WallScreen>();
+        kiosk.Keys.Should().Be(41).And.BeLessThanOrEqualTo(60);
+    }
+
+    /// <summary>Enter where the fields are right, the three counts where they are not.</summary>
+    private static string Keys(Form form, CountLeftover count)
+    {
+        var right = count.Sealed is null || form["sealed"].Text == $"{count.Sealed}";
+        return right && form["bin"].Text == $"{count.Bin}" && form["kept"].Text == $"{count.Kept}"
+            ? "{Enter}"
+            : $"{count.Sealed ?? int.Parse(form["sealed"].Text)}{{Enter}}{count.Bin}{{Enter}}{count.Kept}{{Enter}}";
+    }
+
+    [Fact]
+    public void An_untouched_item_is_one_key()
+    {
+        using var kiosk = new SampleKiosk();
+        kiosk.Press("B5{Enter}{Enter}");
+
+        kiosk.Press("=");
+
+        kiosk.Entries.OfType<LeftoverCounted>().Should().ContainSingle().Which.Change.Should().BeEmpty();
+    }
+
+    [Fact]
+    public void Leaving_in_the_middle_and_starting_again_goes_on_at_the_next_item()
+    {
+        using var kiosk = new SampleKiosk();
+        kiosk.Press("B5{Enter}{Enter}===");
+        var next = kiosk.Closeout.Item;
+
+        kiosk.Restart().Press("B5{Enter}");
+
+        kiosk.Closeout.Item.Should().Be(next);
+        kiosk.Entries.OfType<LeftoverCounted>().Should().HaveCount(3);
+    }
+
+    [Fact]
+    public void Two_vans_can_be_half_way_at_once()
+    {
+        using var kiosk = new SampleKiosk();
+        kiosk.Press("B5{Enter}{Enter}=={Escape}B1{Enter}{Enter}=*{Enter}{Escape}B5{Enter}");
+
+        kiosk.Closeout.At.Should().Be(Step.Leftovers);
+        kiosk.Depot.Shift(new("B1"))!.Step.Should().Be(Step.Mileage);
+    }
+
+    [Fact]
+    public void Esc_loses_no_confirmed_answer_and_keeps_nothing_that_was_only_typed()
+    {
+        using var kiosk = new SampleKiosk();
+        kiosk.Press("B5{Enter}{Enter}={Escape}");
+        var confirmed = kiosk.Entries.Count;
+
+        kiosk.Press("B5{Enter}7{Escape}");
+
+        kiosk.Entries.Should().HaveCount(confirmed);
+        kiosk.Depot.Shift(new("B5"))!.Counts.Should().HaveCount(1);
+    }
+
+    [Fact]
+    public void Stepping_back_and_changing_mileage_keeps_the_later_answers()
+    {
+        using var kiosk = new SampleKiosk();
+        kiosk.Press("B5{Enter}{Enter}*{Enter}={Enter}=");
+        kiosk.Closeout.At.Should().Be(Step.SignOff);
+
+        kiosk.Press("{PageUp}{PageUp}{PageUp}");
+        kiosk.Closeout.At.Should().Be(Step.Mileage);
+        var odometer = (int)kiosk.Depot.Van(new("B5")).OdometerMi + 20;
+        kiosk.Press($"{odometer}{{Enter}}{{Enter}}");
+
+        kiosk.Closeout.At.Should().Be(Step.SignOff);
+        kiosk.Depot.Shift(new("B5"))!.Mileage!.DistanceMi.Should().Be(20);
+    }
+
+    [Fact]
+    public void A_recount_that_empties_another_carton_asks_the_cardboard_again()
+    {
+        using var kiosk = new SampleKiosk();
+        kiosk.Press("B5{Enter}{Enter}*{Enter}=");
+        var item = kiosk.Depot.Shift(new("B5"))!.Before.First(b => b.Value.Sealed > 0);
+
+        kiosk.Press($"{{PageUp}}{{PageUp}}{{PageUp}}/{item.Key}{{Enter}}{item.Value.Sealed - 1}{{Enter}}0{{Enter}}0{{Enter}}");
+
+        kiosk.Closeout.At.Should().Be(Step.Cardboard);
+        kiosk.Press("={Enter}");
+        kiosk.Depot.Shift(new("B5"))!.Step.Should().Be(Step.Kit);
+    }
+
+    [Fact]
+    public void An_implausible_odometer_is_asked_again_with_both_numbers_and_the_same_answer_again_is_recorded()
+    {
+        using var kiosk = new SampleKiosk();
+        kiosk.Press("B5{Enter}{Enter}*{Enter}12{Enter}{Enter}");
+        var start = kiosk.Depot.Van(new("B5")).OdometerMi;
+
+        kiosk.Session.Model.Said.Should().Contain("12 mi").And.Contain($"{start} mi");
+        kiosk.Entries.OfType<MileageLogged>().Should().BeEmpty();
+
+        kiosk.Press("{Enter}{Enter}");
+        kiosk.Entries.OfType<MileageLogged>().Should().ContainSingle().Which.Should().Match<MileageLogged>(m => m.Sure && m.DistanceMi == 0);
+    }
+
+    [Theory]
+    [InlineData("T14")]
+    [InlineData("t14")]
+    public void A_scanned_technician_code_replaces_the_name_in_the_field(string scanned)
+    {
+        using var kiosk = new SampleKiosk();
+
+        kiosk.Press($"B5{{Enter}}{scanned}{{Enter}}");
+
+        kiosk.Depot.Shift(new("B5"))!.Technician.Text.Should().Be("T14");
+    }
+
+    [Fact]
+    public void A_scanned_label_finds_its_item_whatever_field_has_the_caret()
+    {
+        using var kiosk = new SampleKiosk();
+        kiosk.Press("B1{Enter}{Enter}");
+
+        kiosk.Press("LED-G25{Enter}");
+
+        kiosk.Closeout.Item.Should().Be(new Code<Item>("LED-G25"));
+    }
+
+    [Fact]
+    public void A_van_that_nobody_has_is_told_and_the_wall_stays()
+    {
+        using var kiosk = new SampleKiosk();
+
+        kiosk.Press("B9{Enter}");
+
+        kiosk.Session.Model.Said.Should().Contain("no van B9");
+        kiosk.Entries.Should().BeEmpty();
+    }
+}

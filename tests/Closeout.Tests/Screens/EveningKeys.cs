@@ -1,0 +1,68 @@
+using System.Globalization;
+using Closeout.DayBook;
+using Closeout.Files;
+using Closeout.Screens;
+using Closeout.Shifts;
+
+namespace Closeout.Tests.Screens;
+
+/// <summary>The keys that give an evening's answers at the kiosk, one van after the other.</summary>
+internal static class EveningKeys
+{
+    public static void Play(SampleKiosk kiosk, IEnumerable<EveningAnswer> answers)
+    {
+        foreach (var van in answers.GroupBy(a => a.Van))
+        {
+            kiosk.Press($"{van.Key}{{Enter}}{Code(van.First().Technician.Text)}");
+            foreach (var answer in van)
+            {
+                while (kiosk.Closeout.At is var at && at != answer.Step)
+                {
+                    kiosk.Press(at > answer.Step ? "{PageUp}" : at < kiosk.Depot.Shift(van.Key)!.Step ? "{PageDown}" : AsBooked(at));
+                }
+
+                kiosk.Press(Keys(kiosk, answer.Command!));
+            }
+        }
+    }
+
+    private static string AsBooked(Step step) => step switch
+    {
+        Step.Leftovers => "*",
+        Step.Cardboard => "{Enter}",
+        Step.Mileage or Step.Kit => "=",
+        Step.Damage or Step.Weekly => "{Enter}",
+        _ => throw new InvalidOperationException($"{step}"),
+    };
+
+    private static string Keys(SampleKiosk kiosk, Command command) => command switch
+    {
+        CountLeftover c => $"/{c.Item}{{Enter}}{Text(c.Sealed ?? Leftovers.BeforeOf(kiosk.Depot, kiosk.Depot.Shift(c.Van)!, kiosk.Depot.Setup.Item(c.Item)).Sealed)}{{Enter}}{c.Bin}{{Enter}}{c.Kept}{{Enter}}",
+        ConfirmLeftovers => "*",
+        CountBoxes c => $"{To(kiosk, c.Item.Text)}{c.Flattened}{{Enter}}",
+        ConfirmCardboard or ConfirmKit => kiosk.Closeout.Form.Fields.Count == 0 ? "{Enter}" : "=",
+        LogMileage c => $"{Text(c.EndMi)}{{Enter}}" + (c.FuelGal is null ? "{Enter}" : $"{Text(c.FuelGal.Value)}{{Enter}}{(c.FuelGrade is null ? Erase(kiosk) : c.FuelGrade)}{{Enter}}"),
+        ConfirmDamage { None: true } => "{Enter}",
+        ConfirmDamage => "{Enter}",
+        ReportDamage c => $"d{c.Zone}{{Enter}}{c.Severity.ToString()[0]}{{Enter}}{c.What}{{Enter}}",
+        CountKit { Expires: { } date } c => $"{To(kiosk, c.Piece + "/date")}{date:yyyy-MM-dd}{{Enter}}",
+        CountKit c => $"{To(kiosk, c.Piece.Text)}{c.Count}{{Enter}}",
+        CheckWeekly c => $"{c.OilChangedOn:yyyy-MM-dd}{{Enter}}{c.Photos}{{Enter}}{(c.Clean ? "y" : "n")}{{Enter}}",
+        Sign c => Code(c.Technician.Text),
+        _ => throw new InvalidOperationException(command.GetType().Name),
+    };
+
+    /// <summary>A code over whatever stands in the field.</summary>
+    private static string Code(string code) => $"{code}{{Enter}}";
+
+    private static string Erase(SampleKiosk kiosk) => string.Concat(Enumerable.Repeat("{Backspace}", kiosk.Closeout.Form["grade"].Shown.Length));
+
+    private static string To(SampleKiosk kiosk, string field)
+    {
+        var form = kiosk.Closeout.Form;
+        var by = form.Fields.FindIndex(f => f.Name == field) - form.Focus;
+        return string.Concat(Enumerable.Repeat(by > 0 ? "{Down}" : "{Up}", Math.Abs(by)));
+    }
+
+    private static string Text(decimal number) => number.ToString(CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,109 @@
+using System.Diagnostics;
+using System.Text.RegularExpressions;
+using Closeout.DayBook;
+using Closeout.Store;
+using FluentAssertions;
+using Xunit;
+
+namespace Closeout.Tests.Screens;
+
+/// <summary>The real program in a pseudo-terminal: it leaves the terminal as it was found on every way out.</summary>
+public sealed partial class TerminalTests
+{
+    private const string LeaveAlternateScreen = "\u001b[?1049l";
+    private const string ShowCursor = "\u001b[?25h";
+
+    private static string Program => $"dotnet {Path.Combine(AppContext.BaseDirectory, "closeout.dll")}";
+
+    [Theory]
+    [InlineData("quit", 0)]
+    [InlineData("TERM", 143)]
+    [InlineData("INT", 130)]
+    [InlineData("HUP", 129)]
+    public void The_terminal_is_left_as_it_was_found(string way, int code)
+    {
+        using var folder = new TempFolder();
+        using var kiosk = new SampleKiosk();
+        using var pty = new Pty(folder, $"{Program} --book {kiosk.Folder.Path}");
+        pty.Await("BAY WALL");
+
+        _ = way == "quit" ? pty.Type("\u0011") : pty.Signal(way);
+
+        pty.Code().Should().Be(code);
+        pty.Seen.LastIndexOf(LeaveAlternateScreen, StringComparison.Ordinal).Should().BeGreaterThan(pty.Seen.LastIndexOf("BAY WALL", StringComparison.Ordinal));
+        pty.Seen.LastIndexOf(ShowCursor, StringComparison.Ordinal).Should().BeGreaterThan(pty.Seen.LastIndexOf("\u001b[?25l", StringComparison.Ordinal));
+        File.ReadAllText(pty.After).Should().Be(File.ReadAllText(pty.Before));
+    }
+
+    [Fact]
+    public void A_cut_line_ends_the_program_soon_and_keeps_what_was_confirmed()
+    {
+        using var folder = new TempFolder();
+        using var kiosk = new SampleKiosk();
+        using var pty = new Pty(folder, $"{Program} --book {kiosk.Folder.Path}");
+        pty.Await("BAY WALL").Type("B3\r").Await("Who closes it out").Type("\r").Await("TALLY CARD");
+        var id = pty.Id;
+
+        pty.HangUp();
+
+        var waited = Stopwatch.StartNew();
+        while (Directory.Exists($"/proc/{id}") && waited.Elapsed.TotalSeconds < 10)
+        {
+            Thread.Sleep(50);
+        }
+
+        Directory.Exists($"/proc/{id}").Should().BeFalse("it does not spin on a terminal that is gone");
+        Book.Open(kiosk.Folder).Depot.Shift(new("B3")).Should().NotBeNull();
+    }
+
+    [Fact]
+    public void A_scanner_and_a_typist_close_out_a_van_through_the_real_program()
+    {
+        using var folder = new TempFolder();
+        using var kiosk = new SampleKiosk();
+        using var pty = new Pty(folder, $"{Program} --book {kiosk.Folder.Path}");
+        pty.Await("BAY WALL").Type("B3\r").Await("Who closes it out").Type("T14\r").Await("item 1 of 21");
+
+        pty.Type("LED-G25\r").Await("item 14 of 21").Type("1\r").Type("4\r").Type("\r").Await("GAP 2");
+        pty.Type("*").Await("Flatten these").Type("\r").Await("Odometer now").Type("28153\r\r").Await("Walk once").Type("\r").Await("safety kit there")
+            .Type("=").Await("Sign with your code").Type("\r").Await("Good night").Type("\u0011");
+
+        pty.Code().Should().Be(0);
+        var depot = Book.Open(kiosk.Folder).Depot;
+        depot.Shift(new("B3"))!.IsClosed.Should().BeTrue();
+        depot.Shift(new("B3"))!.Technician.Text.Should().Be("T14");
+        depot.Shift(new("B3"))!.Counts[new("LED-G25")].Gap.Should().Be(2);
+    }
+
+    [Theory]
+    [InlineData("NO_COLOR=1")]
+    [InlineData("")]
+    [InlineData("TERM=vt100")]
+    public void No_colour_code_is_ever_sent(string environment)
+    {
+        using var folder = new TempFolder();
+        using var kiosk = new SampleKiosk();
+        using var pty = new Pty(folder, $"{Program} --book {kiosk.Folder.Path}", environment);
+        pty.Await("BAY WALL").Type("B3\r").Await("Who closes it out").Type("\u0011");
+
+        pty.Code().Should().Be(0);
+        ColourCode().Matches(pty.Seen).Should().BeEmpty();
+    }
+
+    [Fact]
+    public void An_error_of_our_own_is_told_on_the_restored_terminal()
+    {
+        using var folder = new TempFolder();
+        using var pty = new Pty(folder, $"dotnet {Path.Combine(AppContext.BaseDirectory, "Closeout.Appender.dll")} faulty-kiosk");
+        pty.Await("BAY WALL").Type("\u001b[13~");
+
+        pty.Code().Should().NotBe(0);
+        pty.Seen.IndexOf("NullReferenceException", StringComparison.Ordinal).Should()
+            .BeGreaterThan(pty.Seen.LastIndexOf(LeaveAlternateScreen, StringComparison.Ordinal), "the error stands behind the restored screen");
+        File.ReadAllText(pty.After).Should().Be(File.ReadAllText(pty.Before));
+    }
+
+    /// <summary>Select-graphic-rendition codes that name a colour: 30-38, 40-48, 90-107.</summary>
+    [GeneratedRegex(@"\x1b\[(?:[0-9;]*;)?(?:3[0-8]|4[0-8]|9[0-7]|10[0-7])(?:;[0-9;]*)?m")]
+    private static partial Regex ColourCode();
+}

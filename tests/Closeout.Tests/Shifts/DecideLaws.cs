@@ -1,0 +1,103 @@
+using Closeout.DayBook;
+using Closeout.Shifts;
+using CsCheck;
+using FluentAssertions;
+using Xunit;
+
+namespace Closeout.Tests.Shifts;
+
+/// <summary>Laws of decide and evolve over random evenings.</summary>
+public class DecideLaws
+{
+    [Fact]
+    public void What_is_accepted_the_fold_takes_and_stock_stays_lawful() => AnyEvening.Acts.Holds(acts =>
+    {
+        var depot = AnyEvening.Afternoon();
+        foreach (var act in acts)
+        {
+            var decision = Decider.Decide(depot, act.On(depot));
+            (decision.Entry is null).Should().Be(decision.Refusal is not null, "a command comes to one of the two");
+            if (decision.Entry is { } entry)
+            {
+                depot = depot.Take(entry);
+                depot.Ledger.Unbalanced.Should().BeEmpty();
+                depot.Ledger.BelowZero.Should().BeEmpty();
+            }
+        }
+    });
+
+    [Fact]
+    public void Every_evening_can_be_folded_again_from_its_entries() => AnyEvening.Acts.Holds(acts =>
+    {
+        var (depot, story) = Story(acts);
+        var again = story.Aggregate(AnyEvening.Afternoon(), (d, e) => d.Take(e));
+        again.Number.Should().Be(depot.Number);
+        again.Whole(Tiny.B1).Should().Be(depot.Whole(Tiny.B1));
+        again.Whole(Tiny.B2).Should().Be(depot.Whole(Tiny.B2));
+    });
+
+    [Fact]
+    public void What_is_asked_again_is_recorded_when_the_answer_is_sure() => AnyEvening.Acts.Holds(acts =>
+    {
+        var depot = AnyEvening.Afternoon();
+        foreach (var act in acts)
+        {
+            var command = act.On(depot);
+            var decision = Decider.Decide(depot, command);
+            if (decision.Refusal is { AskAgain: true })
+            {
+                decision = Decider.Decide(depot, Sure(command));
+                decision.Refusal.Should().BeNull($"{command} was only asked again");
+            }
+
+            depot = decision.Entry is { } entry ? depot.Take(entry) : depot;
+        }
+    });
+
+    [Fact]
+    public void Two_vans_half_way_at_once_do_not_disturb_each_other() => AnyEvening.ActAt(Tiny.B1, Tiny.B2).Array[0, 60].Holds(acts =>
+    {
+        var both = Story(acts).Depot;
+        foreach (var van in new[] { Tiny.B1, Tiny.B2 })
+        {
+            Story(acts.Where(a => a.Van == van)).Depot.Whole(van).Should().Be(both.Whole(van));
+        }
+    });
+
+    [Fact]
+    public void The_random_evenings_reach_every_step_and_record_every_kind_of_entry()
+    {
+        var (steps, kinds) = (new HashSet<Step>(), new HashSet<Type>());
+        AnyEvening.Acts.Holds(acts =>
+        {
+            var (depot, story) = Story(acts);
+            steps.UnionWith(depot.Shifts.Values.Select(s => s.Step));
+            kinds.UnionWith(story.Select(e => e.GetType()));
+        });
+
+        steps.Should().BeEquivalentTo(Enum.GetValues<Step>().Where(s => s is not (Step.OnTheRoad or Step.Weekly)));
+        kinds.Should().BeEquivalentTo(typeof(VanEntry).Assembly.GetTypes().Where(t => t.IsSubclassOf(typeof(VanEntry))));
+    }
+
+    private static (Depot Depot, List<Entry> Story) Story(IEnumerable<Act> acts)
+    {
+        var (depot, story) = (AnyEvening.Afternoon(), new List<Entry>());
+        foreach (var act in acts)
+        {
+            if (Decider.Decide(depot, act.On(depot)).Entry is { } entry)
+            {
+                depot = depot.Take(entry);
+                story.Add(entry);
+            }
+        }
+
+        return (depot, story);
+    }
+
+    private static Command Sure(Command command) => command switch
+    {
+        CountLeftover c => c with { Sure = true },
+        LogMileage c => c with { Sure = true },
+        _ => throw new InvalidOperationException($"{command} cannot be said surely"),
+    };
+}

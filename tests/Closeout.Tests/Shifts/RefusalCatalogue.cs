@@ -1,0 +1,68 @@
+using Closeout.DayBook;
+using Closeout.Shifts;
+using Closeout.Stock;
+
+namespace Closeout.Tests.Shifts;
+
+/// <summary>How each refusal is met. <see cref="RefusalTests"/> fails when a refusal is missing here.</summary>
+/// <param name="Factory">The method of <see cref="Refusal"/> that makes it.</param>
+/// <param name="Code">The stable code that people and files may quote.</param>
+public sealed record Met(string Factory, string Code, Func<Depot> Given, Command When)
+{
+    public override string ToString() => $"{Code}: {When}";
+}
+
+public static class RefusalCatalogue
+{
+    private static readonly Code<Van> B1 = Tiny.B1;
+    private static readonly Code<Item> Lamp = Tiny.Lamp.Code;
+
+    public static IReadOnlyList<Met> All { get; } =
+    [
+        new(nameof(Refusal.NoSuchVan), "no-such-van", New, new ComeIn(new("B9"), Tiny.T1)),
+        new(nameof(Refusal.NoSuchTechnician), "no-such-technician", New, new ComeIn(B1, new("T9"))),
+        new(nameof(Refusal.NoSuchTechnician), "no-such-technician", At(Step.SignOff), new Sign(B1, new("T9"))),
+        new(nameof(Refusal.NoSuchItem), "no-such-item", At(Step.Leftovers), new CountLeftover(B1, new("NONE"), 0, 0, 0)),
+        new(nameof(Refusal.NoSuchItem), "no-such-item", At(Step.Cardboard), new CountBoxes(B1, new("NONE"), 1)),
+        new(nameof(Refusal.NoSuchPiece), "no-such-kit-piece", At(Step.Kit), new CountKit(B1, new("NONE"), 1)),
+        new(nameof(Refusal.AlreadyIn), "already-in", At(Step.Leftovers), new ComeIn(B1, Tiny.T2)),
+        new(nameof(Refusal.AlreadyIn), "already-in", At(Step.Closed), new ComeIn(B1, Tiny.T1)),
+        new(nameof(Refusal.NotIn), "not-in", New, new ConfirmLeftovers(B1)),
+        new(nameof(Refusal.AlreadyClosed), "already-closed", At(Step.Closed), new LogMileage(B1, 1040)),
+        new(nameof(Refusal.AlreadyClosed), "already-closed", At(Step.Closed), new Sign(B1, Tiny.T1)),
+        new(nameof(Refusal.TooEarly), "too-early", At(Step.Leftovers), new LogMileage(B1, 1040)),
+        new(nameof(Refusal.TooEarly), "too-early", At(Step.Kit), new Sign(B1, Tiny.T1)),
+        new(nameof(Refusal.TooEarly), "too-early", At(Step.Kit), new CheckWeekly(B1, null, 0, true)),
+        new(nameof(Refusal.OutOfRange), "out-of-range", At(Step.Leftovers), new CountLeftover(B1, Lamp, -1, 0, 0)),
+        new(nameof(Refusal.OutOfRange), "out-of-range", At(Step.Leftovers), new CountLeftover(B1, Lamp, 0, 100_000, 0)),
+        new(nameof(Refusal.OutOfRange), "out-of-range", At(Step.Leftovers), new CountLeftover(B1, Lamp, 0, 0, int.MaxValue)),
+        new(nameof(Refusal.OutOfRange), "out-of-range", At(Step.Leftovers), new CountLeftover(B1, Lamp, 0, 0, 0, -1)),
+        new(nameof(Refusal.OutOfRange), "out-of-range", At(Step.Cardboard), new CountBoxes(B1, Lamp, -1)),
+        new(nameof(Refusal.OutOfRange), "out-of-range", At(Step.Mileage), new LogMileage(B1, -0.1m, Sure: true)),
+        new(nameof(Refusal.OutOfRange), "out-of-range", At(Step.Mileage), new LogMileage(B1, 2_000_000.1m, Sure: true)),
+        new(nameof(Refusal.OutOfRange), "out-of-range", At(Step.Mileage), new LogMileage(B1, 1040, 0m)),
+        new(nameof(Refusal.OutOfRange), "out-of-range", At(Step.Mileage), new LogMileage(B1, 1040, 100.1m)),
+        new(nameof(Refusal.OutOfRange), "out-of-range", At(Step.Kit), new CountKit(B1, Tiny.Cones.Code, -1)),
+        new(nameof(Refusal.OutOfRange), "out-of-range", Weekly, new CheckWeekly(B1, null, -1, true)),
+        new(nameof(Refusal.AboveTheBook), "above-the-book", At(Step.Leftovers), new CountLeftover(B1, Lamp, 3, 0, 0)),
+        new(nameof(Refusal.BinTooLow), "bin-too-low", BinEmptied, new CountLeftover(B1, Lamp, 2, 0, 5)),
+        new(nameof(Refusal.BelowStart), "odometer-below-start", At(Step.Mileage), new LogMileage(B1, 999)),
+        new(nameof(Refusal.TooFar), "odometer-too-far", At(Step.Mileage), new LogMileage(B1, 1301)),
+        new(nameof(Refusal.NoWords), "no-words", At(Step.Damage), new ReportDamage(B1, " ", Severity.Note, "scratch")),
+        new(nameof(Refusal.NoWords), "no-words", At(Step.Damage), new ReportDamage(B1, "rear door", Severity.Note, "")),
+        new(nameof(Refusal.TooManyWords), "too-many-words", At(Step.Damage), new ReportDamage(B1, "rear door", Severity.Note, new('x', 81))),
+        new(nameof(Refusal.TooManyWords), "too-many-words", At(Step.Mileage), new LogMileage(B1, 1040, 5m, new('x', 81))),
+        new(nameof(Refusal.DateAhead), "date-ahead", Weekly, new CheckWeekly(B1, Tiny.Friday.AddDays(1), 0, true)),
+    ];
+
+    private static Depot New() => Tiny.Opened("B1: 2+5 LAMP");
+
+    private static Func<Depot> At(Step step) => () => New().At(B1, step);
+
+    private static Depot Weekly() => Tiny.Opened("B1: 2+5 LAMP", Tiny.Friday).At(B1, Step.Weekly);
+
+    /// <summary>Five were put in the bin tonight, and an entry of another van took them out again: no command of today does, loading vans will.</summary>
+    private static Depot BinEmptied() => New().At(B1, Step.Leftovers).At(Tiny.B2, Step.Leftovers)
+        .Did(new CountLeftover(B1, Lamp, 2, 5, 0))
+        .Take(new LeftoverCounted(Tiny.B2, Lamp, new(0, 0, 5), null, 0, 0, 0, [new Move(Lamp, 5, Place.Bin, Place.Loose(Tiny.B2))]));
+}
