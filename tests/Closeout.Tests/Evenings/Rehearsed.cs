@@ -13,7 +13,15 @@ internal sealed class Rehearsed : IDisposable
     private Rehearsed(params (string File, string? Text)[] files)
     {
         var day = SmallDay.Write(temp["day"], files);
-        Said = Spoken.By(() => RehearseCommand.Run(day, temp["out"], null, final: false));
+        try
+        {
+            Said = Spoken.By(() => RehearseCommand.Run(day, temp["out"], null, final: false));
+        }
+        catch
+        {
+            temp.Dispose();
+            throw;
+        }
     }
 
     public Spoken Said { get; }

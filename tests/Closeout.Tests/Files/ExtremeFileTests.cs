@@ -14,7 +14,7 @@ public sealed class ExtremeFileTests
             ("items.csv", SmallDay.Text("items.csv").Replace("Lamp,1,10,", "Lamp,1,100000,", StringComparison.Ordinal)),
             ("stock.csv", "place,item,cartons,loose\nshelf,LAMP,10000,0\nB1,LAMP,10000,0\nB2,LAMP,10000,0\n"));
 
-        reading.Should().NotThrow().Which.Findings.Problems.Should().ContainSingle().Which.File.Should().Be("stock.csv");
+        reading.Should().NotThrow().Which.Findings.Problems.Should().NotBeEmpty().And.OnlyContain(p => p.File == "stock.csv");
     }
 
     [Fact]
