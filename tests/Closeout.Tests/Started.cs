@@ -9,6 +9,7 @@ internal sealed record Started(int Code, string Out, string Err)
     public static Started Closeout(string folder, params string[] args)
     {
         using var process = Begin("closeout.dll", folder, args);
+        using var patience = new Timer(_ => process.Kill(), null, TimeSpan.FromSeconds(60), Timeout.InfiniteTimeSpan);
         process.StandardInput.Close();
         var err = process.StandardError.ReadToEndAsync();
         var said = process.StandardOutput.ReadToEnd();
@@ -29,6 +30,7 @@ internal sealed record Started(int Code, string Out, string Err)
         }
 
         start.Environment["DOTNET_DbgEnableMiniDump"] = "0";
+        start.Environment["DOTNET_TieredPGO"] = "0";
         return Process.Start(start)!;
     }
 }

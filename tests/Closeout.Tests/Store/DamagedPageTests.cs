@@ -9,7 +9,7 @@ namespace Closeout.Tests.Store;
 public sealed class DamagedPageTests
 {
     [Fact]
-    public void Any_bit_that_flips_before_the_last_line_feed_is_found_and_its_line_named()
+    public void Any_byte_that_flips_before_the_last_line_feed_is_found_and_its_line_named()
     {
         using var temp = new TempFolder();
         var path = temp["page.jsonl"];
@@ -18,14 +18,14 @@ public sealed class DamagedPageTests
         for (var at = 0; at < good.Length - 1; at++)
         {
             var line = 1 + good.AsSpan(0, at).Count((byte)'\n');
-            for (var bit = 0; bit < 8; bit++)
+            foreach (var flip in new byte[] { 0x01, 0x20, 0x80 })
             {
                 var bad = (byte[])good.Clone();
-                bad[at] ^= (byte)(1 << bit);
+                bad[at] ^= flip;
                 File.WriteAllBytes(path, bad);
                 if (Fault(path) is not { } told || !told.StartsWith($"{path}:{line}: ", StringComparison.Ordinal) || !told.Contains($"Entries up to {line - 1} are good", StringComparison.Ordinal))
                 {
-                    missed.Add($"byte {at} bit {bit} of line {line}: {Fault(path) ?? "nothing told"}");
+                    missed.Add($"byte {at} by {flip:X2} of line {line}: {Fault(path) ?? "nothing told"}");
                 }
             }
         }

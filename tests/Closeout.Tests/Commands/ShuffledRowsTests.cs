@@ -1,0 +1,44 @@
+using Closeout.Commands;
+using FluentAssertions;
+using Xunit;
+
+namespace Closeout.Tests.Commands;
+
+/// <summary>The order of rows that have no order must not matter to the plan.</summary>
+public sealed class ShuffledRowsTests
+{
+    [Theory]
+    [InlineData("items.csv")]
+    [InlineData("usage.csv")]
+    [InlineData("bookings.csv")]
+    [InlineData("stock.csv")]
+    [InlineData("visits.csv")]
+    [InlineData("vans.csv")]
+    [InlineData("van_limits.csv")]
+    [InlineData("orders.csv")]
+    public void Shuffling_the_rows_of_a_file_changes_neither_restock_nor_shelf(string file)
+    {
+        using var temp = new TempFolder();
+        foreach (var source in Directory.GetFiles(Repository.SampleDay, "*.csv"))
+        {
+            File.Copy(source, temp[Path.GetFileName(source)]);
+        }
+
+        var plain = Plan(temp);
+        for (var seed = 1; seed <= 3; seed++)
+        {
+            var lines = File.ReadAllLines(temp[file]);
+            var rows = lines[1..];
+            new Random(seed).Shuffle(rows);
+            File.WriteAllLines(temp[file], rows.Prepend(lines[0]));
+
+            Plan(temp).Should().Equal(plain, $"of {file} shuffled with seed {seed}");
+        }
+    }
+
+    private static string[] Plan(TempFolder temp)
+    {
+        Spoken.By(() => RehearseCommand.Run(temp.Path, temp["out"], null, final: false)).Should().Match<Spoken>(s => s.Code == 0, "it must rehearse");
+        return [File.ReadAllText(temp["out", "restock.csv"]), File.ReadAllText(temp["out", "shelf.csv"])];
+    }
+}
