@@ -13,7 +13,7 @@ public sealed record Order(Code<Item> Item, int Cartons, DateOnly Due);
 public sealed record DailyUse(DateOnly Date, Code<VisitKind> Kind, int Visits, IReadOnlyList<ItemUse> Items);
 
 /// <summary>Sum and sum of squares, over the visits, of the units of an item that each used.</summary>
-public sealed record ItemUse(Code<Item> Item, int Sum, long SumOfSquares);
+public sealed record ItemUse(Code<Item> Item, long Sum, long SumOfSquares);
 
 /// <summary>What the visits of one van on one date report as installed; items not listed: none.</summary>
 public sealed record VanUse(DateOnly Date, Code<Van> Van, IReadOnlyList<ItemUnits> Items);

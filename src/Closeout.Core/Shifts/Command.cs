@@ -25,8 +25,9 @@ public sealed record CountBoxes(Code<Van> Van, Code<Item> Item, int Flattened) :
 public sealed record ConfirmCardboard(Code<Van> Van) : Command(Van);
 
 /// <summary>Log the odometer.</summary>
+/// <param name="EndMi">The reading in miles; null: as read before tonight, else the start, for a van that did not move.</param>
 /// <param name="Sure">Record it although it lies below the start or implausibly far.</param>
-public sealed record LogMileage(Code<Van> Van, decimal EndMi, decimal? FuelGal = null, string? FuelGrade = null, bool Sure = false) : Command(Van);
+public sealed record LogMileage(Code<Van> Van, decimal? EndMi, decimal? FuelGal = null, string? FuelGrade = null, bool Sure = false) : Command(Van);
 
 /// <summary>Report a damage.</summary>
 public sealed record ReportDamage(Code<Van> Van, string Zone, Severity Severity, string What) : Command(Van);

@@ -8,7 +8,7 @@ public static class Odometer
     public static Decision Read(Depot depot, Shift shift, LogMileage command)
     {
         var start = depot.Van(shift.Van).OdometerMi;
-        var end = command.EndMi;
+        var end = command.EndMi ?? shift.Mileage?.EndMi ?? start;
         if (end is < 0 or > Refusal.MostMiles)
         {
             return Refusal.OutOfRange("The odometer", end, 0, Refusal.MostMiles);

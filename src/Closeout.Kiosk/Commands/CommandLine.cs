@@ -13,19 +13,19 @@ public static class CommandLine
         var book = new Option<string?>("--book") { Description = "The book's folder. Without it: closeout in your application-data folder.", HelpName = "FOLDER", Recursive = true };
         var date = new Option<string?>("--date") { Description = "A business date of the book, YYYY-MM-DD. Without it: the open one.", HelpName = "DATE", Recursive = true };
         var root = new RootCommand("The end of the day at a depot of service vans. Without a command: the kiosk.") { book, date };
-        BookFolder FolderOf(ParseResult parsed) => new(parsed.GetValue(book) ?? BookFolder.Default);
+        BookFolder FolderOf(ParseResult parsed) => BookFolder.At(Path(parsed, book) ?? BookFolder.Default);
 
         root.SetAction(parsed => Guarded(() => KioskCommand.Run(FolderOf(parsed), DateOf(parsed.GetValue(date)), clock)));
 
         var folder = new Argument<string>("FOLDER") { Description = "A day folder." };
-        var outDir = new Option<string>("--out") { Description = "Where the files and the rehearsal's book go.", HelpName = "DIR", Required = true };
+        var outDir = new Option<string?>("--out") { Description = "Where the files and the rehearsal's book go.", HelpName = "DIR", Required = true };
         var final = new Option<bool>("--final") { Description = "Answer no, with exit code 1, while a van is not closed." };
         var rehearse = new Command("rehearse", "Plays a day folder's evening on a fresh book, prints the bay wall, writes all files.") { folder, outDir, final };
-        rehearse.SetAction(parsed => Guarded(() => RehearseCommand.Run(parsed.GetValue(folder)!, parsed.GetValue(outDir)!, parsed.GetValue(book), parsed.GetValue(final))));
+        rehearse.SetAction(parsed => Guarded(() => RehearseCommand.Run(parsed.GetValue(folder)!, Path(parsed, outDir)!, Path(parsed, book), DateOf(parsed.GetValue(date)), parsed.GetValue(final))));
         root.Add(rehearse);
 
         var load = new Command("load", "Sets up the book from a day folder, or brings it up to one.") { folder };
-        load.SetAction(parsed => Guarded(() => LoadCommand.Run(parsed.GetValue(folder)!, FolderOf(parsed), clock)));
+        load.SetAction(parsed => Guarded(() => LoadCommand.Run(parsed.GetValue(folder)!, FolderOf(parsed), DateOf(parsed.GetValue(date)), clock)));
         root.Add(load);
 
         var wall = new Command("wall", "Prints the bay wall.") { final };
@@ -39,7 +39,7 @@ public static class CommandLine
 
         foreach (var name in new[] { "restock", "shelf", "cardboard", "mileage" })
         {
-            var file = new Option<string>("--out") { Description = "The file to write; - is standard output.", HelpName = "FILE", Required = true };
+            var file = new Option<string?>("--out") { Description = "The file to write; - is standard output.", HelpName = "FILE", Required = true };
             var export = new Command(name, $"Writes {name}.csv.") { file, final };
             export.SetAction(parsed => Guarded(() =>
             {
@@ -49,7 +49,7 @@ public static class CommandLine
                     return ExitCode.No;
                 }
 
-                Output.Write(parsed.GetValue(file)!, Output.Files[name](depot));
+                Output.Write(Path(parsed, file)!, Output.Files[name](depot));
                 return ExitCode.Done;
             }));
             root.Add(export);
@@ -60,6 +60,11 @@ public static class CommandLine
         root.Add(check);
         return root;
     }
+
+    /// <summary>A path given on the command line; null: none.</summary>
+    private static string? Path(ParseResult parsed, Option<string?> option) => parsed.GetValue(option) is { Length: 0 }
+        ? throw new UsageException($"{option.Name} is empty: found nothing, allowed the name of a folder or file.")
+        : parsed.GetValue(option);
 
     private static DateOnly? DateOf(string? text) => text is null
         ? null

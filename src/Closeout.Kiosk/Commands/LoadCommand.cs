@@ -8,7 +8,7 @@ namespace Closeout.Commands;
 /// <summary><c>load FOLDER</c>: sets up a book, or brings it up to a day folder; all or nothing.</summary>
 public static class LoadCommand
 {
-    public static int Run(string folder, BookFolder target, TimeProvider clock)
+    public static int Run(string folder, BookFolder target, DateOnly? date, TimeProvider clock)
     {
         var day = DayFolder.Read(folder);
         Output.Notes(day.Findings);
@@ -17,6 +17,7 @@ public static class LoadCommand
             return Output.Faults(day.Findings.Problems, "nothing was loaded.");
         }
 
+        Output.RefuseOtherDate(date, given);
         if (!target.HasPages)
         {
             Book.OpenPage(target, null, given.FirstPage(rehearsal: false), clock.GetLocalNow());

@@ -68,6 +68,15 @@ public static class Output
         return ExitCode.BadInput;
     }
 
+    /// <summary>A date on the command line that is not the folder's is a slip that would go into the wrong day.</summary>
+    public static void RefuseOtherDate(DateOnly? date, DayGiven given)
+    {
+        if (date is { } named && named != given.BusinessDate)
+        {
+            throw new UsageException($"--date is not the folder's: found {named:yyyy-MM-dd}, and depot.csv says business_date {given.BusinessDate:yyyy-MM-dd}. Leave --date away, or name that date.");
+        }
+    }
+
     public static void Notes(Findings findings)
     {
         foreach (var note in findings.Notes)

@@ -44,7 +44,7 @@ public static class Rehearsal
             }
         }
 
-        if (Tell(desk, answer.Command ?? AsBooked(desk.Depot, answer.Van, answer.Step)) is { } refused)
+        if (Tell(desk, answer.Command) is { } refused)
         {
             yield return refused;
         }
@@ -64,18 +64,16 @@ public static class Rehearsal
             : refusal;
     }
 
-    private static Command AsBooked(Depot depot, Code<Van> van) => AsBooked(depot, van, depot.Shift(van)!.Step);
-
-    /// <summary>The answer to a step that says nothing new: as booked, as expected, not driven, no damage, all there, clean.</summary>
-    private static Command AsBooked(Depot depot, Code<Van> van, Step step) => step switch
+    /// <summary>The answer to the open step that says nothing new: as booked, as expected, not driven, no damage, all there, clean.</summary>
+    private static Command AsBooked(Depot depot, Code<Van> van) => depot.Shift(van)!.Step switch
     {
         Step.Leftovers => new ConfirmLeftovers(van),
         Step.Cardboard => new ConfirmCardboard(van),
-        Step.Mileage => new LogMileage(van, depot.Van(van).OdometerMi),
+        Step.Mileage => new LogMileage(van, null),
         Step.Damage => new ConfirmDamage(van, None: false),
         Step.Kit => new ConfirmKit(van),
         Step.Weekly => new CheckWeekly(van, null, 0, Clean: true),
-        _ => throw new InvalidOperationException($"{step} cannot be confirmed as booked"),
+        var step => throw new InvalidOperationException($"{step} cannot be confirmed as booked"),
     };
 
     private sealed class Ticking(DateTimeOffset start) : TimeProvider

@@ -7,8 +7,9 @@ namespace Closeout.Commands;
 /// <summary><c>rehearse FOLDER --out DIR</c>: a whole evening on a fresh book, without a screen.</summary>
 public static class RehearseCommand
 {
+    /// <param name="date">The date named on the command line; another than the folder's is refused.</param>
     /// <param name="book">The book named on the command line; null: DIR/book, replaced when it is a rehearsal's.</param>
-    public static int Run(string folder, string outDir, string? book, bool final)
+    public static int Run(string folder, string outDir, string? book, DateOnly? date, bool final)
     {
         var day = DayFolder.Read(folder);
         Output.Notes(day.Findings);
@@ -17,15 +18,15 @@ public static class RehearseCommand
             return Output.Faults(day.Findings.Problems, "nothing was loaded.");
         }
 
-        var target = new BookFolder(book ?? Path.Combine(outDir, "book"));
+        Output.RefuseOtherDate(date, given);
+        var target = BookFolder.At(book ?? Path.Combine(outDir, "book"));
         if (Refuses(target, named: book is not null))
         {
             return ExitCode.BadInput;
         }
 
         MakeFolder(outDir);
-        var fresh = new BookFolder(target.Path + ".new");
-        Remove(fresh);
+        var fresh = new BookFolder($"{target.Path}.{Guid.NewGuid():N}");
         try
         {
             var clock = Rehearsal.Clock(given.BusinessDate, given.Setup.Depot.ShiftEnd);

@@ -10,6 +10,10 @@ public sealed class CsvRow(string file, int line, List<CsvCell> cells, IReadOnly
     public const int MostUnits = 1_000_000;
 
     private const int MostText = 200;
+    private const int FirstYear = 1900;
+    private const int LastYear = 2199;
+
+    private readonly HashSet<string> bad = [];
 
     public int Line => line;
 
@@ -18,10 +22,14 @@ public sealed class CsvRow(string file, int line, List<CsvCell> cells, IReadOnly
     /// <summary>Whether no field read so far was at fault.</summary>
     public bool IsGood { get; private set; } = true;
 
+    /// <summary>Whether these fields were read well: what follows from them may be judged, whatever the others say.</summary>
+    public bool Are(params string[] columns) => columns.All(c => index.ContainsKey(c) && !bad.Contains(c));
+
     /// <summary>Tells a fault at a column.</summary>
     public void Fault(string column, string text)
     {
         IsGood = false;
+        bad.Add(column);
         var cell = Find(column);
         findings.Fault(file, cell?.Line ?? line, cell?.Column ?? 1, $"{column} {text}");
     }
@@ -70,6 +78,7 @@ public sealed class CsvRow(string file, int line, List<CsvCell> cells, IReadOnly
             }
 
             IsGood = false;
+            bad.Add(column);
             return default;
         }
 
@@ -101,12 +110,13 @@ public sealed class CsvRow(string file, int line, List<CsvCell> cells, IReadOnly
 
     public DateOnly Date(string column)
     {
-        if (DateOnly.TryParseExact(Raw(column), "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date))
+        if (DateOnly.TryParseExact(Raw(column), "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date)
+            && date.Year is >= FirstYear and <= LastYear)
         {
             return date;
         }
 
-        Bad(column, "is no date", "YYYY-MM-DD, a day of the calendar");
+        Bad(column, "is no date", $"YYYY-MM-DD, a day of the years {FirstYear} to {LastYear}");
         return default;
     }
 
@@ -127,6 +137,7 @@ public sealed class CsvRow(string file, int line, List<CsvCell> cells, IReadOnly
     public void Bad(string column, string wrong, string allowed)
     {
         IsGood = false;
+        bad.Add(column);
         if (Find(column) is { } cell)
         {
             // A column that is missing altogether was told once, at the header.

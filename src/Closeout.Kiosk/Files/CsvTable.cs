@@ -49,7 +49,8 @@ public sealed class CsvTable
         {
             var before = bytes.AsSpan(0, bad);
             var line = 1 + before.Count((byte)'\n');
-            findings.Fault(file, line, bad - before.LastIndexOf((byte)'\n'), $"the text is not UTF-8: found byte 0x{bytes[bad]:X2}, allowed is UTF-8 with or without BOM");
+            var column = 1 + Encoding.UTF8.GetCharCount(before[(before.LastIndexOf((byte)'\n') + 1)..]);
+            findings.Fault(file, line, column, $"the text is not UTF-8: found byte 0x{bytes[bad]:X2}, allowed is UTF-8 with or without BOM");
             return new(file, [], false);
         }
 
@@ -167,13 +168,14 @@ public sealed class CsvTable
         {
             var cells = new List<CsvCell>(csv.FieldCount);
             var raw = csv.RawRecord;
+            var offset = 0;
             for (var i = 0; i < csv.FieldCount; i++)
             {
-                raw.Overlaps(csv.GetRawSpan(i), out var offset);
-                var before = raw[..Math.Max(0, offset)];
+                var before = raw[..Math.Min(offset, raw.Length)];
                 var line = (int)csv.LineNumber + before.Count((byte)'\n');
                 var column = 1 + Encoding.UTF8.GetCharCount(before[(before.LastIndexOf((byte)'\n') + 1)..]);
                 cells.Add(new(csv.GetString(i), line, column));
+                offset += csv.GetRawSpan(i).Length + 1;
             }
 
             return new(file, (int)csv.LineNumber, cells, index, findings);

@@ -25,7 +25,7 @@ public sealed record DayFolder(DayGiven? Given, IReadOnlyList<EveningRow> Evenin
         var bookings = BookingsFile.Read(folder, vanCodes, kinds, findings);
         var orders = OrdersFile.Read(folder, itemCodes, findings);
         var evening = EveningFile.Read(folder, vanCodes, crewCodes, itemCodes, kitCodes, findings);
-        if (findings.Problems.Count > 0 || depot is null)
+        if (findings.AreFaults || depot is null)
         {
             return new(null, [], findings);
         }

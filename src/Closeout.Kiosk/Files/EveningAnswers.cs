@@ -7,8 +7,7 @@ namespace Closeout.Files;
 
 /// <summary>One answer at the kiosk: the rows of evening.csv that belong together.</summary>
 /// <param name="Line">Of its first row.</param>
-/// <param name="Command">Null: the step is confirmed as booked.</param>
-public sealed record EveningAnswer(int Line, Code<Van> Van, Code<Technician> Technician, Step Step, Command? Command);
+public sealed record EveningAnswer(int Line, Code<Van> Van, Code<Technician> Technician, Step Step, Command Command);
 
 /// <summary>Puts the rows of an evening together to answers.</summary>
 /// <remarks>
@@ -22,22 +21,24 @@ public static class EveningAnswers
     public static IReadOnlyList<EveningAnswer> Of(IEnumerable<EveningRow> rows)
     {
         var groups = new List<Group>();
-        var open = new Dictionary<(Code<Van>, string), Group>();
+        var open = new Dictionary<(Code<Van>, string, bool), Group>();
         var at = new Dictionary<Code<Van>, Step>();
         foreach (var row in rows)
         {
             if (at.GetValueOrDefault(row.Van) != row.Step)
             {
                 at[row.Van] = row.Step;
-                foreach (var key in open.Keys.Where(k => k.Item1 == row.Van).ToList())
+                foreach (var left in open.Keys.Where(k => k.Item1 == row.Van).ToList())
                 {
-                    open.Remove(key);
+                    open.Remove(left);
                 }
             }
 
-            if (!open.TryGetValue((row.Van, row.Item), out var group) || group.Fields.ContainsKey(row.Field))
+            // "No damage" and a damage are two answers, never one.
+            var key = (row.Van, row.Item, row.Field == "none");
+            if (!open.TryGetValue(key, out var group) || group.Fields.ContainsKey(row.Field))
             {
-                open[(row.Van, row.Item)] = group = new(row, []);
+                open[key] = group = new(row, []);
                 groups.Add(group);
             }
 
@@ -47,7 +48,7 @@ public static class EveningAnswers
         return [.. groups.Select(g => new EveningAnswer(g.First.Line, g.First.Van, g.First.Technician, g.First.Step, Command(g)))];
     }
 
-    private static Command? Command(Group group)
+    private static Command Command(Group group)
     {
         var (row, fields) = group;
         var van = row.Van;
@@ -58,9 +59,7 @@ public static class EveningAnswers
                 van, new(row.Item), Whole(fields, "sealed"), Whole(fields, "bin") ?? 0, Whole(fields, "kept") ?? 0, Whole(fields, "installed")),
             (Step.Cardboard, "") => new ConfirmCardboard(van),
             (Step.Cardboard, _) => new CountBoxes(van, new(row.Item), Whole(fields, "flattened") ?? 0),
-            (Step.Mileage, _) when Number(fields, "odometer") is { } odometer =>
-                new LogMileage(van, odometer, Number(fields, "fuel_gal"), fields.GetValueOrDefault("fuel_grade")),
-            (Step.Mileage, _) => null,
+            (Step.Mileage, _) => new LogMileage(van, Number(fields, "odometer"), Number(fields, "fuel_gal"), fields.GetValueOrDefault("fuel_grade")),
             (Step.Damage, _) when fields.ContainsKey("none") => new ConfirmDamage(van, None: true),
             (Step.Damage, _) => new ReportDamage(
                 van,

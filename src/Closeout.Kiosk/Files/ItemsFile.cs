@@ -42,11 +42,7 @@ public static class ItemsFile
                 row.Bad("item", "stands twice", "once, whatever the case of its letters");
             }
 
-            if (row.IsGood)
-            {
-                Relations(row, item, boards);
-            }
-
+            Relations(row, item, boards);
             if (row.IsGood)
             {
                 items.Add(item);
@@ -58,17 +54,17 @@ public static class ItemsFile
 
     private static void Relations(CsvRow row, Item item, IReadOnlyList<Board> boards)
     {
-        if (item.Box.WidthIn > item.Box.LengthIn)
+        if (row.Are("carton_length_in", "carton_width_in") && item.Box.WidthIn > item.Box.LengthIn)
         {
             row.Bad("carton_width_in", "is above the length", $"at most carton_length_in, {row.Raw("carton_length_in")}");
         }
 
-        if (item.High < item.Low)
+        if (row.Are("low", "high") && item.High < item.Low)
         {
             row.Bad("high", "is below low", $"at least low, {item.Low}");
         }
 
-        if (Boards.Find(boards, item.Box.Board) is null)
+        if (row.Are("board") && Boards.Find(boards, item.Box.Board) is null)
         {
             row.Bad("board", "is not known", string.Join(", ", boards.Concat(Boards.Typical).Select(b => b.Name).Distinct(StringComparer.OrdinalIgnoreCase)) + ", or a row in boards.csv");
         }

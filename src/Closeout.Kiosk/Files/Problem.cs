@@ -16,9 +16,19 @@ public sealed class Findings
     private readonly List<Problem> notes = [];
 
     /// <summary>Faults in the order of files as read, then of lines.</summary>
-    public IReadOnlyList<Problem> Problems => problems;
+    public IReadOnlyList<Problem> Problems
+    {
+        get
+        {
+            var files = problems.Select(p => p.File).Distinct().Index().ToDictionary(f => f.Item, f => f.Index);
+            return [.. problems.OrderBy(p => files[p.File]).ThenBy(p => p.Line).ThenBy(p => p.Column)];
+        }
+    }
 
     public IReadOnlyList<Problem> Notes => notes;
+
+    /// <summary>Whether there is any fault.</summary>
+    public bool AreFaults => problems.Count > 0;
 
     public void Fault(string file, int line, int column, string text) => problems.Add(new(file, line, column, text));
 

@@ -22,17 +22,17 @@ public static class StockFile
             var item = row.Known("item", codes);
             var cartons = Amount(row, "cartons");
             var loose = Amount(row, "loose");
-            if (row.IsGood && boxed == Place.Shelf && loose > 0)
+            if (row.Are("place", "loose") && boxed == Place.Shelf && loose > 0)
             {
                 row.Bad("loose", "on the shelf are sealed cartons only", "0; loose units lie in the bin");
             }
 
-            if (row.IsGood && single == Place.Bin && cartons > 0)
+            if (row.Are("place", "cartons") && single == Place.Bin && cartons > 0)
             {
                 row.Bad("cartons", "in the bin are loose units only", "0; cartons stand on the shelf");
             }
 
-            if (row.IsGood && !seen.Add((single ?? Place.Shelf, item)))
+            if (row.Are("place", "item") && !seen.Add((single ?? Place.Shelf, item)))
             {
                 row.Bad("item", $"stands twice at {row.Raw("place")}", "once");
             }

@@ -42,7 +42,14 @@ public sealed record UsageFile(IReadOnlyList<DateOnly> Dates, IReadOnlyList<Dail
 
             if (item != default)
             {
-                visit.Used[item] = visit.Used.GetValueOrDefault(item) + units;
+                var sum = visit.Used.GetValueOrDefault(item) + units;
+                if (sum > CsvRow.MostUnits)
+                {
+                    row.Bad("units", $"of the visit's rows add up to {sum}", $"0 to {CsvRow.MostUnits} in one visit");
+                    continue;
+                }
+
+                visit.Used[item] = sum;
             }
         }
 
@@ -67,8 +74,8 @@ public sealed record UsageFile(IReadOnlyList<DateOnly> Dates, IReadOnlyList<Dail
             .Where(u => u.Value > 0)
             .GroupBy(u => u.Key, u => u.Value)
             .OrderBy(g => g.Key)
-            .Select(g => new ItemUse(g.Key, g.Sum(), g.Sum(x => (long)x * x)))]);
+            .Select(g => new ItemUse(g.Key, g.Sum(x => (long)x), g.Sum(x => (long)x * x)))]);
 
     private static IReadOnlyList<ItemUnits> Total(IEnumerable<Visit> visits) =>
-        [.. visits.SelectMany(v => v.Used).GroupBy(u => u.Key, u => u.Value).OrderBy(g => g.Key).Select(g => new ItemUnits(g.Key, g.Sum()))];
+        [.. visits.SelectMany(v => v.Used).GroupBy(u => u.Key, u => u.Value).OrderBy(g => g.Key).Select(g => new ItemUnits(g.Key, (int)Math.Min(int.MaxValue, g.Sum(x => (long)x))))];
 }

@@ -30,7 +30,7 @@ public static class VansFile
                 row.Whole("service_every_months", 0, 1_200),
                 row.Number("last_service_mi", 0, 2_000_000),
                 row.Date("last_service_on"));
-            if (van.Code.Text is "shelf" or "bin")
+            if (van.Code == new Code<Van>("shelf") || van.Code == new Code<Van>("bin"))
             {
                 row.Bad("van", "is a place of its own in stock.csv", "another code");
             }
@@ -40,7 +40,7 @@ public static class VansFile
                 row.Bad("van", "stands twice", "once, whatever the case of its letters");
             }
 
-            if (row.IsGood && !bays.Add(van.Bay))
+            if (row.Are("bay") && !bays.Add(van.Bay))
             {
                 row.Bad("bay", "is taken by another van", "each bay once");
             }

@@ -50,9 +50,9 @@ public sealed class Archive
             var state = ArchiveState.Of(db);
             return state.Book == FirstSha() ? (state.Number, state.Sha) : (0, "");
         }
-        catch (Exception e) when (e is not (BookException or OutOfMemoryException))
+        catch (Exception e) when (e is not OutOfMemoryException)
         {
-            // A damaged archive knows nothing; it is made anew at its next use.
+            // A damaged archive knows nothing, and is made anew at its next use; of a damaged page it cannot tell which book it is.
             return (0, "");
         }
     }

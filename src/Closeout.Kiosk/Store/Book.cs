@@ -147,7 +147,13 @@ public sealed class Book
         try
         {
             Directory.CreateDirectory(folder.TornLines);
-            var aside = Path.Combine(folder.TornLines, $"{Date:yyyy-MM-dd}-after-{mark.Number}.txt");
+            var name = $"{Date:yyyy-MM-dd}-after-{mark.Number}";
+            var aside = Path.Combine(folder.TornLines, name + ".txt");
+            for (var more = 2; File.Exists(aside); more++)
+            {
+                aside = Path.Combine(folder.TornLines, $"{name}-{more}.txt");
+            }
+
             Disk.WriteWhole(aside, torn);
             using var file = new FileStream(path, FileMode.Open, FileAccess.Write, FileShare.ReadWrite);
             file.SetLength(mark.Offset);

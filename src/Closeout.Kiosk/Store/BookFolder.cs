@@ -9,6 +9,9 @@ public sealed record BookFolder(string Path)
     public static string Default =>
         System.IO.Path.Combine(Environment.GetFolderPath(Environment.SpecialFolder.ApplicationData, Environment.SpecialFolderOption.DoNotVerify), "closeout");
 
+    /// <summary>The book in a folder as somebody names it.</summary>
+    public static BookFolder At(string path) => new(System.IO.Path.TrimEndingDirectorySeparator(path));
+
     public string Pages => System.IO.Path.Combine(Path, "pages");
 
     public string Lock => System.IO.Path.Combine(Path, "lock");

@@ -38,7 +38,7 @@ public sealed class ShuffledRowsTests
 
     private static string[] Plan(TempFolder temp)
     {
-        Spoken.By(() => RehearseCommand.Run(temp.Path, temp["out"], null, final: false)).Should().Match<Spoken>(s => s.Code == 0, "it must rehearse");
+        Spoken.By(() => RehearseCommand.Run(temp.Path, temp["out"], null, null, final: false)).Should().Match<Spoken>(s => s.Code == 0, "it must rehearse");
         return [File.ReadAllText(temp["out", "restock.csv"]), File.ReadAllText(temp["out", "shelf.csv"])];
     }
 }

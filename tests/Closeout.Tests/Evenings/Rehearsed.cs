@@ -15,7 +15,7 @@ internal sealed class Rehearsed : IDisposable
         var day = SmallDay.Write(temp["day"], files);
         try
         {
-            Said = Spoken.By(() => RehearseCommand.Run(day, temp["out"], null, final: false));
+            Said = Spoken.By(() => RehearseCommand.Run(day, temp["out"], null, null, final: false));
         }
         catch
         {

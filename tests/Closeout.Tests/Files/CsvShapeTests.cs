@@ -103,8 +103,8 @@ public sealed class CsvShapeTests
     [Fact]
     public void Columns_missing_and_doubled_are_told_once_each() =>
         ReadDay.Faults(ReadDay.With(("kit.csv", "kit_item,description,required,REQUIRED,critical\nCONES,Cones,4,4,no\nFIRE,Fire,1,1,yes\n"))).Should().Equal(
-            "kit.csv:1:31: the column stands twice: found required again, allowed once",
-            $"kit.csv:1:1: a column is missing: found no expires, allowed are the columns {KitHeader}");
+            $"kit.csv:1:1: a column is missing: found no expires, allowed are the columns {KitHeader}",
+            "kit.csv:1:31: the column stands twice: found required again, allowed once");
 
     [Fact]
     public void Codes_are_compared_without_case_and_kept_as_first_written()

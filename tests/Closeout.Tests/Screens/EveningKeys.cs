@@ -41,7 +41,7 @@ internal static class EveningKeys
         ConfirmLeftovers => "*",
         CountBoxes c => $"{To(kiosk, c.Item.Text)}{c.Flattened}{{Enter}}",
         ConfirmCardboard or ConfirmKit => kiosk.Closeout.Form.Fields.Count == 0 ? "{Enter}" : "=",
-        LogMileage c => $"{Text(c.EndMi)}{{Enter}}" + (c.FuelGal is null ? "{Enter}" : $"{Text(c.FuelGal.Value)}{{Enter}}{(c.FuelGrade is null ? Erase(kiosk) : c.FuelGrade)}{{Enter}}"),
+        LogMileage c => $"{Text(c.EndMi!.Value)}{{Enter}}" + (c.FuelGal is null ? "{Enter}" : $"{Text(c.FuelGal.Value)}{{Enter}}{(c.FuelGrade is null ? Erase(kiosk) : c.FuelGrade)}{{Enter}}"),
         ConfirmDamage { None: true } => "{Enter}",
         ConfirmDamage => "{Enter}",
         ReportDamage c => $"d{c.Zone}{{Enter}}{c.Severity.ToString()[0]}{{Enter}}{c.What}{{Enter}}",
