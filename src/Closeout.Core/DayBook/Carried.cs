@@ -4,6 +4,7 @@ namespace Closeout.DayBook;
 
 /// <summary>All that a new page takes over, so that opening a screen reads one page however old the book is.</summary>
 /// <param name="Balances">Units by place and item; they sum to zero for every item.</param>
+/// <param name="Counted">Days of vans without visit reports, in the planning window.</param>
 /// <param name="Use">Visit history of the planning window.</param>
 public sealed record Carried(
     Setup Setup,
@@ -12,7 +13,8 @@ public sealed record Carried(
     IReadOnlyList<Booking> Bookings,
     IReadOnlyList<Order> Orders,
     IReadOnlyList<DailyUse> Use,
-    IReadOnlyList<VanUse> ByVan);
+    IReadOnlyList<VanUse> ByVan,
+    IReadOnlyList<CountedDay> Counted);
 
 /// <summary>What is carried forward of one van.</summary>
 /// <param name="MissingBoxes">Boxes that should have been flattened and were not found yet, by item; never 0.</param>

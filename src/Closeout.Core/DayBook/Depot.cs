@@ -17,7 +17,8 @@ public sealed record Depot(
     ImmutableList<Booking> Bookings,
     ImmutableList<Order> Orders,
     ImmutableList<DailyUse> Use,
-    ImmutableDictionary<(DateOnly, Code<Van>), VanUse> ByVan)
+    ImmutableDictionary<(DateOnly, Code<Van>), VanUse> ByVan,
+    ImmutableList<CountedDay> Counted)
 {
     /// <summary>The van's close-out; null while it is on the road.</summary>
     public Shift? Shift(Code<Van> van) => Shifts.GetValueOrDefault(van);
@@ -54,7 +55,8 @@ public sealed record Depot(
             [.. page.Carried.Bookings],
             [.. page.Carried.Orders],
             [.. page.Carried.Use],
-            page.Carried.ByVan.ToImmutableDictionary(v => (v.Date, v.Van)))
+            page.Carried.ByVan.ToImmutableDictionary(v => (v.Date, v.Van)),
+            [.. page.Carried.Counted])
         : throw new InvalidOperationException($"entry {first.Number} opens a page and is {first.Entry.GetType().Name}");
 
     /// <summary>The depot after one more entry.</summary>
@@ -106,6 +108,7 @@ public sealed record Depot(
                 Use = [.. Use.Where(u => !e.UseDates.Contains(u.Date)), .. e.Use],
                 ByVan = ByVan.RemoveRange(ByVan.Keys.Where(k => e.UseDates.Contains(k.Item1)))
                     .SetItems(e.ByVan.Select(v => KeyValuePair.Create((v.Date, v.Van), v))),
+                Counted = Counted.RemoveAll(d => e.UseDates.Contains(d.Date)),
                 Orders = e.Orders is null ? Orders : [.. e.Orders],
             },
             _ => throw new InvalidOperationException("it cannot stand here"),

@@ -18,7 +18,8 @@ public static class NextPage
         [.. depot.Bookings.Where(b => b.Date >= date)],
         depot.Orders,
         [.. depot.Use.Where(u => u.Date > date.AddDays(-HistoryDays))],
-        [.. depot.ByVan.Values.Where(v => v.Date >= date).OrderBy(v => v.Date).ThenBy(v => v.Van)]));
+        [.. depot.ByVan.Values.Where(v => v.Date >= date).OrderBy(v => v.Date).ThenBy(v => v.Van)],
+        [.. depot.Counted.Where(d => d.Date > date.AddDays(-HistoryDays)), .. CountedDay.Tonight(depot)]));
 
     private static VanCarried Of(Depot depot, Code<Van> van)
     {

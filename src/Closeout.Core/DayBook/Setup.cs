@@ -86,6 +86,15 @@ public sealed record DepotSettings(
     double? GhgFactor,
     string? GhgFactorSource)
 {
+    /// <summary>The promised chance that an item of the priority is not missed.</summary>
+    public double Service(int priority) => priority switch
+    {
+        1 => Service1,
+        2 => Service2,
+        3 => Service3,
+        _ => throw new InvalidOperationException($"no such priority: {priority}"),
+    };
+
     /// <summary>EPA, Volume-to-Weight Conversion Factors, 2016: corrugated containers.</summary>
     public const double DefaultCardboardLbPerCuYd = 106;
 }

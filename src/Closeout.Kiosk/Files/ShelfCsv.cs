@@ -12,11 +12,10 @@ public static class ShelfCsv
             "on_order", "reorder_point", "order_up_to", "order_cartons");
         foreach (var line in plan.Shelf)
         {
-            // The three order columns stay 0 until the plan forecasts demand.
             csv.Text(line.Item.Code.Text).Text(line.Item.Description)
                 .Number(line.ShelfBefore).Number(line.BinBefore).Number(line.SealedOut).Number(line.Opened).Number(line.LooseOut)
                 .Number(line.ShelfAfter).Number(line.BinAfter).Number(line.Short).Number(line.OnOrder)
-                .Number(0).Number(0).Number(0).EndRow();
+                .Number(line.Order.ReorderPoint).Number(line.Order.UpTo).Number(line.Order.Cartons).EndRow();
         }
 
         return csv.Bytes();
