@@ -79,7 +79,8 @@ public static class Decider
 
     private static Decision Begin(Depot depot, Van van, ComeIn command) =>
         depot.Setup.Find(command.Technician) is { } technician
-            ? new VanCameIn(van.Code, technician.Code, WeeklyCheck.IsDue(technician.Workdays, depot.Date, depot.Van(van.Code).WeeklyCheckedOn))
+            ? new VanCameIn(
+                van.Code, technician.Code, WeeklyCheck.IsDue(technician.Workdays, depot.Date, depot.Van(van.Code).WeeklyCheckedOn), SpotCount.Choose(depot, van.Code))
             : Refusal.NoSuchTechnician(command.Technician);
 
     private static Decision Boxes(Setup setup, Shift shift, CountBoxes command)

@@ -37,7 +37,7 @@ public static class CommandLine
         }));
         root.Add(wall);
 
-        foreach (var name in new[] { "restock", "shelf", "cardboard", "mileage" })
+        foreach (var name in new[] { "restock", "shelf", "cardboard", "mileage", "accuracy" })
         {
             var file = new Option<string?>("--out") { Description = "The file to write; - is standard output.", HelpName = "FILE", Required = true };
             var export = new Command(name, $"Writes {name}.csv.") { file, final };
@@ -54,6 +54,11 @@ public static class CommandLine
             }));
             root.Add(export);
         }
+
+        var pickDir = new Option<string?>("--out") { Description = "The folder for the sheets.", HelpName = "DIR", Required = true };
+        var picks = new Command("picks", "Writes a pick sheet for every van as text, and all in picks.html.") { pickDir };
+        picks.SetAction(parsed => Guarded(() => PicksCommand.Run(Book.Open(FolderOf(parsed), DateOf(parsed.GetValue(date))).Depot, Path(parsed, pickDir)!)));
+        root.Add(picks);
 
         var check = new Command("check", "Verifies the book: numbering, checksums, every entry lawful, the ledger balanced.");
         check.SetAction(parsed => Guarded(() => CheckCommand.Run(FolderOf(parsed))));

@@ -26,6 +26,18 @@ public static class View
             case TomorrowScreen s:
                 TomorrowView.Draw(sheet, desk.Depot, desk.Plan, s);
                 break;
+            case WhyScreen s:
+                WhyView.Draw(sheet, desk.Depot, desk.Plan, s);
+                break;
+            case LoadScreen s:
+                LoadView.Draw(sheet, desk.Depot, desk.Plan, s);
+                break;
+            case DeskScreen s:
+                DeskView.Draw(sheet, desk.Depot, desk.Plan, s);
+                break;
+            case AccuracyScreen s:
+                AccuracyView.Draw(sheet, desk.Depot, s);
+                break;
             case CardboardScreen s:
                 CardboardView.Draw(sheet, desk.Depot, s);
                 break;
