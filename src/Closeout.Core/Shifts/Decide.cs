@@ -121,8 +121,9 @@ public static class Decider
         }
 
         var count = command.Count ?? piece.Required;
-        return count is < 0 or > Refusal.MostAtOnce
-            ? Refusal.OutOfRange(piece.Description, count, 0, Refusal.MostAtOnce)
+        var most = Math.Max(Refusal.MostKit, piece.Required);
+        return count < 0 || count > most
+            ? Refusal.OutOfRange(piece.Description, count, 0, most)
             : new KitCounted(van, piece.Code, count, command.Expires ?? KitCheck.DateOf(depot, van, piece.Code));
     }
 

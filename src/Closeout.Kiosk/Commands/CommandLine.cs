@@ -10,7 +10,7 @@ public static class CommandLine
 {
     public static RootCommand Build(TimeProvider clock)
     {
-        var book = new Option<string?>("--book") { Description = "The book's folder. Without it: closeout in your application-data folder.", HelpName = "FOLDER", Recursive = true };
+        var book = new Option<string?>("--book") { Description = "The book's folder. Without it: closeout in your application-data folder; for rehearse: DIR/book.", HelpName = "FOLDER", Recursive = true };
         var date = new Option<string?>("--date") { Description = "A business date of the book, YYYY-MM-DD. Without it: the open one.", HelpName = "DATE", Recursive = true };
         var root = new RootCommand("The end of the day at a depot of service vans. Without a command: the kiosk.") { book, date };
         BookFolder FolderOf(ParseResult parsed) => BookFolder.At(Path(parsed, book) ?? BookFolder.Default);

@@ -9,7 +9,7 @@ public static class AccuracyView
     public static void Draw(Sheet sheet, Depot depot, AccuracyScreen s)
     {
         View.Head(sheet, depot, "HOW WELL THE PLAN DID", "60 days");
-        sheet.Write(2, 1, "priority  promised   kept   lines  within  emptied     used  missed  aboard per used", Look.Faint);
+        sheet.Write(2, 1, "priority  promised    kept  lines  within  emptied     used  missed aboard/used", Look.Faint);
         var row = 3;
         foreach (var sum in Accuracy.Sums(depot))
         {

@@ -32,7 +32,7 @@ public static class DeskForms
     public static Form Of(DeskTask task) => task switch
     {
         DeskTask.Change => Form.Of(
-            new Field("kind", "What", FieldKind.Letter, "T", "T set the target  M more, once  X exclude the van  W withdraw"),
+            new Field("kind", "What", FieldKind.Letter, "T"),
             new Field("units", "Units", FieldKind.Count, ""),
             new Field("reason", "Why", FieldKind.Words, ""),
             new Field("by", "Lead's code", FieldKind.Code, "")),
@@ -41,10 +41,10 @@ public static class DeskForms
             new Field("cartons", "Cartons that came", FieldKind.Count, ""),
             new Field("by", "Your code", FieldKind.Code, "")),
         DeskTask.Correction => Form.Of(
-            new Field("place", "Where", FieldKind.Code, "shelf", "shelf, bin, or a van's code"),
+            new Field("place", "Where", FieldKind.Code, "shelf"),
             new Field("item", "Item", FieldKind.Code, ""),
-            new Field("sealed", "Sealed cartons there", FieldKind.Count, "", "shelf and vans; empty: not counted"),
-            new Field("loose", "Loose units there", FieldKind.Count, "", "bin and vans; empty: not counted"),
+            new Field("sealed", "Sealed cartons there", FieldKind.Count, ""),
+            new Field("loose", "Loose units there", FieldKind.Count, ""),
             new Field("reason", "Why", FieldKind.Words, ""),
             new Field("by", "Your code", FieldKind.Code, "")),
         _ => throw new InvalidOperationException($"no form for {task}"),

@@ -37,6 +37,7 @@ public static class DeskView
             var line = plan.Lines.FirstOrDefault(l => l.Van.Code == s.Van && l.Item.Code == s.Item);
             yield return $"{s.Van} {depot.Setup.Van(s.Van!.Value).Name}, {depot.Setup.Item(s.Item!.Value).Description}";
             yield return line is null ? "not in the plan now" : $"aboard {line.Aboard}, target {line.Target.Units} ({Target.Words(line.Target.Basis)}), carries {line.Low} to {line.High}, need {line.Need}";
+            yield return "T set the target   M so many more, once   X exclude the van   W withdraw what was changed";
             yield return "It stands for this date until you withdraw it, however often the plan is made anew.";
             yield break;
         }
@@ -44,7 +45,9 @@ public static class DeskView
         var field = s.Form["item"].Text;
         if (!Code<Item>.IsValid(field) || depot.Setup.Find(new Code<Item>(field)) is not { } item)
         {
-            yield return s.Task == DeskTask.Delivery ? "What came from a supplier, carton by carton label." : "What you counted. The book follows, and the difference stays visible.";
+            yield return s.Task == DeskTask.Delivery
+                ? "What came from a supplier, item by item: its code as on the carton label."
+                : "Where: shelf (sealed cartons), bin (loose units), or a van's code (either). One count at a time, the other stays empty. The book follows your count, and the difference stays visible.";
             yield break;
         }
 

@@ -101,13 +101,13 @@ public static class PlanKeys
     {
         if (l.Sealed > 0)
         {
-            yield return new(l.Item.Code + "|s", l.Item.Description, FieldKind.Count, $"{l.Sealed}", $"of {l.Sealed} sealed, {l.Item.Stow}");
+            yield return new(l.Item.Code + "|s", l.Item.Description, FieldKind.Count, $"{l.Sealed}", $"sealed of {l.Item.UnitsPerCarton}; {l.Item.Stow}");
         }
 
         if (l.FromBin + l.FromOpened > 0)
         {
             var from = l.FromOpened == 0 ? "bin" : l.FromBin == 0 ? "open a carton" : $"{l.FromBin} bin, {l.FromOpened} open a carton";
-            yield return new(l.Item.Code + "|l", l.Sealed > 0 ? "  and loose" : l.Item.Description, FieldKind.Count, $"{l.FromBin + l.FromOpened}", $"loose: {from}");
+            yield return new(l.Item.Code + "|l", l.Sealed > 0 ? "  and loose" : l.Item.Description, FieldKind.Count, $"{l.FromBin + l.FromOpened}", $"loose: {from}; {l.Item.Stow}");
         }
     }
 

@@ -13,9 +13,9 @@ public static class TomorrowView
         var lines = PlanKeys.Lines(plan, s);
         sheet.Write(1, 1, $"{Words(s.Order)}: {View.Count(lines.Count, "line", "lines")}, {View.Count(lines.Sum(l => l.Units), "unit", "units")} to load, {lines.Sum(l => l.Short)} short"
             + (s.Filter.Length > 0 ? $"; only with \"{s.Filter}\"" : ""), Look.Plain, sheet.Width - 2);
-        sheet.Write(2, 1, "van         item             aboard target basis  need cartons  bin opened", Look.Faint);
+        sheet.Write(2, 1, "van         item            aboard target basis  need sealed  bin open  short", Look.Faint);
 
-        var below = Below(depot, plan, sheet.Width - 14).ToList();
+        var below = Below(depot, plan, sheet.Width - 16).ToList();
         var room = Math.Max(1, sheet.Height - 6 - below.Count);
         var at = Math.Clamp(s.Selected, 0, Math.Max(0, lines.Count - 1));
         var top = Math.Clamp(at - room / 2, 0, Math.Max(0, lines.Count - room));
@@ -49,21 +49,11 @@ public static class TomorrowView
         var look = here ? Look.Field : Look.Plain;
         sheet.Write(row, 0, here ? ">" : " ", look);
         sheet.Write(row, 1, $"{l.Van.Code} {l.Van.Name}".PadRight(12), look, 12);
-        sheet.Write(row, 13, l.Item.Code.Text.PadRight(17), look, 17);
-        sheet.Write(row, 30, $"{l.Aboard,6} {l.Target.Units,6} {Target.Words(l.Target.Basis),-6} {l.Need,4} {l.Sealed,7} {l.FromBin,4} {l.FromOpened,6}", look);
-        var mark = (l.Short > 0, l.Provisional) switch
+        sheet.Write(row, 13, l.Item.Code.Text.PadRight(16), look, 16);
+        sheet.Write(row, 29, $"{l.Aboard,6} {l.Target.Units,6} {Target.Words(l.Target.Basis),-6} {l.Need,4} {l.Sealed,6} {l.FromBin,4} {l.FromOpened,4} {(l.Short > 0 ? $"{l.Short,6}" : "      ")}{(l.Provisional ? " ?" : "  ")}", look);
+        if (sheet.Width >= 110)
         {
-            (true, true) => $"SHORT {l.Short}?",
-            (true, false) => $"SHORT {l.Short}",
-            (false, true) => "prov.?",
-            _ => "",
-        };
-        sheet.Write(row, 78 - Math.Max(0, mark.Length - 1), "", Look.Plain);
-        sheet.Write(row, 76, sheet.Width >= 92 ? "" : mark.Length > 0 ? mark[..Math.Min(3, mark.Length)] : "", Look.Strong);
-        if (sheet.Width >= 92)
-        {
-            sheet.Write(row, 76, mark, Look.Strong, 11);
-            sheet.Write(row, 88, l.Item.Description, Look.Faint);
+            sheet.Write(row, 82, l.Item.Description, Look.Faint);
         }
     }
 
@@ -77,17 +67,17 @@ public static class TomorrowView
         var buy = plan.Shelf.Where(b => b.Order.Cartons > 0).Select(b => $"{b.Item.Code} {b.Order.Cartons}").ToList();
         var lines = new[]
         {
-            ("Provisional", open.Count == 0 ? "" : $"{string.Join(", ", open)} not closed: by the book, nobody counted"),
+            ("? provisional", open.Count == 0 ? "" : $"{string.Join(", ", open)} not closed: by the book, nobody counted"),
             ("Kit to bring", string.Join(", ", kit)),
             ("To order", buy.Count == 0 ? "" : string.Join(", ", buy) + " cartons"),
         };
         foreach (var (word, sentence) in lines.Where(l => l.Item2.Length > 0))
         {
-            var begin = word.PadRight(13);
+            var begin = word.PadRight(14);
             foreach (var line in Sheet.Wrap(sentence, columns).Take(2))
             {
                 yield return begin + line;
-                begin = new string(' ', 13);
+                begin = new string(' ', 14);
             }
         }
     }
