@@ -29,7 +29,7 @@ public class FoldTests
             .Should().Throw<InvalidOperationException>().WithMessage($"entry 41 *{nameof(LeftoversConfirmed)}*");
 
     [Fact]
-    public void A_page_is_not_opened_twice() => Impossible(Page, new PageOpened(Tiny.Friday, false, new(Tiny.Setup, [], [], [], [], [], [])));
+    public void A_page_is_not_opened_twice() => Impossible(Page, new PageOpened(Tiny.Friday, false, new(Tiny.Setup, [], [], [], [], [], [], [])));
 
     [Fact]
     public void Nothing_is_answered_of_a_van_on_the_road() => Impossible(Page, new LeftoversConfirmed(Tiny.B1));
@@ -62,7 +62,7 @@ public class FoldTests
     {
         var entries = new List<Recorded>
         {
-            new(7, Tiny.FiveOClock, new PageOpened(Tiny.Wednesday, true, new(Tiny.Setup, TinyStock.Read(Tiny.Setup, "B1: 1+0 LAMP"), [], [], [], [], []))),
+            new(7, Tiny.FiveOClock, new PageOpened(Tiny.Wednesday, true, new(Tiny.Setup, TinyStock.Read(Tiny.Setup, "B1: 1+0 LAMP"), [], [], [], [], [], []))),
             new(8, Tiny.FiveOClock, new VanCameIn(Tiny.B1, Tiny.T1, false)),
             new(9, Tiny.FiveOClock, new LeftoversConfirmed(Tiny.B1)),
         };

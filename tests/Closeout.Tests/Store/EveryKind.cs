@@ -55,7 +55,8 @@ internal static class EveryKind
         [new(Today.AddDays(1), Van, Visit, 2)],
         [new(Tape, 5, Today.AddDays(2))],
         [Use()],
-        [new(Today, Van, [new(Tape, 1)])]);
+        [new(Today, Van, [new(Tape, 1)])],
+        [new(Today.AddDays(-2), Van, [new(Lamp, 5)])]);
 
     private static DailyUse Use() => new(Today.AddDays(-1), Visit, 4, [new(Lamp, 21, 9_000_000_000_000)]);
 

@@ -30,6 +30,7 @@ internal static class RandomEntries
 
     private static readonly Gen<DailyUse> Use = Gen.Select(Date, Visit, Gen.Int, Gen.Select(Item, Gen.Int, Gen.Long, (i, s, q) => new ItemUse(i, s, q)).Array[0, 2], (d, k, n, u) => new DailyUse(d, k, n, u));
     private static readonly Gen<VanUse> ByVan = Gen.Select(Date, Van, Gen.Select(Item, Gen.Int, (i, u) => new ItemUnits(i, u)).Array[0, 2], (d, v, u) => new VanUse(d, v, u));
+    private static readonly Gen<CountedDay> Counted = Gen.Select(Date, Van, Gen.Select(Item, Gen.Int, (i, u) => new ItemUnits(i, u)).Array[0, 2], (d, v, u) => new CountedDay(d, v, u));
     private static readonly Gen<Booking> Bookings = Gen.Select(Date, Van, Visit, Gen.Int, (d, v, k, n) => new Booking(d, v, k, n));
     private static readonly Gen<Order> Orders = Gen.Select(Item, Gen.Int, Date, (i, c, d) => new Order(i, c, d));
 
@@ -48,8 +49,8 @@ internal static class RandomEntries
         .Select((van, miles, on, damages, item, piece) => new VanCarried(
             van, miles, on, on, [new(item, 2)], on is null ? [] : [new(piece, on.Value)], [new(piece, 0)], damages, [.. damages.Select(d => new Hold(d.Since, d.What))]));
 
-    private static readonly Gen<Carried> Carry = Gen.Select(Setups, Gen.Select(Places, Item, Gen.Int, (p, i, u) => new Balance(p, i, u)).Array[0, 3], Vans.Array[0, 2], Bookings.Array[0, 2], Orders.Array[0, 2], Use.Array[0, 2], ByVan.Array[0, 2])
-        .Select((setup, balances, vans, bookings, orders, use, byVan) => new Carried(setup, balances, vans, bookings, orders, use, byVan));
+    private static readonly Gen<Carried> Carry = Gen.Select(Setups, Gen.Select(Places, Item, Gen.Int, (p, i, u) => new Balance(p, i, u)).Array[0, 3], Vans.Array[0, 2], Bookings.Array[0, 2], Orders.Array[0, 2], Use.Array[0, 2], ByVan.Array[0, 2], Counted.Array[0, 2])
+        .Select((setup, balances, vans, bookings, orders, use, byVan, counted) => new Carried(setup, balances, vans, bookings, orders, use, byVan, counted));
 
     public static readonly IReadOnlyDictionary<string, Gen<Entry>> ByKind = new Dictionary<string, Gen<Entry>>
     {
