@@ -8,7 +8,8 @@ namespace Closeout.Screens;
 /// <summary>What a key does: a pure step from model to model, and perhaps an act.</summary>
 public static class Update
 {
-    public static (Model Model, Act? Act) On(Depot depot, RestockPlan plan, Model model, Keystroke key)
+    /// <param name="plan">Tomorrow's plan, made only where a screen needs it: not between two items of a close-out.</param>
+    public static (Model Model, Act? Act) On(Depot depot, Func<RestockPlan> plan, Model model, Keystroke key)
     {
         var quiet = model with { Said = "" };
         return key.Press switch
@@ -20,10 +21,10 @@ public static class Update
                 WallScreen s => Wall(depot, quiet, s, key),
                 WhoScreen s => Who(depot, quiet, s, key),
                 CloseoutScreen s => CloseoutKeys.On(depot, quiet, s, key),
-                TomorrowScreen s => PlanKeys.Tomorrow(plan, quiet, s, key),
+                TomorrowScreen s => PlanKeys.Tomorrow(plan(), quiet, s, key),
                 WhyScreen s => Why(quiet, s, key),
-                LoadScreen s => PlanKeys.Load(plan, depot, quiet, s, key),
-                DeskScreen s => PlanKeys.Desk(plan, depot, quiet, s, key),
+                LoadScreen s => PlanKeys.Load(plan(), depot, quiet, s, key),
+                DeskScreen s => PlanKeys.Desk(plan(), depot, quiet, s, key),
                 AccuracyScreen s => Scroll(quiet, key, top => s with { Top = Scrolled(top, key.Press) }, s.Top),
                 CardboardScreen s => Scroll(quiet, key, top => s with { Top = Scrolled(top, key.Press) }, s.Top),
                 HelpScreen s => (quiet with { Screen = s.Back }, null),
