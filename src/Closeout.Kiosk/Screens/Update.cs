@@ -2,6 +2,7 @@ using Closeout.DayBook;
 using Closeout.Restock;
 using Closeout.Shifts;
 using Closeout.Stock;
+using Closeout.Vans;
 
 namespace Closeout.Screens;
 
@@ -38,6 +39,7 @@ public static class Update
     public static Model Recorded(Depot depot, Model model, IReadOnlyList<Command> commands) => (model.Screen, commands[^1]) switch
     {
         (WhoScreen who, _) => new(Questions.Open(depot, who.Van)),
+        (DeskScreen s, LiftHolds) => new(s.Back, $"The hold of {s.Van} is lifted, with your reason."),
         (CloseoutScreen s, Sign) => new(Back(depot, s.Van), $"{s.Van} {depot.Setup.Van(s.Van).Name} is signed. Good night."),
         (CloseoutScreen s, var last) => new(CloseoutKeys.Next(depot, s, last)),
         _ => model,
@@ -77,12 +79,21 @@ public static class Update
             Press.F4 => (model with { Screen = new LoadScreen(depot.Setup.Vans[s.Selected].Code, Form.Empty) }, null),
             Press.F5 => (model with { Screen = new DeskScreen(DeskTask.Delivery, DeskForms.Of(DeskTask.Delivery), s) }, null),
             Press.F6 => (model with { Screen = new AccuracyScreen() }, null),
+            Press.F7 => Lift(depot, model, s),
             Press.Backspace => (model with { Screen = s with { Typed = s.Typed.Length > 0 ? s.Typed[..^1] : "" } }, null),
             Press.Escape => (model with { Screen = s with { Typed = "" } }, null),
             Press.Enter => Enter(depot, model, s),
             Press.Character when s.Typed.Length < 24 && Code<Van>.IsValid(key.Character.ToString()) => (model with { Screen = Typed(depot, s, s.Typed + key.Character) }, null),
             _ => (model, null),
         };
+    }
+
+    private static (Model, Act?) Lift(Depot depot, Model model, WallScreen s)
+    {
+        var van = depot.Setup.Vans[s.Selected];
+        return Readiness.Of(depot, van).Holds.Count == 0
+            ? (model with { Said = Refusal.NotHeld(van).Text }, null)
+            : (model with { Screen = new DeskScreen(DeskTask.Lift, DeskForms.Of(DeskTask.Lift), s, van.Code) }, null);
     }
 
     private static WallScreen Typed(Depot depot, WallScreen s, string typed)
