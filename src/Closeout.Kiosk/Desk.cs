@@ -36,6 +36,11 @@ public sealed class Desk(Book book, TimeProvider clock)
     /// <exception cref="BookException">It could not be written.</exception>
     public Refusal? Record(Command command) => book.Record(depot => Decider.Decide(depot, command), Now);
 
+    /// <summary>Records what the stock command comes to.</summary>
+    /// <returns>Why not; null: recorded, and on disk.</returns>
+    /// <exception cref="BookException">It could not be written.</exception>
+    public Refusal? Record(StockCommand command) => book.Record(depot => StockDecider.Decide(depot, command), Now);
+
     /// <summary>Takes in what other programs wrote. True when there was anything.</summary>
     public bool Refresh() => book.Refresh();
 }

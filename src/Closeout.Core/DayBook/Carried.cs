@@ -5,6 +5,10 @@ namespace Closeout.DayBook;
 /// <summary>All that a new page takes over, so that opening a screen reads one page however old the book is.</summary>
 /// <param name="Balances">Units by place and item; they sum to zero for every item.</param>
 /// <param name="Counted">Days of vans without visit reports, in the planning window.</param>
+/// <param name="Overrides">Changes of the plan for dates to come.</param>
+/// <param name="SpotCounts">The last blind count of each item in each van.</param>
+/// <param name="Promises">What the plan promised for this date.</param>
+/// <param name="Kept">How the promises of the planning window's dates were kept.</param>
 /// <param name="Use">Visit history of the planning window.</param>
 public sealed record Carried(
     Setup Setup,
@@ -14,7 +18,11 @@ public sealed record Carried(
     IReadOnlyList<Order> Orders,
     IReadOnlyList<DailyUse> Use,
     IReadOnlyList<VanUse> ByVan,
-    IReadOnlyList<CountedDay> Counted);
+    IReadOnlyList<CountedDay> Counted,
+    IReadOnlyList<Standing> Overrides,
+    IReadOnlyList<SpotCounted> SpotCounts,
+    IReadOnlyList<Promise> Promises,
+    IReadOnlyList<KeptPromises> Kept);
 
 /// <summary>What is carried forward of one van.</summary>
 /// <param name="MissingBoxes">Boxes that should have been flattened and were not found yet, by item; never 0.</param>

@@ -20,7 +20,7 @@ public sealed record DayGiven(
 {
     /// <summary>The first page of a new book.</summary>
     public PageOpened FirstPage(bool rehearsal) =>
-        new(BusinessDate, rehearsal, new Carried(Setup, Stock, [.. Setup.Vans.Select(VanCarried.New)], Bookings, Orders ?? [], Use, ByVan, []));
+        new(BusinessDate, rehearsal, new Carried(Setup, Stock, [.. Setup.Vans.Select(VanCarried.New)], Bookings, Orders ?? [], Use, ByVan, [], [], [], [], []));
 
     /// <summary>The entry that brings the open page up to this folder.</summary>
     public DayFolderLoaded Loaded() => new(Setup, BookingDates, Bookings, UseDates, Use, ByVan, Orders);

@@ -18,7 +18,12 @@ public sealed record Depot(
     ImmutableList<Order> Orders,
     ImmutableList<DailyUse> Use,
     ImmutableDictionary<(DateOnly, Code<Van>), VanUse> ByVan,
-    ImmutableList<CountedDay> Counted)
+    ImmutableList<CountedDay> Counted,
+    ImmutableList<Standing> Overrides,
+    ImmutableDictionary<(Code<Van>, Code<Item>), SpotCounted> SpotCounts,
+    ImmutableList<Promise> Promises,
+    ImmutableList<KeptPromises> Kept,
+    ImmutableDictionary<(Code<Van>, Code<Item>), LoadedLine> Loaded)
 {
     /// <summary>The van's close-out; null while it is on the road.</summary>
     public Shift? Shift(Code<Van> van) => Shifts.GetValueOrDefault(van);
@@ -56,7 +61,12 @@ public sealed record Depot(
             [.. page.Carried.Orders],
             [.. page.Carried.Use],
             page.Carried.ByVan.ToImmutableDictionary(v => (v.Date, v.Van)),
-            [.. page.Carried.Counted])
+            [.. page.Carried.Counted],
+            [.. page.Carried.Overrides],
+            page.Carried.SpotCounts.ToImmutableDictionary(s => (s.Van, s.Item)),
+            [.. page.Carried.Promises],
+            [.. page.Carried.Kept],
+            ImmutableDictionary<(Code<Van>, Code<Item>), LoadedLine>.Empty)
         : throw new InvalidOperationException($"entry {first.Number} opens a page and is {first.Entry.GetType().Name}");
 
     /// <summary>The depot after one more entry.</summary>
@@ -90,6 +100,12 @@ public sealed record Depot(
         Signed e when Setup.Find(e.Technician) is null => $"technician {e.Technician}",
         LeftoverCounted e when Setup.Find(e.Item) is null => $"item {e.Item}",
         BoxesCounted e when Setup.Find(e.Item) is null => $"item {e.Item}",
+        PlanOverridden e when Setup.Find(e.Van) is null => $"van {e.Van}",
+        PlanOverridden { Item: { } item } when Setup.Find(item) is null => $"item {item}",
+        VanLoaded e when Setup.Find(e.Van) is null => $"van {e.Van}",
+        VanLoaded e when e.Lines.FirstOrDefault(l => Setup.Find(l.Item) is null) is { } line => $"item {line.Item}",
+        DeliveryReceived e when Setup.Find(e.Item) is null => $"item {e.Item}",
+        CountCorrected e when Setup.Find(e.Item) is null => $"item {e.Item}",
         KitCounted e when Setup.Find(e.Piece) is null => $"kit piece {e.Piece}",
         _ => null,
     };
@@ -100,7 +116,18 @@ public sealed record Depot(
         return recorded.Entry switch
         {
             VanCameIn e when Shift(e.Van) is null => next with { Shifts = Shifts.Add(e.Van, Closeout.Shifts.Shift.Begin(e, recorded.At, Aboard(e.Van))) },
-            VanEntry e when Shift(e.Van) is { } shift => next with { Shifts = Shifts.SetItem(e.Van, shift.Evolve(recorded)) },
+            VanEntry e when Shift(e.Van) is { } shift => next with
+            {
+                Shifts = Shifts.SetItem(e.Van, shift.Evolve(recorded)),
+                SpotCounts = e is LeftoverCounted c && shift.SpotItems.Contains(c.Item)
+                    ? SpotCounts.SetItem((c.Van, c.Item), new SpotCounted(c.Van, c.Item, Date, c.Gap))
+                    : SpotCounts,
+            },
+            PlanOverridden e => next with { Overrides = [.. Overrides.Where(o => !Replaces(e, o.Change)), new Standing(recorded.Number, e)] },
+            OverrideWithdrawn e when Overrides.Any(o => o.Number == e.Number) => next with { Overrides = Overrides.RemoveAll(o => o.Number == e.Number) },
+            VanLoaded e => next with { Loaded = Loaded.SetItems(e.Lines.Select(l => KeyValuePair.Create((e.Van, l.Item), l))) },
+            DeliveryReceived e => next with { Orders = Received(e) },
+            CountCorrected => next,
             DayFolderLoaded e => next with
             {
                 Setup = e.Setup,
@@ -113,6 +140,25 @@ public sealed record Depot(
             },
             _ => throw new InvalidOperationException("it cannot stand here"),
         };
+    }
+
+    /// <summary>A second change of the same thing replaces the first.</summary>
+    private static bool Replaces(PlanOverridden change, PlanOverridden old) =>
+        (change.Kind, change.Van, change.Item, change.Date) == (old.Kind, old.Van, old.Item, old.Date);
+
+    /// <summary>What is still on order: a delivery fills the orders due first.</summary>
+    private ImmutableList<Order> Received(DeliveryReceived delivery)
+    {
+        var (left, orders) = (delivery.Ordered, Orders.ToBuilder());
+        foreach (var order in Orders.Where(o => o.Item == delivery.Item).OrderBy(o => o.Due))
+        {
+            var filled = Math.Min(left, order.Cartons);
+            left -= filled;
+            orders[orders.IndexOf(order)] = order with { Cartons = order.Cartons - filled };
+        }
+
+        orders.RemoveAll(o => o.Cartons == 0);
+        return left == 0 ? orders.ToImmutable() : throw new InvalidOperationException($"{delivery.Ordered} cartons of {delivery.Item} were not on order");
     }
 
     private ImmutableDictionary<Code<Item>, Holding> Aboard(Code<Van> van) => Setup.Items

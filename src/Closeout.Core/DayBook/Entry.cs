@@ -41,7 +41,8 @@ public abstract record VanEntry(Code<Van> Van) : Entry;
 
 /// <summary>The van is back, and this technician closes it out.</summary>
 /// <param name="WeeklyDue">Whether the longer check is due this evening.</param>
-public sealed record VanCameIn(Code<Van> Van, Code<Technician> Technician, bool WeeklyDue) : VanEntry(Van);
+/// <param name="SpotItems">Items to be counted blind: the book's figure is not shown.</param>
+public sealed record VanCameIn(Code<Van> Van, Code<Technician> Technician, bool WeeklyDue, IReadOnlyList<Code<Item>> SpotItems) : VanEntry(Van);
 
 /// <summary>One item was counted. A second count of it replaces the first, and its moves say only the difference.</summary>
 /// <param name="Installed">What visits report of it; null: not known.</param>

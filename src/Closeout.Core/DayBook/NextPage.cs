@@ -1,4 +1,5 @@
 using Closeout.Cardboard;
+using Closeout.Restock;
 using Closeout.Stock;
 using Closeout.Vans;
 
@@ -19,7 +20,11 @@ public static class NextPage
         depot.Orders,
         [.. depot.Use.Where(u => u.Date > date.AddDays(-HistoryDays))],
         [.. depot.ByVan.Values.Where(v => v.Date >= date).OrderBy(v => v.Date).ThenBy(v => v.Van)],
-        [.. depot.Counted.Where(d => d.Date > date.AddDays(-HistoryDays)), .. CountedDay.Tonight(depot)]));
+        [.. depot.Counted.Where(d => d.Date > date.AddDays(-HistoryDays)), .. CountedDay.Tonight(depot)],
+        [.. depot.Overrides.Where(o => o.Change.Date > date)],
+        [.. depot.SpotCounts.Values.Where(s => depot.Setup.Find(s.Van) is not null && depot.Setup.Find(s.Item) is not null).OrderBy(s => s.Van).ThenBy(s => s.Item)],
+        [.. RestockPlan.Promises(depot, date)],
+        [.. depot.Kept.Where(k => k.Date > date.AddDays(-HistoryDays)), .. Accuracy.Tonight(depot)]));
 
     private static VanCarried Of(Depot depot, Code<Van> van)
     {

@@ -24,6 +24,9 @@ public sealed record UnitSystem(bool Metric)
     /// <summary>Fuel typed on the screen, in US gallons to a hundredth.</summary>
     public decimal Gallons(decimal typed) => Metric ? Math.Round(typed / LitresPerGallon, 2) : typed;
 
+    /// <summary>Fuel in US gallons, as the screen's number.</summary>
+    public string Fuel(decimal gallons) => (Metric ? Math.Round(gallons * LitresPerGallon, 1) : gallons).ToString("0.##", CultureInfo.InvariantCulture);
+
     public string Weight(double pounds) => Metric
         ? (pounds * KgPerPound).ToString("0.0", CultureInfo.InvariantCulture) + " kg"
         : pounds.ToString("0.0", CultureInfo.InvariantCulture) + " lb";

@@ -11,12 +11,14 @@ internal sealed class Planner
     private readonly VisitHistory history;
     private readonly WorkingDays working;
     private readonly Dictionary<Code<Van>, List<(Code<VisitKind> Kind, int Visits)>> booked;
+    private readonly List<Standing> changes;
 
     public Planner(Depot depot, DateOnly date)
     {
         (this.depot, Date) = (depot, date);
         history = VisitHistory.Of(depot);
         working = WorkingDays.Of(depot);
+        changes = [.. depot.Overrides.Where(o => o.Change.Date == date)];
         booked = depot.Bookings
             .Where(b => b.Date == date && b.Visits > 0)
             .GroupBy(b => b.Van)
@@ -30,7 +32,10 @@ internal sealed class Planner
         var c = item.UnitsPerCarton;
         var (cartons, bin) = (depot.Ledger.Units(Place.Shelf, item.Code) / c, depot.Ledger.Units(Place.Bin, item.Code));
         var wants = depot.Setup.Vans.Select(van => Want(van, item)).Where(w => w.Need > 0).ToList();
-        var given = Sharing.ByChance([.. wants.Select(w => new Claim(w.Need, w.Aboard, w.Demand.Above))], bin + (long)cartons * c);
+
+        // What was loaded is done, even when it was less than planned: what is left is for the others.
+        var claims = wants.Select(w => new Claim(depot.Loaded.ContainsKey((w.Van.Code, item.Code)) ? 0 : w.Need, w.Aboard, Known(w)));
+        var given = Sharing.ByChance([.. claims], bin + (long)cartons * c);
         var packing = Packing.Pack([.. wants.Select((w, v) => new Portion(given[v], w.Aboard, w.High))], c, bin, cartons);
 
         var binLeft = bin;
@@ -57,7 +62,7 @@ internal sealed class Planner
         return new(item, cartons, bin, sealedOut, opened, looseOut, cartonsLeft, binLeft, lines.Sum(l => l.Short), onOrder, order);
     }
 
-    private RestockLine Want(Van van, Item item)
+    public RestockLine Want(Van van, Item item)
     {
         var aboard = depot.Ledger.Aboard(van.Code, item).Units(item.UnitsPerCarton);
         var (low, high) = depot.Setup.Limit(van.Code, item);
@@ -66,8 +71,33 @@ internal sealed class Planner
             : BookedDemand.Of([]);
         var demand = visits.Mean > 0 ? new Demand(visits.Mean, visits.Variance) : Demand.Nothing;
         var q = demand.Quantile(depot.Setup.Depot.Service(item.Priority));
-        var target = Target.Of(low, high, q);
+        var changes = ChangesOf(van.Code, item.Code);
+        var target = Changed(Target.Of(low, high, q), high, changes);
         var provisional = depot.Shift(van.Code) is not { Step: Step.Closed };
-        return new(van, item, aboard, low, high, visits, demand, q, target, target.Need(aboard), 0, 0, 0, 0, provisional);
+        var need = changes.Any(o => o.Change.Kind == OverrideKind.Exclude) ? 0 : target.Need(aboard);
+        return new(van, item, aboard, low, high, visits, demand, q, target, need, 0, 0, 0, 0, provisional, changes);
+    }
+
+    private List<Standing> ChangesOf(Code<Van> van, Code<Item> item) => changes.Count == 0
+        ? []
+        : [.. changes.Where(o => o.Change.Van == van && (o.Change.Item is null || o.Change.Item == item))];
+
+    /// <summary>A target as a lead changed it: set first, then more; never above the most that the van carries.</summary>
+    private static Target Changed(Target planned, int high, List<Standing> changes)
+    {
+        var units = planned.Units;
+        foreach (var change in changes.Where(o => o.Change.Kind != OverrideKind.Exclude).OrderBy(o => o.Change.Kind))
+        {
+            units = change.Change.Kind == OverrideKind.Target ? change.Change.Units : units + change.Change.Units;
+        }
+
+        return changes.Count == 0 ? planned : new(Math.Clamp(units, 0, Math.Max(high, 0)), Basis.Lead);
+    }
+
+    /// <summary>The chance that so many units aboard do not suffice; a one-off need is needed for certain, whatever else is.</summary>
+    private static Func<int, double> Known(RestockLine want)
+    {
+        var extra = want.Overrides.Where(o => o.Change.Kind == OverrideKind.Extra).Sum(o => o.Change.Units);
+        return extra == 0 ? want.Demand.Above : x => x < extra ? 1 : want.Demand.Above(x - extra);
     }
 }

@@ -14,10 +14,11 @@ namespace Closeout.Restock;
 /// <param name="FromBin">Loose units out of the leftovers bin.</param>
 /// <param name="FromOpened">Loose units out of cartons opened at the depot.</param>
 /// <param name="Short">Need that the depot cannot fill.</param>
+/// <param name="Overrides">What a lead changed of it.</param>
 /// <param name="Provisional">The van is not closed: aboard is what the book says, and nobody counted.</param>
 public sealed record RestockLine(
     Van Van, Item Item, int Aboard, int Low, int High, BookedDemand Booked, Demand Demand, int Q, Target Target, int Need,
-    int Sealed, int FromBin, int FromOpened, int Short, bool Provisional)
+    int Sealed, int FromBin, int FromOpened, int Short, bool Provisional, IReadOnlyList<Standing> Overrides)
 {
     /// <summary>All that is loaded, in units; above need where a carton was rounded up.</summary>
     public int Units => Sealed * Item.UnitsPerCarton + FromBin + FromOpened;
@@ -48,6 +49,17 @@ public sealed record RestockPlan(DateOnly Date, IReadOnlyList<RestockLine> Lines
             planner.Date,
             [.. planned.SelectMany(p => p.Lines).OrderBy(l => l.Van.Bay).ThenBy(l => l.Item.Code)],
             [.. planned.Select(p => p.Shelf)]);
+    }
+
+    /// <summary>What the plan promises the vans that are booked on a date: the targets of all items that they are expected to use.</summary>
+    public static IEnumerable<Promise> Promises(Depot depot, DateOnly date)
+    {
+        var planner = new Planner(depot, date);
+        return from van in depot.Setup.Vans
+               from item in depot.Setup.Items.OrderBy(i => i.Code)
+               let want = planner.Want(van, item)
+               where want.Demand.Spread != Spread.None
+               select new Promise(van.Code, item.Code, want.Target.Units);
     }
 
     /// <summary>The first date after the business date with a visit booked for any van; without bookings, the day after.</summary>

@@ -11,6 +11,9 @@ public enum Basis
 
     /// <summary>The visits booked need more than the van may carry.</summary>
     High,
+
+    /// <summary>A lead said so.</summary>
+    Lead,
 }
 
 /// <summary>How many units of an item a van should have aboard tomorrow morning.</summary>
@@ -30,6 +33,7 @@ public readonly record struct Target(int Units, Basis Basis)
         Basis.Low => "low",
         Basis.Booked => "booked",
         Basis.High => "high",
+        Basis.Lead => "lead",
         _ => throw new InvalidOperationException($"no such basis: {basis}"),
     };
 }

@@ -79,7 +79,8 @@ public static class Decider
 
     private static Decision Begin(Depot depot, Van van, ComeIn command) =>
         depot.Setup.Find(command.Technician) is { } technician
-            ? new VanCameIn(van.Code, technician.Code, WeeklyCheck.IsDue(technician.Workdays, depot.Date, depot.Van(van.Code).WeeklyCheckedOn))
+            ? new VanCameIn(
+                van.Code, technician.Code, WeeklyCheck.IsDue(technician.Workdays, depot.Date, depot.Van(van.Code).WeeklyCheckedOn), SpotCount.Choose(depot, van.Code))
             : Refusal.NoSuchTechnician(command.Technician);
 
     private static Decision Boxes(Setup setup, Shift shift, CountBoxes command)
@@ -120,8 +121,9 @@ public static class Decider
         }
 
         var count = command.Count ?? piece.Required;
-        return count is < 0 or > Refusal.MostAtOnce
-            ? Refusal.OutOfRange(piece.Description, count, 0, Refusal.MostAtOnce)
+        var most = Math.Max(Refusal.MostKit, piece.Required);
+        return count < 0 || count > most
+            ? Refusal.OutOfRange(piece.Description, count, 0, most)
             : new KitCounted(van, piece.Code, count, command.Expires ?? KitCheck.DateOf(depot, van, piece.Code));
     }
 

@@ -36,7 +36,7 @@ public static class Odometer
         {
             return end < start
                 ? Refusal.BelowStart(units.Distance(end), units.Distance(start))
-                : Refusal.TooFar(units.Distance(start), units.Distance(end), units.Distance(end - start));
+                : Refusal.TooFar(units.Distance(end), units.Distance(start), units.Distance(end - start));
         }
 
         return new MileageLogged(shift.Van, shift.Technician, start, end, command.FuelGal, command.FuelGrade, odd);

@@ -12,6 +12,9 @@ public sealed record Refusal(string Code, string Text, bool AskAgain = false)
     /// <summary>The most cartons, units, boxes or pieces that one answer may say.</summary>
     public const int MostAtOnce = 99_999;
 
+    /// <summary>The most of one kit piece in a van; more is a figure typed into the wrong field.</summary>
+    public const int MostKit = 99;
+
     /// <summary>The largest odometer reading, in miles.</summary>
     public const decimal MostMiles = 2_000_000m;
 

@@ -7,6 +7,7 @@ namespace Closeout.Shifts;
 /// <summary>One van's one evening, as far as its entries tell it.</summary>
 /// <param name="Step">The first step without a valid answer.</param>
 /// <param name="WeeklyDue">Whether the weekly check is asked.</param>
+/// <param name="SpotItems">Items counted blind.</param>
 /// <param name="Before">What the book had aboard when the van came in.</param>
 /// <param name="Answered">Steps that were confirmed and still hold.</param>
 /// <param name="Story">The entries in order, for the tally card.</param>
@@ -16,6 +17,7 @@ public sealed record Shift(
     Code<Technician> Technician,
     DateTimeOffset CameInAt,
     bool WeeklyDue,
+    IReadOnlyList<Code<Item>> SpotItems,
     ImmutableDictionary<Code<Item>, Holding> Before,
     ImmutableHashSet<Step> Answered,
     ImmutableDictionary<Code<Item>, LeftoverCounted> Counts,
@@ -37,6 +39,7 @@ public sealed record Shift(
         entry.Technician,
         at,
         entry.WeeklyDue,
+        entry.SpotItems,
         before,
         [],
         ImmutableDictionary<Code<Item>, LeftoverCounted>.Empty,

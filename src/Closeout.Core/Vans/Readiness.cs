@@ -107,7 +107,7 @@ public static class Readiness
 
         foreach (var damage in shift?.Damages.Where(d => d.Severity != Severity.Unsafe) ?? [])
         {
-            yield return $"{damage.Zone}, {SeverityWords(damage.Severity)}: {damage.What}";
+            yield return damage.Severity == Severity.Note ? $"{damage.Zone}: {damage.What}" : $"{damage.Zone}, {SeverityWords(damage.Severity)}: {damage.What}";
         }
 
         foreach (var lack in KitCheck.MissingOf(depot, van.Code).Where(m => !m.Piece.Critical))

@@ -10,7 +10,7 @@ public static class CommandLine
 {
     public static RootCommand Build(TimeProvider clock)
     {
-        var book = new Option<string?>("--book") { Description = "The book's folder. Without it: closeout in your application-data folder.", HelpName = "FOLDER", Recursive = true };
+        var book = new Option<string?>("--book") { Description = "The book's folder. Without it: closeout in your application-data folder; for rehearse: DIR/book.", HelpName = "FOLDER", Recursive = true };
         var date = new Option<string?>("--date") { Description = "A business date of the book, YYYY-MM-DD. Without it: the open one.", HelpName = "DATE", Recursive = true };
         var root = new RootCommand("The end of the day at a depot of service vans. Without a command: the kiosk.") { book, date };
         BookFolder FolderOf(ParseResult parsed) => BookFolder.At(Path(parsed, book) ?? BookFolder.Default);
@@ -37,7 +37,7 @@ public static class CommandLine
         }));
         root.Add(wall);
 
-        foreach (var name in new[] { "restock", "shelf", "cardboard", "mileage" })
+        foreach (var name in new[] { "restock", "shelf", "cardboard", "mileage", "accuracy" })
         {
             var file = new Option<string?>("--out") { Description = "The file to write; - is standard output.", HelpName = "FILE", Required = true };
             var export = new Command(name, $"Writes {name}.csv.") { file, final };
@@ -54,6 +54,11 @@ public static class CommandLine
             }));
             root.Add(export);
         }
+
+        var pickDir = new Option<string?>("--out") { Description = "The folder for the sheets.", HelpName = "DIR", Required = true };
+        var picks = new Command("picks", "Writes a pick sheet for every van as text, and all in picks.html.") { pickDir };
+        picks.SetAction(parsed => Guarded(() => PicksCommand.Run(Book.Open(FolderOf(parsed), DateOf(parsed.GetValue(date))).Depot, Path(parsed, pickDir)!)));
+        root.Add(picks);
 
         var check = new Command("check", "Verifies the book: numbering, checksums, every entry lawful, the ledger balanced.");
         check.SetAction(parsed => Guarded(() => CheckCommand.Run(FolderOf(parsed))));

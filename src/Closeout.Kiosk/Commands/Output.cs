@@ -31,6 +31,7 @@ public static class Output
         ["cardboard"] = CardboardCsv.Write,
         ["mileage"] = MileageCsv.Write,
         ["wall"] = WallCsv.Write,
+        ["accuracy"] = AccuracyCsv.Write,
     };
 
     /// <summary>Writes a file whole or not at all; <c>-</c> is standard output.</summary>

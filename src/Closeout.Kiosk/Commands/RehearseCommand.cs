@@ -43,6 +43,7 @@ public static class RehearseCommand
             }
 
             new Archive(fresh).CatchUp();
+            File.WriteAllText(fresh.RehearsalMark, "A rehearsal's book: rehearse replaces it. Nobody stood at a van.\n");
             Remove(target);
             Directory.Move(fresh.Path, target.Path);
             foreach (var (name, write) in Output.Files)
@@ -76,26 +77,13 @@ public static class RehearseCommand
             return true;
         }
 
-        if (IsRehearsal(target))
+        if (File.Exists(target.RehearsalMark))
         {
             return false;
         }
 
         Console.Error.WriteLine($"{target.Path} is not a rehearsal's book, so it is not replaced. Name another folder with --out.");
         return true;
-    }
-
-    private static bool IsRehearsal(BookFolder folder)
-    {
-        try
-        {
-            return Book.Open(folder, folder.Dates.Count > 0 ? folder.Dates[0] : null).Depot.Rehearsal;
-        }
-        catch (BookException)
-        {
-            // What cannot be read may be somebody's evening: leave it alone.
-            return false;
-        }
     }
 
     private static void MakeFolder(string path)

@@ -23,6 +23,8 @@ public static class Answers
         var (van, form) = (screen.Van, screen.Form);
         return screen.At switch
         {
+            Step.Leftovers when screen.Item is { } blind && Questions.IsBlind(depot.Shift(van)!, blind) && (form["sealed"].Text.Length == 0 || form["kept"].Text.Length == 0) =>
+                Answer.Lacks("This one is counted blind: type the sealed cartons and the loose units that you see, 0 where there are none."),
             Step.Leftovers when screen.Item is { } item =>
                 Answer.Of(new CountLeftover(van, item, Whole(form["sealed"]), Whole(form["bin"]), Whole(form["kept"]))),
             Step.Leftovers => Answer.Of(new ConfirmLeftovers(van)),
@@ -84,9 +86,10 @@ public static class Answers
             return Answer.Lacks($"Read the odometer and type it; this morning it said {units.Distance(depot.Van(van).OdometerMi)}. The key = says: not driven.");
         }
 
-        // A reading shown again and not typed is the one recorded: converting it twice would shift it.
-        var end = form["odometer"].Typed is null ? depot.Shift(van)!.Mileage!.EndMi : units.Miles(odometer);
-        var fuel = Number(form["fuel"]) is { } filled ? units.Gallons(filled) : (decimal?)null;
+        // What is shown again and not typed is what was recorded: converting it twice would shift it.
+        var read = depot.Shift(van)!.Mileage;
+        var end = form["odometer"].Typed is null ? read!.EndMi : units.Miles(odometer);
+        var fuel = form["fuel"].Typed is null ? read?.FuelGal : Number(form["fuel"]) is { } filled ? units.Gallons(filled) : null;
         return Answer.Of(new LogMileage(van, end, fuel, fuel is null || form["grade"].Text.Length == 0 ? null : form["grade"].Text));
     }
 

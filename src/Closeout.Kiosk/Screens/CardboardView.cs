@@ -31,8 +31,8 @@ public static class CardboardView
         var earlier = s.Days.Where(d => d.Date < depot.Date).ToList();
         Line(sheet, row++, $"week {WeeklyCheck.Name(depot.Date)[5..]}", depot, Total(depot, earlier.Where(d => d.Date >= WeeklyCheck.Monday(depot.Date)), tonight));
         Line(sheet, row++, "month", depot, Total(depot, earlier.Where(d => d.Date.Month == depot.Date.Month && d.Date.Year == depot.Date.Year), tonight));
-        sheet.Write(sheet.Height - 3, 1, string.Create(CultureInfo.InvariantCulture, $"Volume at {depot.Setup.Depot.CardboardLbPerCuYd:0.#} lb a cubic yard; published figures run from 40 to 150: good to a"), Look.Faint);
-        sheet.Write(sheet.Height - 2, 1, "factor of about two. One weighed container calibrates it (depot.csv).", Look.Faint);
+        sheet.Write(sheet.Height - 3, 1, string.Create(CultureInfo.InvariantCulture, $"Volume at {depot.Setup.Depot.CardboardLbPerCuYd:0.#} lb a cubic yard; published figures run from 40 to 150: good to"), Look.Faint);
+        sheet.Write(sheet.Height - 2, 1, "a factor of two to three. One weighed container calibrates it (depot.csv).", Look.Faint);
         View.Keys(sheet, "Up/Down scroll   F1 help   Esc back to the wall");
     }
 

@@ -53,8 +53,14 @@ public static class CloseoutKeys
             return (model with { Screen = Stepped(depot, s, 1) }, null);
         }
 
+        if (s.Doubted is not null && Answers.All(depot, s) is { Missing: null, Commands: [var again] } same && again.Equals(s.Doubted))
+        {
+            return Give(depot, model, s, same);
+        }
+
         switch (s.At)
         {
+            case Step.Leftovers when s.Item is { } blind && Questions.IsBlind(depot.Shift(s.Van)!, blind) && !form.IsLast:
             case Step.Leftovers when !form.IsUntouched && !form.IsLast:
             case Step.Weekly when !form.IsLast:
             case Step.Damage when s.IsReport && !form.IsLast:
@@ -71,6 +77,10 @@ public static class CloseoutKeys
         }
     }
 
+    private static string Unseen(Depot depot, Code<Van> van, Code<Item> item) => depot.Reported(van, item) is > 0 and var used
+        ? $"Visits report {used} used of {depot.Setup.Item(item).Description}, and it is not counted. Count it, or * again: the rest as booked all the same."
+        : $"{depot.Setup.Item(item).Description} is to be counted blind tonight. Count it, or * again: the rest as booked all the same.";
+
     /// <summary>An earlier step, looked at and left as it is: nothing new to record.</summary>
     private static bool IsLookedAt(Depot depot, CloseoutScreen s) => s.At < depot.Shift(s.Van)!.Step && !s.IsReport && s.Form.IsUntouched;
 
@@ -84,14 +94,18 @@ public static class CloseoutKeys
 
         switch (c)
         {
+            case '=' when s.Item is { } blind && Questions.IsBlind(depot.Shift(s.Van)!, blind):
+                return Give(depot, model, s, Answers.All(depot, s));
             case '=' when s.At is Step.Leftovers or Step.Mileage:
                 return Give(depot, model, s, Answer.Of(Answers.AsBooked(depot, s)));
-            case '=' when s.At is Step.Cardboard or Step.Kit && IsLookedAt(depot, s):
+            case '=' when s.At is Step.Cardboard or Step.Kit or Step.Mileage && IsLookedAt(depot, s):
                 return (model with { Screen = Stepped(depot, s, 1) }, null);
             case '=' when s.At is Step.Cardboard or Step.Kit:
                 return Give(depot, model, s, Answers.All(depot, s));
             case '*' when s.At == Step.Leftovers && depot.Shift(s.Van)!.Step > Step.Leftovers:
                 return (model with { Screen = Questions.Open(depot, s.Van) }, null);
+            case '*' when s.At == Step.Leftovers && Questions.Unseen(depot, depot.Shift(s.Van)!) is { } unseen && s.Doubted is not ConfirmLeftovers:
+                return (model with { Screen = Questions.At(depot, s.Van, Step.Leftovers, unseen) with { Doubted = new ConfirmLeftovers(s.Van) }, Said = Unseen(depot, s.Van, unseen) }, null);
             case '*' when s.At == Step.Leftovers:
                 return Give(depot, model, s, Answer.Of(new ConfirmLeftovers(s.Van)));
             case 'd' or 'D' when s.At == Step.Damage && !s.IsReport:

@@ -35,7 +35,7 @@ public static class CloseoutView
 
         QuestionView.Draw(sheet, depot, shift, s);
         sheet.Write(sheet.Height - 3, 1, Caution(s.At), Look.Faint);
-        var (first, second) = Keys(s);
+        var (first, second) = Keys(s, s.Item is { } item && Questions.IsBlind(shift, item));
         sheet.Write(sheet.Height - 2, 1, first, Look.Strong, sheet.Width - 2);
         View.Keys(sheet, second);
     }
@@ -67,7 +67,7 @@ public static class CloseoutView
         _ => "",
     };
 
-    private static (string First, string Second) Keys(CloseoutScreen s)
+    private static (string First, string Second) Keys(CloseoutScreen s, bool isBlind)
     {
         const string leave = "PgUp/PgDn earlier/later step   F1 help   Esc leave (all is kept)";
         return s switch
@@ -75,6 +75,7 @@ public static class CloseoutView
             { Find: not null } => ("Enter take the first   Backspace back", "Esc stop finding"),
             { IsReport: true } => ("Enter next   Up back", "F1 help   Esc do not report"),
             { At: Step.Leftovers, Item: null } => ("Enter leftovers done   / find", leave),
+            { At: Step.Leftovers } when isBlind => ("Enter next   Up back   * rest as booked   / find", leave),
             { At: Step.Leftovers } => ("Enter accept   Tab field   Up back   = as booked   * rest as booked   / find", leave),
             { At: Step.Cardboard } when s.Form.Fields.Count == 0 => ("Enter go on", leave),
             { At: Step.Cardboard } => ("Enter next   Up back   = all the rest as expected", leave),

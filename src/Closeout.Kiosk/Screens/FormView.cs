@@ -6,7 +6,8 @@ public static class FormView
     /// <param name="top">The first field drawn.</param>
     /// <param name="room">How many are drawn at the most.</param>
     /// <param name="labels">Columns for the labels.</param>
-    public static void Draw(Sheet sheet, int row, int column, Form form, int top, int room, int labels)
+    /// <param name="edge">The column before which fields end; null: the edge of a close-out's question.</param>
+    public static void Draw(Sheet sheet, int row, int column, Form form, int top, int room, int labels, int? edge = null)
     {
         for (var i = top; i < form.Fields.Count && i < top + room; i++, row++)
         {
@@ -14,7 +15,7 @@ public static class FormView
             var here = i == form.Focus;
             sheet.Write(row, column, (here ? "> " : "  ") + field.Label, Look.Plain, labels);
             var at = column + labels + 1;
-            var width = Math.Min(field.Width, Math.Max(1, Math.Min(sheet.Width, column + CloseoutView.QuestionColumns) - at - 2));
+            var width = Math.Min(field.Width, Math.Max(1, (edge ?? Math.Min(sheet.Width, column + CloseoutView.QuestionColumns)) - at - 2));
             var text = field.Text.Length > width ? field.Text[^width..] : field.Text;
             sheet.Write(row, at, $"[{text.PadRight(width)}]", here ? Look.Field : Look.Plain);
             sheet.Write(row, at + width + 3, field.After, Look.Faint);

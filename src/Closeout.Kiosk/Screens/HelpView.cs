@@ -40,12 +40,28 @@ public static class HelpView
             "!! asks once more when an answer looks wrong. The same answer again is recorded.",
         ],
         WhoScreen => ["The technician who closes the van out. The roster's name is in the field; type or scan another code to replace it. Any technician may close out any van."],
-        TomorrowScreen =>
+        TomorrowScreen or WhyScreen =>
         [
             "What each van lacks for tomorrow and where it comes from: sealed cartons from the shelf, loose units from the leftovers bin, loose units from cartons opened at the depot.",
             "",
-            "SHORT: the depot cannot fill it. provisional, or ?: the van is not closed; the numbers are the book's and nobody counted yet.",
-            "Type a piece of a van's or an item's name to see only that. closeout restock --out FILE writes all of it.",
+            "basis: low (the van's least), booked (the visits booked need more), high (they need more than the van may carry), lead (a lead changed it). short: the depot cannot fill it. ?: the van is not closed, so nobody counted.",
+            "",
+            "Enter says why: the bookings, the demand that follows from them, the promise, the limits, what is given from where, and the chance that it is missed. # bars are the chances of the demand.",
+            "F4 loads the van, F5 changes the line: a lead's, with a reason. Type a piece of a name to see only that. closeout restock --out FILE writes all of it; closeout picks --out DIR makes sheets to print.",
+        ],
+        LoadScreen =>
+        [
+            "The van's pick list in stow order. Type what you really took; Enter confirms the item, = confirms all the rest as shown.",
+            "Only this moves stock in the book. A short pick is kept, and what is left is planned for the others. A van is loaded after its close-out.",
+        ],
+        DeskScreen =>
+        [
+            "A delivery goes onto the shelf and fills the oldest order. A corrected count makes the book follow; the difference goes to unexplained, with your reason.",
+            "A lead's change of the plan stands for its date until it is withdrawn, however often the plan is made anew.",
+        ],
+        AccuracyScreen =>
+        [
+            "For each priority: how often demand stayed within the plan's target, against what was promised. emptied: nothing was left, so demand may have been more. Judged by the close-outs of the day that was planned for.",
         ],
         CardboardScreen => ["Boxes expected follow from the cartons emptied; flattened is what was counted. Weight follows from the box's size and board, volume from the depot's own density."],
         _ => ["Esc goes back."],

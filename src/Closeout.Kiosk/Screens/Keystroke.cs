@@ -17,6 +17,9 @@ public enum Press
     F1,
     F2,
     F3,
+    F4,
+    F5,
+    F6,
     Quit,
 }
 

@@ -16,7 +16,7 @@ public sealed class KioskSession(Desk desk, Archive archive)
     /// <summary>One key.</summary>
     public void Press(Keystroke key)
     {
-        var (model, act) = Update.On(desk.Depot, Model, key);
+        var (model, act) = Update.On(desk.Depot, desk.Plan, Model, key);
         Model = model;
         try
         {
@@ -57,6 +57,11 @@ public sealed class KioskSession(Desk desk, Archive archive)
             case CardboardAct:
                 var today = desk.Depot.Date;
                 Model = new(new CardboardScreen(archive.Boxes(today.AddDays(-62), today)));
+                break;
+            case StockAct stock:
+                Model = desk.Record(stock.Command) is { } refusal
+                    ? Model with { Said = refusal.Text }
+                    : PlanKeys.Recorded(desk.Plan, desk.Depot, Model, stock.Done);
                 break;
             case RecordAct record:
                 Record(record.Commands);

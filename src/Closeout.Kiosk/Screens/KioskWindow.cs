@@ -114,6 +114,9 @@ public sealed class KioskWindow : Runnable
         _ when key == Key.F1 => Press.F1,
         _ when key == Key.F2 => Press.F2,
         _ when key == Key.F3 => Press.F3,
+        _ when key == Key.F4 => Press.F4,
+        _ when key == Key.F5 => Press.F5,
+        _ when key == Key.F6 => Press.F6,
         _ => null,
     };
 }

@@ -1,4 +1,5 @@
 using Closeout.DayBook;
+using Closeout.Restock;
 using Closeout.Shifts;
 using Closeout.Stock;
 using Closeout.Store;
@@ -24,9 +25,31 @@ public sealed record WhoScreen(Code<Van> Van, Form Form) : Screen;
 public sealed record CloseoutScreen(
     Code<Van> Van, Step At, Code<Item>? Item, Form Form, string? Find = null, bool IsReport = false, Command? Doubted = null) : Screen;
 
+/// <summary>How the lines of the plan are ordered.</summary>
+public enum PlanOrder
+{
+    ByVan,
+    ByItem,
+    Short,
+}
+
 /// <summary>Tomorrow's gaps.</summary>
+/// <param name="Selected">The line that Enter explains.</param>
 /// <param name="Filter">Lines that do not contain it are left out.</param>
-public sealed record TomorrowScreen(int Top = 0, string Filter = "") : Screen;
+public sealed record TomorrowScreen(int Selected = 0, string Filter = "", PlanOrder Order = PlanOrder.ByVan) : Screen;
+
+/// <summary>Why a line of the plan says what it says.</summary>
+public sealed record WhyScreen(TomorrowScreen Back, Code<Van> Van, Code<Item> Item) : Screen;
+
+/// <summary>A van's pick list.</summary>
+public sealed record LoadScreen(Code<Van> Van, Form Form) : Screen;
+
+/// <summary>The stock desk.</summary>
+/// <param name="Van">Of the line that is changed; null: no line.</param>
+public sealed record DeskScreen(DeskTask Task, Form Form, Screen Back, Code<Van>? Van = null, Code<Item>? Item = null) : Screen;
+
+/// <summary>How well the plan did.</summary>
+public sealed record AccuracyScreen(int Top = 0) : Screen;
 
 /// <summary>The recycling totals.</summary>
 /// <param name="Days">Boxes by day of the month and the weeks before, from the archive.</param>
@@ -47,6 +70,9 @@ public abstract record Act;
 
 /// <summary>Record these, one after the other, up to the first refusal.</summary>
 public sealed record RecordAct(IReadOnlyList<Command> Commands) : Act;
+
+/// <summary>Record a stock command, and say so.</summary>
+public sealed record StockAct(StockCommand Command, string Done) : Act;
 
 /// <summary>Show the cardboard totals.</summary>
 public sealed record CardboardAct : Act;

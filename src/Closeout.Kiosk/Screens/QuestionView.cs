@@ -61,6 +61,14 @@ public static class QuestionView
         sheet.Write(3, 1, item.Stow.Length > 0 ? item.Stow : "anywhere in the van", Look.Faint, Columns);
         sheet.Write(4, 1, item.Description, Look.Strong, Columns);
         sheet.Write(5, 1, $"{item.Code}, {c} a carton", Look.Plain, Columns);
+        if (Questions.IsBlind(shift, item.Code))
+        {
+            Say(sheet, 7, "A spot count: type what you see.");
+            FormView.Draw(sheet, 9, 1, form, 0, 3, 21);
+            Say(sheet, 13, "The book's figure is not shown, so that your count is worth something. You see it on the card.");
+            return;
+        }
+
         sheet.Write(7, 1, $"This morning {View.Count(before.Sealed, "carton", "cartons")} and {before.Loose} loose: {before.Units(c)} units", Look.Plain, Columns);
         FormView.Draw(sheet, 9, 1, form, 0, 3, 21);
 

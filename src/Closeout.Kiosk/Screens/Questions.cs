@@ -69,12 +69,25 @@ public static class Questions
             .With(kept with { Shown = Text(nowKept) });
     }
 
+    /// <summary>Whether the item is to be counted without seeing the book's figure, and nobody did yet.</summary>
+    public static bool IsBlind(Shift shift, Code<Item> item) => shift.SpotItems.Contains(item) && !shift.Counts.ContainsKey(item);
+
+    /// <summary>The first item that must not be passed by: counted blind tonight, or used as visits report; null: none is left.</summary>
+    public static Code<Item>? Unseen(Depot depot, Shift shift) => Leftovers.ToCount(depot, shift)
+        .Where(i => !shift.Counts.ContainsKey(i.Code) && (shift.SpotItems.Contains(i.Code) || depot.Reported(shift.Van, i.Code) > 0))
+        .Select(i => (Code<Item>?)i.Code)
+        .FirstOrDefault();
+
     /// <summary>A count as typed; null: nothing.</summary>
     public static int? Typed(Field field) =>
         int.TryParse(field.Typed, NumberStyles.None, CultureInfo.InvariantCulture, out var number) ? number : null;
 
     private static Form FormOf(Depot depot, Shift shift, Step step, Code<Item>? item) => step switch
     {
+        Step.Leftovers when item is { } blind && IsBlind(shift, blind) => Form.Of(
+            new Field("sealed", "Sealed, on the van", FieldKind.Count, "", "cartons"),
+            new Field("bin", "Loose into the bin", FieldKind.Count, "", "units, empty: none"),
+            new Field("kept", "Loose, stay aboard", FieldKind.Count, "", "units")),
         Step.Leftovers when item is { } code => Refill(depot, shift, code, Form.Of(
             new Field("sealed", "Still sealed", FieldKind.Count, "", "cartons"),
             new Field("bin", "Loose into the bin", FieldKind.Count, "", "units"),
@@ -91,11 +104,12 @@ public static class Questions
     };
 
     private static IEnumerable<Field> Boxes(Depot depot, Shift shift) => depot.Setup.Items
-        .Where(i => shift.ExpectedOf(i.Code) > 0 || shift.Boxes.ContainsKey(i.Code))
+        .Select(i => (Item: i, Missing: depot.Van(shift.Van).MissingBoxes.Where(m => m.Item == i.Code).Sum(m => m.Boxes)))
+        .Where(i => shift.ExpectedOf(i.Item.Code) > 0 || shift.Boxes.ContainsKey(i.Item.Code) || i.Missing > 0)
         .Select(i => new Field(
-            i.Code.Text, i.Description, FieldKind.Count,
-            Text(shift.Boxes.TryGetValue(i.Code, out var counted) ? counted.Flattened : shift.ExpectedOf(i.Code)),
-            $"of {shift.ExpectedOf(i.Code)}"));
+            i.Item.Code.Text, i.Item.Description, FieldKind.Count,
+            Text(shift.Boxes.TryGetValue(i.Item.Code, out var counted) ? counted.Flattened : shift.ExpectedOf(i.Item.Code)),
+            $"of {shift.ExpectedOf(i.Item.Code)}{(i.Missing > 0 ? $", {i.Missing} lost" : "")}"));
 
     private static Form Mileage(Depot depot, Shift shift)
     {
@@ -103,8 +117,8 @@ public static class Questions
         var read = shift.Mileage;
         return Form.Of(
             new Field("odometer", "Odometer now", FieldKind.Number, read is null ? "" : Digits(units.Distance(read.EndMi)), units.DistanceUnit),
-            new Field("fuel", "Fuel filled", FieldKind.Number, "", units.FuelUnit + ", empty: none"),
-            new Field("grade", "Fuel grade", FieldKind.Words, depot.Setup.Van(shift.Van).Fuel));
+            new Field("fuel", "Fuel filled", FieldKind.Number, read?.FuelGal is { } fuel ? units.Fuel(fuel) : "", units.FuelUnit + ", empty: none"),
+            new Field("grade", "Fuel grade", FieldKind.Words, read?.FuelGrade ?? depot.Setup.Van(shift.Van).Fuel));
     }
 
     private static IEnumerable<Field> Kit(Depot depot, Shift shift)

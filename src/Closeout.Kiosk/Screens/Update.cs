@@ -1,4 +1,5 @@
 using Closeout.DayBook;
+using Closeout.Restock;
 using Closeout.Shifts;
 using Closeout.Stock;
 
@@ -7,7 +8,7 @@ namespace Closeout.Screens;
 /// <summary>What a key does: a pure step from model to model, and perhaps an act.</summary>
 public static class Update
 {
-    public static (Model Model, Act? Act) On(Depot depot, Model model, Keystroke key)
+    public static (Model Model, Act? Act) On(Depot depot, RestockPlan plan, Model model, Keystroke key)
     {
         var quiet = model with { Said = "" };
         return key.Press switch
@@ -19,8 +20,12 @@ public static class Update
                 WallScreen s => Wall(depot, quiet, s, key),
                 WhoScreen s => Who(depot, quiet, s, key),
                 CloseoutScreen s => CloseoutKeys.On(depot, quiet, s, key),
-                TomorrowScreen s => Tomorrow(quiet, s, key),
-                CardboardScreen s => Cardboard(quiet, s, key),
+                TomorrowScreen s => PlanKeys.Tomorrow(plan, quiet, s, key),
+                WhyScreen s => Why(quiet, s, key),
+                LoadScreen s => PlanKeys.Load(plan, depot, quiet, s, key),
+                DeskScreen s => PlanKeys.Desk(plan, depot, quiet, s, key),
+                AccuracyScreen s => Scroll(quiet, key, top => s with { Top = Scrolled(top, key.Press) }, s.Top),
+                CardboardScreen s => Scroll(quiet, key, top => s with { Top = Scrolled(top, key.Press) }, s.Top),
                 HelpScreen s => (quiet with { Screen = s.Back }, null),
                 _ => throw new InvalidOperationException($"no keys for {model.Screen.GetType().Name}"),
             },
@@ -68,6 +73,9 @@ public static class Update
             Press.PageDown => (model with { Screen = new WallScreen(Math.Min(last, s.Selected + 10)) }, null),
             Press.F2 => (model with { Screen = new TomorrowScreen() }, null),
             Press.F3 => (model, new CardboardAct()),
+            Press.F4 => (model with { Screen = new LoadScreen(depot.Setup.Vans[s.Selected].Code, Form.Empty) }, null),
+            Press.F5 => (model with { Screen = new DeskScreen(DeskTask.Delivery, DeskForms.Of(DeskTask.Delivery), s) }, null),
+            Press.F6 => (model with { Screen = new AccuracyScreen() }, null),
             Press.Backspace => (model with { Screen = s with { Typed = s.Typed.Length > 0 ? s.Typed[..^1] : "" } }, null),
             Press.Escape => (model with { Screen = s with { Typed = "" } }, null),
             Press.Enter => Enter(depot, model, s),
@@ -110,22 +118,21 @@ public static class Update
         _ => (model, null),
     };
 
-    private static (Model, Act?) Tomorrow(Model model, TomorrowScreen s, Keystroke key) => key.Press switch
+    private static (Model, Act?) Why(Model model, WhyScreen s, Keystroke key) => key.Press switch
     {
-        Press.Escape => (model with { Screen = s.Filter.Length > 0 ? new TomorrowScreen() : new WallScreen() }, null),
-        Press.Backspace => (model with { Screen = new TomorrowScreen(0, s.Filter.Length > 0 ? s.Filter[..^1] : "") }, null),
-        Press.Character when s.Filter.Length < 24 => (model with { Screen = new TomorrowScreen(0, s.Filter + key.Character) }, null),
-        _ => (model with { Screen = s with { Top = Scrolled(s.Top, key.Press) } }, null),
+        Press.F5 => (model with { Screen = new DeskScreen(DeskTask.Change, DeskForms.Of(DeskTask.Change), s.Back, s.Van, s.Item) }, null),
+        Press.Escape or Press.Enter => (model with { Screen = s.Back }, null),
+        _ => (model, null),
     };
 
-    private static (Model, Act?) Cardboard(Model model, CardboardScreen s, Keystroke key) => key.Press switch
+    private static (Model, Act?) Scroll(Model model, Keystroke key, Func<int, Screen> to, int top) => key.Press switch
     {
         Press.Escape => (model with { Screen = new WallScreen() }, null),
-        _ => (model with { Screen = s with { Top = Scrolled(s.Top, key.Press) } }, null),
+        _ => (model with { Screen = to(top) }, null),
     };
 
     /// <summary>The first line shown; the view keeps it within the lines that there are.</summary>
-    private static int Scrolled(int top, Press press) => Math.Clamp(
+    public static int Scrolled(int top, Press press) => Math.Clamp(
         top + press switch
         {
             Press.Up => -1,

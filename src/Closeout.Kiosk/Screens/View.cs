@@ -26,6 +26,18 @@ public static class View
             case TomorrowScreen s:
                 TomorrowView.Draw(sheet, desk.Depot, desk.Plan, s);
                 break;
+            case WhyScreen s:
+                WhyView.Draw(sheet, desk.Depot, desk.Plan, s);
+                break;
+            case LoadScreen s:
+                LoadView.Draw(sheet, desk.Depot, desk.Plan, s);
+                break;
+            case DeskScreen s:
+                DeskView.Draw(sheet, desk.Depot, desk.Plan, s);
+                break;
+            case AccuracyScreen s:
+                AccuracyView.Draw(sheet, desk.Depot, s);
+                break;
             case CardboardScreen s:
                 CardboardView.Draw(sheet, desk.Depot, s);
                 break;
@@ -43,7 +55,7 @@ public static class View
     /// <summary>The line on top: depot, date, what is shown, and the time.</summary>
     public static void Head(Sheet sheet, Depot depot, string title, string right)
     {
-        var column = sheet.Write(0, 1, Names(depot), Look.Strong, 40);
+        var column = sheet.Write(0, 1, Names(depot), Look.Strong, 46);
         sheet.Write(0, column + 2, title, Look.Strong);
         sheet.WriteRight(0, right, Look.Strong);
     }
@@ -60,7 +72,7 @@ public static class View
     public static string Count(int number, string one, string many) => string.Create(CultureInfo.InvariantCulture, $"{number} {(number == 1 ? one : many)}");
 
     private static string Names(Depot depot) =>
-        $"{depot.Setup.Depot.Name}   {Day(depot.Date)}{(depot.Rehearsal ? "   REHEARSAL" : "")}";
+        $"{depot.Setup.Depot.Name}   {Day(depot.Date)}{(depot.Rehearsal ? "  REHEARSAL" : "")}";
 
     /// <summary>A sentence to the person, above the keys and over whatever stands there.</summary>
     private static void Say(Sheet sheet, string said)

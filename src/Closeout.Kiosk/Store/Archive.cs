@@ -164,12 +164,23 @@ public sealed class Archive
         ["date"] = Day(date),
         ["at"] = e.At.ToString("O", CultureInfo.InvariantCulture),
         ["kind"] = EntryCodec.KindOf(e.Entry).Name,
-        ["van"] = (e.Entry as VanEntry)?.Van.Text,
+        ["van"] = e.Entry switch
+        {
+            VanEntry v => v.Van.Text,
+            VanLoaded l => l.Van.Text,
+            PlanOverridden p => p.Van.Text,
+            _ => null,
+        },
         ["person"] = e.Entry switch
         {
             VanCameIn c => c.Technician.Text,
             MileageLogged m => m.Technician.Text,
             Signed s => s.Technician.Text,
+            PlanOverridden p => p.Lead.Text,
+            OverrideWithdrawn w => w.Lead.Text,
+            VanLoaded { By: { } by } => by.Text,
+            DeliveryReceived d => d.By.Text,
+            CountCorrected c => c.By.Text,
             _ => null,
         },
     };

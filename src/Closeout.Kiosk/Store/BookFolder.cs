@@ -14,6 +14,9 @@ public sealed record BookFolder(string Path)
 
     public string Pages => System.IO.Path.Combine(Path, "pages");
 
+    /// <summary>Stands in a rehearsal's book, whatever else can be read of it.</summary>
+    public string RehearsalMark => System.IO.Path.Combine(Path, "rehearsal.txt");
+
     public string Lock => System.IO.Path.Combine(Path, "lock");
 
     public string TornLines => System.IO.Path.Combine(Path, "torn");

@@ -40,6 +40,11 @@ public static class EntryCodec
         Kind<KitConfirmed>("kit-confirmed"),
         Kind<WeeklyChecked>("weekly-checked"),
         Kind<Signed>("signed"),
+        Kind<PlanOverridden>("plan-overridden"),
+        Kind<OverrideWithdrawn>("override-withdrawn"),
+        Kind<VanLoaded>("van-loaded"),
+        Kind<DeliveryReceived>("delivery-received"),
+        Kind<CountCorrected>("count-corrected"),
     ];
 
     private static readonly Dictionary<string, EntryKind> ByName = Kinds.ToDictionary(k => k.Name);
@@ -104,4 +109,9 @@ public sealed record EntryKind(string Name, int Version, Type Type);
 [JsonSerializable(typeof(KitConfirmed))]
 [JsonSerializable(typeof(WeeklyChecked))]
 [JsonSerializable(typeof(Signed))]
+[JsonSerializable(typeof(PlanOverridden))]
+[JsonSerializable(typeof(OverrideWithdrawn))]
+[JsonSerializable(typeof(VanLoaded))]
+[JsonSerializable(typeof(DeliveryReceived))]
+[JsonSerializable(typeof(CountCorrected))]
 public sealed partial class BookJson : JsonSerializerContext;

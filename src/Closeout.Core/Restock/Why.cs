@@ -1,0 +1,92 @@
+using System.Globalization;
+using Closeout.DayBook;
+
+namespace Closeout.Restock;
+
+/// <summary>Why a line of the plan says what it says, in words of a stock keeper, each a heading and a sentence.</summary>
+public static class Why
+{
+    public static IEnumerable<(string Heading, string Sentence)> Of(Setup setup, RestockLine l)
+    {
+        yield return ("Booked", Booked(l));
+        yield return ("Demand", Demand(l));
+        yield return ("Promise", l.Demand.Spread == Spread.None
+            ? $"no demand is booked, so only the van's low counts (priority {l.Item.Priority})"
+            : $"enough in {Percent(setup.Depot.Service(l.Item.Priority))} of such days (priority {l.Item.Priority}): that takes {l.Q}");
+        yield return ("Limits", Limits(l));
+        foreach (var change in l.Overrides)
+        {
+            yield return ("Lead", Change(change.Change));
+        }
+
+        yield return ("Aboard", $"{l.Aboard}{(l.Provisional ? " by the book, and nobody counted yet: provisional" : "")}, so {l.Need} {(l.Need == 1 ? "is" : "are")} needed");
+        yield return ("Given", Given(l));
+        if (l.Short > 0)
+        {
+            yield return ("Short", $"{l.Short}: the depot has no more; each unit went where it was most likely to be missed");
+        }
+
+        yield return ("Missed", $"chance that the day needs more than the {l.Aboard + l.Units} then aboard: {Percent(l.MissChance)}");
+    }
+
+    /// <summary>
+    /// The chances of the demand as bars, from 0 to beyond what the van may carry, and where low, target and high lie.
+    /// Each: the units of the bar, its chance, and its marks.
+    /// </summary>
+    /// <param name="most">Bars at the most, at least 2.</param>
+    public static IReadOnlyList<(int From, int To, double Chance, string Marks)> Bars(RestockLine l, int most)
+    {
+        var end = Math.Max(Math.Max(l.High, l.Target.Units), l.Demand.Quantile(0.999)) + 1;
+        var width = Math.Max(1, (end + most - 1) / most);
+        var bars = new List<(int, int, double, string)>();
+        for (var from = 0; from <= end; from += width)
+        {
+            var to = from + width - 1;
+            var marks = new[] { (l.Low, "low"), (l.Target.Units, "target"), (l.High, "high"), (l.Aboard, "aboard") }.Where(m => m.Item1 >= from && m.Item1 <= to).Select(m => m.Item2);
+            bars.Add((from, to, l.Demand.AtMost(to) - l.Demand.AtMost(from - 1), string.Join(" ", marks)));
+        }
+
+        return bars;
+    }
+
+    public static string Percent(double chance) => chance is > 0 and < 0.0005
+        ? "below 0.1 %"
+        : (100 * chance).ToString(chance is > 0.99 and < 1 ? "0.00" : "0.#", CultureInfo.InvariantCulture) + " %";
+
+    private static string Booked(RestockLine l) => l.Booked.Visits.Count == 0
+        ? "no visit for this van"
+        : string.Join(", ", l.Booked.Visits.Select(v => $"{v.Visits} {v.Kind} at {(v.Use.Weight > 0 ? Number(v.Use.Mean) : "no planning rate")} each"));
+
+    private static string Demand(RestockLine l) => l.Demand.Spread switch
+    {
+        Spread.None => l.Booked.HasUnknownRate ? "no planning rate and no visit on record, so none is foreseen" : "none",
+        Spread.Poisson => $"about {Number(l.Demand.Mean)}, give or take {Number(Math.Sqrt(l.Demand.Mean))} (Poisson: mean {Number(l.Demand.Mean)})",
+        Spread.NegativeBinomial => $"about {Number(l.Demand.Mean)}, give or take {Number(Math.Sqrt(l.Demand.Variance))}: lumpy (negative binomial: mean {Number(l.Demand.Mean)}, variance {Number(l.Demand.Variance)})",
+        _ => throw new InvalidOperationException($"no such spread: {l.Demand.Spread}"),
+    };
+
+    private static string Limits(RestockLine l) => $"the van carries {l.Low} to {l.High}; target {l.Target.Units} ({Target.Words(l.Target.Basis)})"
+        + (l.AboveHigh > 0 ? $", {l.AboveHigh} less than the promise takes: plan a top-up at mid-day" : "");
+
+    private static string Given(RestockLine l)
+    {
+        var parts = new[]
+        {
+            l.Sealed > 0 ? $"{l.Sealed} sealed {(l.Sealed == 1 ? "carton" : "cartons")} of {l.Item.UnitsPerCarton}" : null,
+            l.FromBin > 0 ? $"{l.FromBin} loose from the bin" : null,
+            l.FromOpened > 0 ? $"{l.FromOpened} loose from a carton opened at the depot" : null,
+        }.Where(p => p is not null).ToList();
+        var more = l.Units - (l.Need - l.Short);
+        return (parts.Count == 0 ? "nothing" : string.Join(", ", parts)) + (more > 0 ? $"; {more} more than needed, so that no carton is opened or more leftovers go out" : "");
+    }
+
+    private static string Change(PlanOverridden c) => c.Kind switch
+    {
+        OverrideKind.Target => $"{c.Lead} set the target to {c.Units}: {c.Reason}",
+        OverrideKind.Extra => $"{c.Lead} added {c.Units}: {c.Reason}",
+        OverrideKind.Exclude => $"{c.Lead} excluded the van: {c.Reason}",
+        _ => throw new InvalidOperationException($"no such change: {c.Kind}"),
+    };
+
+    private static string Number(double number) => number.ToString("0.##", CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,146 @@
+using System.Globalization;
+using Closeout.DayBook;
+using Closeout.Restock;
+using Closeout.Stock;
+
+namespace Closeout.Screens;
+
+/// <summary>What is asked at the stock desk.</summary>
+public enum DeskTask
+{
+    /// <summary>A lead changes a line of the plan.</summary>
+    Change,
+
+    /// <summary>Cartons came from a supplier.</summary>
+    Delivery,
+
+    /// <summary>Somebody counted a place.</summary>
+    Correction,
+}
+
+/// <summary>What a filled-in desk form asks to have recorded, or a sentence that says what is missing.</summary>
+public readonly record struct DeskAnswer(StockCommand? Command, string? Missing)
+{
+    public static implicit operator DeskAnswer(StockCommand command) => new(command, null);
+
+    public static implicit operator DeskAnswer(string missing) => new(null, missing);
+}
+
+/// <summary>The forms of the stock desk, and the commands that they come to.</summary>
+public static class DeskForms
+{
+    public static Form Of(DeskTask task) => task switch
+    {
+        DeskTask.Change => Form.Of(
+            new Field("kind", "What", FieldKind.Letter, "T"),
+            new Field("units", "Units", FieldKind.Count, ""),
+            new Field("reason", "Why", FieldKind.Words, ""),
+            new Field("by", "Lead's code", FieldKind.Code, "")),
+        DeskTask.Delivery => Form.Of(
+            new Field("item", "Item", FieldKind.Code, ""),
+            new Field("cartons", "Cartons that came", FieldKind.Count, ""),
+            new Field("by", "Your code", FieldKind.Code, "")),
+        DeskTask.Correction => Form.Of(
+            new Field("place", "Where", FieldKind.Code, "shelf"),
+            new Field("item", "Item", FieldKind.Code, ""),
+            new Field("sealed", "Sealed cartons there", FieldKind.Count, ""),
+            new Field("loose", "Loose units there", FieldKind.Count, ""),
+            new Field("reason", "Why", FieldKind.Words, ""),
+            new Field("by", "Your code", FieldKind.Code, "")),
+        _ => throw new InvalidOperationException($"no form for {task}"),
+    };
+
+    /// <summary>The command that a form comes to.</summary>
+    /// <param name="line">The line of the plan that is changed.</param>
+    public static DeskAnswer Answer(Depot depot, DeskScreen s, DateOnly date) => s.Task switch
+    {
+        DeskTask.Change => Change(depot, s, date),
+        DeskTask.Delivery => Delivery(s.Form),
+        DeskTask.Correction => Correction(depot, s.Form),
+        _ => throw new InvalidOperationException($"no command for {s.Task}"),
+    };
+
+    private static DeskAnswer Change(Depot depot, DeskScreen s, DateOnly date)
+    {
+        var (form, van, item) = (s.Form, s.Van!.Value, s.Item!.Value);
+        if (By(form) is not { } lead)
+        {
+            return "A change of the plan is a lead's: type the lead's code.";
+        }
+
+        var reason = form["reason"].Text;
+        var kind = form["kind"].Text.ToUpperInvariant();
+        if (kind == "X")
+        {
+            return new ChangePlan(OverrideKind.Exclude, van, null, date, 0, reason, lead);
+        }
+
+        if (kind == "W")
+        {
+            return depot.Overrides.LastOrDefault(o => o.Change.Date == date && o.Change.Van == van && (o.Change.Item is null || o.Change.Item == item)) is { } standing
+                ? new WithdrawChange(standing.Number, reason, lead)
+                : "Nothing was changed on this line, so nothing can be withdrawn.";
+        }
+
+        return (kind, Whole(form["units"])) switch
+        {
+            ("T" or "M", null) => "Type how many units.",
+            ("T", { } units) => new ChangePlan(OverrideKind.Target, van, item, date, units, reason, lead),
+            ("M", { } units) => new ChangePlan(OverrideKind.Extra, van, item, date, units, reason, lead),
+            _ => "Say what to change: T, M, X or W.",
+        };
+    }
+
+    private static DeskAnswer Delivery(Form form) => (CodeOf<Item>(form["item"]), Whole(form["cartons"]), By(form)) switch
+    {
+        (null, _, _) => "Type or scan the code on the carton label.",
+        (_, null, _) => "Type how many cartons came.",
+        (_, _, null) => "Type your own code.",
+        ({ } item, { } cartons, { } by) => new ReceiveDelivery(item, cartons, by),
+    };
+
+    private static DeskAnswer Correction(Depot depot, Form form)
+    {
+        var place = form["place"].Text.ToLowerInvariant();
+        var (boxed, single) = (Whole(form["sealed"]), Whole(form["loose"]));
+        if (CodeOf<Item>(form["item"]) is not { } item)
+        {
+            return "Type or scan the code of the item.";
+        }
+
+        if (By(form) is not { } by)
+        {
+            return "Type your own code.";
+        }
+
+        if ((boxed is null) == (single is null))
+        {
+            return "Correct one count at a time: sealed cartons or loose units.";
+        }
+
+        var reason = form["reason"].Text;
+        if (place is "shelf" or "bin")
+        {
+            return (place, boxed, single) switch
+            {
+                ("shelf", { } cartons, _) => new CorrectCount(Place.Shelf, item, cartons, reason, by),
+                ("bin", _, { } units) => new CorrectCount(Place.Bin, item, units, reason, by),
+                ("shelf", _, _) => "On the shelf are sealed cartons: type those.",
+                _ => "In the bin are loose units: type those.",
+            };
+        }
+
+        if (CodeOf<Van>(form["place"]) is not { } van)
+        {
+            return "Say where: shelf, bin, or a van's code.";
+        }
+
+        return new CorrectCount(boxed is null ? Place.Loose(van) : Place.Sealed(van), item, boxed ?? single!.Value, reason, by);
+    }
+
+    private static Code<Technician>? By(Form form) => CodeOf<Technician>(form["by"]);
+
+    private static Code<T>? CodeOf<T>(Field field) => Code<T>.IsValid(field.Text) ? new Code<T>(field.Text) : null;
+
+    private static int? Whole(Field field) => int.TryParse(field.Text, NumberStyles.None, CultureInfo.InvariantCulture, out var number) ? number : null;
+}

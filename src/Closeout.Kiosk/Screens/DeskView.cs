@@ -1,0 +1,58 @@
+using Closeout.DayBook;
+using Closeout.Restock;
+using Closeout.Stock;
+
+namespace Closeout.Screens;
+
+/// <summary>The stock desk: a delivery, a corrected count, or a lead's change of the plan.</summary>
+public static class DeskView
+{
+    public static void Draw(Sheet sheet, Depot depot, RestockPlan plan, DeskScreen s)
+    {
+        View.Head(sheet, depot, Title(s.Task), s.Task == DeskTask.Change ? View.Day(plan.Date) : "");
+        var row = 2;
+        foreach (var line in About(depot, plan, s).SelectMany(a => Sheet.Wrap(a, sheet.Width - 4)))
+        {
+            sheet.Write(row++, 2, line);
+        }
+
+        FormView.Draw(sheet, row + 1, 2, s.Form, 0, s.Form.Fields.Count, 24, sheet.Width - 2);
+        View.Keys(sheet, s.Task == DeskTask.Change
+            ? "Enter next, and record at the last   Up back   F1 help   Esc leave it"
+            : $"Enter next, record at the last   F5 {(s.Task == DeskTask.Delivery ? "correct a count" : "a delivery")}   F1 help   Esc leave");
+    }
+
+    private static string Title(DeskTask task) => task switch
+    {
+        DeskTask.Change => "CHANGE THE PLAN",
+        DeskTask.Delivery => "A DELIVERY",
+        DeskTask.Correction => "CORRECT A COUNT",
+        _ => throw new InvalidOperationException($"no title for {task}"),
+    };
+
+    private static IEnumerable<string> About(Depot depot, RestockPlan plan, DeskScreen s)
+    {
+        if (s.Task == DeskTask.Change)
+        {
+            var line = plan.Lines.FirstOrDefault(l => l.Van.Code == s.Van && l.Item.Code == s.Item);
+            yield return $"{s.Van} {depot.Setup.Van(s.Van!.Value).Name}, {depot.Setup.Item(s.Item!.Value).Description}";
+            yield return line is null ? "not in the plan now" : $"aboard {line.Aboard}, target {line.Target.Units} ({Target.Words(line.Target.Basis)}), carries {line.Low} to {line.High}, need {line.Need}";
+            yield return "T set the target   M so many more, once   X exclude the van   W withdraw what was changed";
+            yield return "It stands for this date until you withdraw it, however often the plan is made anew.";
+            yield break;
+        }
+
+        var field = s.Form["item"].Text;
+        if (!Code<Item>.IsValid(field) || depot.Setup.Find(new Code<Item>(field)) is not { } item)
+        {
+            yield return s.Task == DeskTask.Delivery
+                ? "What came from a supplier, item by item: its code as on the carton label."
+                : "Where: shelf (sealed cartons), bin (loose units), or a van's code (either). One count at a time, the other stays empty. The book follows your count, and the difference stays visible.";
+            yield break;
+        }
+
+        var order = depot.Orders.Where(o => o.Item == item.Code).Sum(o => o.Cartons);
+        yield return item.Description;
+        yield return $"shelf {depot.Ledger.Units(Place.Shelf, item.Code) / item.UnitsPerCarton} cartons of {item.UnitsPerCarton}, bin {depot.Ledger.Units(Place.Bin, item.Code)}, on order {View.Count(order, "carton", "cartons")}";
+    }
+}
