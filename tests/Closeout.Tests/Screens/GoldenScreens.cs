@@ -45,6 +45,8 @@ public sealed class GoldenScreens
         ["evening-loaded"] = "B1{F4}=",
         ["evening-delivery"] = "{F5}CO-10Y{Enter}5",
         ["evening-correction"] = "{F5}{F5}bin{Enter}LED-G25",
+        ["evening-lift"] = "B4{F7}windscreen replaced, workshop slip 12",
+        ["evening-lifted"] = "B4{F7}windscreen replaced, workshop slip 12{Enter}L1{Enter}",
         ["evening-accuracy"] = "{F6}",
         ["evening-cardboard"] = "{F3}",
         ["plan-help"] = "{F2}{F1}",

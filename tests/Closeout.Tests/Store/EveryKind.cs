@@ -48,6 +48,7 @@ internal static class EveryKind
             [new(Lamp, 24, Place.Shelf, Place.Sealed(Van)), new(Lamp, 24, Place.Shelf, Place.Bin), new(Lamp, 9, Place.Bin, Place.Loose(Van))], Technician),
         new DeliveryReceived(Lamp, Cartons: 7, Ordered: 5, [new(Lamp, 168, Place.Supplier, Place.Shelf)], Technician),
         new CountCorrected(Place.Bin, Lamp, Book: 25, Counted: 24, "fell behind the bin", [new(Lamp, 1, Place.Bin, Place.Unexplained)], Technician),
+        new HoldsLifted(Van, ["roof, unsafe: rack loose"], "rack refastened, workshop slip 12", Technician),
     ];
 
     private static Carried Carried() => new(
