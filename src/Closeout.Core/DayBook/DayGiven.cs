@@ -6,6 +6,7 @@ namespace Closeout.DayBook;
 /// <param name="Stock">Opening balances of stock.csv; the supplier stands against them, so that they sum to zero.</param>
 /// <param name="BookingDates">Dates that bookings.csv contains.</param>
 /// <param name="UseDates">Dates that usage.csv contains.</param>
+/// <param name="Reported">Vans and dates that usage.csv tells of.</param>
 /// <param name="Orders">Null: there is no orders.csv.</param>
 public sealed record DayGiven(
     DateOnly BusinessDate,
@@ -16,6 +17,7 @@ public sealed record DayGiven(
     IReadOnlyList<DateOnly> UseDates,
     IReadOnlyList<DailyUse> Use,
     IReadOnlyList<VanUse> ByVan,
+    IReadOnlyList<VanDay> Reported,
     IReadOnlyList<Order>? Orders)
 {
     /// <summary>The first page of a new book.</summary>
@@ -23,5 +25,5 @@ public sealed record DayGiven(
         new(BusinessDate, rehearsal, new Carried(Setup, Stock, [.. Setup.Vans.Select(VanCarried.New)], Bookings, Orders ?? [], Use, ByVan, [], [], [], [], []));
 
     /// <summary>The entry that brings the open page up to this folder.</summary>
-    public DayFolderLoaded Loaded() => new(Setup, BookingDates, Bookings, UseDates, Use, ByVan, Orders);
+    public DayFolderLoaded Loaded() => new(Setup, BookingDates, Bookings, UseDates, Use, ByVan, Reported, Orders);
 }

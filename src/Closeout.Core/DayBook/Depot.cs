@@ -139,7 +139,7 @@ public sealed record Depot(
                 Use = [.. Use.Where(u => !e.UseDates.Contains(u.Date)), .. e.Use],
                 ByVan = ByVan.RemoveRange(ByVan.Keys.Where(k => e.UseDates.Contains(k.Item1)))
                     .SetItems(e.ByVan.Select(v => KeyValuePair.Create((v.Date, v.Van), v))),
-                Counted = Counted.RemoveAll(d => e.UseDates.Contains(d.Date)),
+                Counted = Counted.RemoveAll(d => e.Reported.Contains(new VanDay(d.Date, d.Van))),
                 Orders = e.Orders is null ? Orders : [.. e.Orders],
             },
             _ => throw new InvalidOperationException("it cannot stand here"),

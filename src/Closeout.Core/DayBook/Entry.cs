@@ -26,6 +26,7 @@ public sealed record PageOpened(DateOnly Date, bool Rehearsal, Carried Carried) 
 /// <summary>A day folder was loaded into the open page: the set-up is replaced, and so are the dates that the folder names.</summary>
 /// <param name="BookingDates">Dates whose bookings were replaced.</param>
 /// <param name="UseDates">Dates whose visit reports were replaced.</param>
+/// <param name="Reported">Vans and dates that have reports: what was only counted of them no longer counts.</param>
 /// <param name="Orders">All open orders; null: the folder says nothing of orders.</param>
 public sealed record DayFolderLoaded(
     Setup Setup,
@@ -34,6 +35,7 @@ public sealed record DayFolderLoaded(
     IReadOnlyList<DateOnly> UseDates,
     IReadOnlyList<DailyUse> Use,
     IReadOnlyList<VanUse> ByVan,
+    IReadOnlyList<VanDay> Reported,
     IReadOnlyList<Order>? Orders) : Entry;
 
 /// <summary>A lead lifted holds of a van. It says that somebody decided, and why; it does not say that the van is safe.</summary>

@@ -82,6 +82,9 @@ public static class Loading
     public static PageOpened NextPageWith(Depot depot, DayGiven given)
     {
         var loaded = depot.Apply(new Recorded(depot.Number + 1, default, given.Loaded()));
-        return NextPage.After(loaded, given.BusinessDate);
+        var page = NextPage.After(loaded, given.BusinessDate);
+
+        // Reports that came late tell of days that only counts told of so far.
+        return page with { Carried = page.Carried with { Counted = [.. page.Carried.Counted.Where(d => !given.Reported.Contains(new VanDay(d.Date, d.Van)))] } };
     }
 }

@@ -37,9 +37,8 @@ public static class NextPage
             [.. CardboardTotals.MissingOf(depot, van)],
             [.. depot.Setup.Kit.Where(k => k.Expires && KitCheck.DateOf(depot, van, k.Code) is not null)
                 .Select(k => new KitDate(k.Code, KitCheck.DateOf(depot, van, k.Code)!.Value))],
-            [.. KitCheck.MissingOf(depot, van).Select(m => new KitThere(m.Piece.Code, m.There))],
-            [.. old.Damages, .. (shift?.Damages ?? []).Where(d => d.Severity != Severity.Unsafe)
-                .Select(d => new OpenDamage(depot.Date, d.Zone, d.Severity, d.What))],
+            [.. KitCheck.MissingOf(depot, van).Where(m => !Readiness.Lifted(depot, van).Contains(Readiness.KitWords(m))).Select(m => new KitThere(m.Piece.Code, m.There))],
+            [.. Readiness.OpenDamages(depot, van)],
             [.. Readiness.Standing(depot, van)]);
     }
 }

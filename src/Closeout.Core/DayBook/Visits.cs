@@ -18,5 +18,8 @@ public sealed record ItemUse(Code<Item> Item, long Sum, long SumOfSquares);
 /// <summary>What the visits of one van on one date report as installed; items not listed: none.</summary>
 public sealed record VanUse(DateOnly Date, Code<Van> Van, IReadOnlyList<ItemUnits> Items);
 
+/// <summary>A van on a date.</summary>
+public readonly record struct VanDay(DateOnly Date, Code<Van> Van);
+
 /// <summary>Units of an item.</summary>
 public readonly record struct ItemUnits(Code<Item> Item, int Units);

@@ -31,7 +31,7 @@ internal sealed class Planner
     {
         var c = item.UnitsPerCarton;
         var (cartons, bin) = (depot.Ledger.Units(Place.Shelf, item.Code) / c, depot.Ledger.Units(Place.Bin, item.Code));
-        var wants = depot.Setup.Vans.Select(van => Want(van, item)).Where(w => w.Need > 0).ToList();
+        var wants = depot.Setup.Vans.Select(van => Want(van, item)).Where(w => w.Need > 0 || IsChanged(w)).ToList();
 
         // What was loaded is done, even when it was less than planned: what is left is for the others.
         var claims = wants.Select(w => new Claim(depot.Loaded.ContainsKey((w.Van.Code, item.Code)) ? 0 : w.Need, w.Aboard, Known(w)));
@@ -82,6 +82,9 @@ internal sealed class Planner
         ? []
         : [.. changes.Where(o => o.Change.Van == van && (o.Change.Item is null || o.Change.Item == item))];
 
+    /// <summary>Whether a lead's change took the need away: it stays in sight, to be understood and withdrawn.</summary>
+    private static bool IsChanged(RestockLine want) => want.Overrides.Any(o => o.Change.Item is not null) || (want.Overrides.Count > 0 && want.Target.Need(want.Aboard) > 0);
+
     /// <summary>A target as a lead changed it: set first, then more; never above the most that the van carries.</summary>
     private static Target Changed(Target planned, int high, List<Standing> changes)
     {
@@ -91,7 +94,7 @@ internal sealed class Planner
             units = change.Change.Kind == OverrideKind.Target ? change.Change.Units : units + change.Change.Units;
         }
 
-        return changes.Count == 0 ? planned : new(Math.Clamp(units, 0, Math.Max(high, 0)), Basis.Lead);
+        return changes.All(o => o.Change.Kind == OverrideKind.Exclude) ? planned : new(Math.Clamp(units, 0, Math.Max(high, 0)), Basis.Lead);
     }
 
     /// <summary>The chance that so many units aboard do not suffice; a one-off need is needed for certain, whatever else is.</summary>

@@ -36,7 +36,7 @@ public sealed record ShelfLine(
 
 /// <summary>Tomorrow's restock: what goes into each van, what that leaves at the depot, and what to buy.</summary>
 /// <param name="Date">Tomorrow.</param>
-/// <param name="Lines">Lines with a need, in bay order, then item order.</param>
+/// <param name="Lines">Lines with a need, and those whose need a lead took away, in bay order, then item order.</param>
 /// <param name="Shelf">Every item, in item order.</param>
 public sealed record RestockPlan(DateOnly Date, IReadOnlyList<RestockLine> Lines, IReadOnlyList<ShelfLine> Shelf)
 {
@@ -58,7 +58,7 @@ public sealed record RestockPlan(DateOnly Date, IReadOnlyList<RestockLine> Lines
         return from van in depot.Setup.Vans
                from item in depot.Setup.Items.OrderBy(i => i.Code)
                let want = planner.Want(van, item)
-               where want.Demand.Spread != Spread.None
+               where want.Demand.Spread != Spread.None && want.Overrides.All(o => o.Change.Kind != OverrideKind.Exclude)
                select new Promise(van.Code, item.Code, want.Target.Units);
     }
 

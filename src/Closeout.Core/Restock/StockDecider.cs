@@ -42,7 +42,7 @@ public static class StockDecider
 
         if (c.Kind == OverrideKind.Exclude)
         {
-            return new PlanOverridden(c.Kind, van.Code, null, c.Date, 0, c.Reason.Trim(), c.Lead);
+            return new PlanOverridden(c.Kind, van.Code, null, c.Date, 0, c.Reason.Trim(), depot.Setup.Find(c.Lead)!.Code);
         }
 
         if (c.Item is not { } code)
@@ -63,14 +63,14 @@ public static class StockDecider
 
         return c.Units > high
             ? StockRefusal.AboveHigh(item, van, c.Units, high)
-            : new PlanOverridden(c.Kind, van.Code, item.Code, c.Date, c.Units, c.Reason.Trim(), c.Lead);
+            : new PlanOverridden(c.Kind, van.Code, item.Code, c.Date, c.Units, c.Reason.Trim(), depot.Setup.Find(c.Lead)!.Code);
     }
 
     private static Decision Withdraw(Depot depot, WithdrawChange c) => (NoLead(depot, c.Lead), NoReason(c.Reason)) switch
     {
         ({ } refused, _) => refused,
         (_, { } silent) => silent,
-        _ => depot.Overrides.Any(o => o.Number == c.Number) ? new OverrideWithdrawn(c.Number, c.Reason.Trim(), c.Lead) : StockRefusal.NoSuchChange(c.Number),
+        _ => depot.Overrides.Any(o => o.Number == c.Number) ? new OverrideWithdrawn(c.Number, c.Reason.Trim(), depot.Setup.Find(c.Lead)!.Code) : StockRefusal.NoSuchChange(c.Number),
     };
 
     private static Decision Deliver(Depot depot, ReceiveDelivery c)
@@ -92,7 +92,7 @@ public static class StockDecider
         }
 
         var ordered = Math.Min(c.Cartons, depot.Orders.Where(o => o.Item == item.Code).Sum(o => o.Cartons));
-        return new DeliveryReceived(item.Code, c.Cartons, ordered, [new Move(item.Code, c.Cartons * item.UnitsPerCarton, Place.Supplier, Place.Shelf)], c.By);
+        return new DeliveryReceived(item.Code, c.Cartons, ordered, [new Move(item.Code, c.Cartons * item.UnitsPerCarton, Place.Supplier, Place.Shelf)], depot.Setup.Find(c.By)!.Code);
     }
 
     private static Decision Correct(Depot depot, CorrectCount c)
@@ -105,6 +105,12 @@ public static class StockDecider
         if (c.Place.Van != default && depot.Setup.Find(c.Place.Van) is null)
         {
             return Refusal.NoSuchVan(c.Place.Van);
+        }
+
+        var place = c.Place with { Van = c.Place.Van == default ? default : depot.Setup.Van(c.Place.Van).Code };
+        if (c.Place.Van != default && depot.Shift(c.Place.Van) is { IsClosed: false })
+        {
+            return StockRefusal.BeingClosedOut(depot.Setup.Van(c.Place.Van));
         }
 
         if (!c.Place.IsPhysical)
@@ -129,7 +135,7 @@ public static class StockDecider
         }
 
         var (book, counted) = (depot.Ledger.Units(c.Place, item.Code), c.Counted * each);
-        return new CountCorrected(c.Place, item.Code, book, counted, c.Reason.Trim(), [.. Move.Signed(item.Code, counted - book, Place.Unexplained, c.Place)], c.By);
+        return new CountCorrected(place, item.Code, book, counted, c.Reason.Trim(), [.. Move.Signed(item.Code, counted - book, Place.Unexplained, place)], depot.Setup.Find(c.By)!.Code);
     }
 
     private static Refusal? NoLead(Depot depot, Code<Technician> code) => depot.Setup.Find(code) switch

@@ -32,6 +32,9 @@ public static class StockRefusal
     public static Refusal NoSuchChange(int number) =>
         new("no-such-change", $"Entry {number} is no change of the plan that stands. Choose one of those shown.");
 
+    public static Refusal BeingClosedOut(Van van) =>
+        new("being-closed-out", $"{van.Code} {van.Name} is being closed out, and reckons from what was aboard when it came in. Count the item in its close-out, or correct it once that is signed.");
+
     public static Refusal NoItemNamed(Van van) =>
         new("no-item-named", $"No item was named for {van.Code} {van.Name}: only excluding a van needs none. Choose a line first.");
 

@@ -3,7 +3,7 @@ using Closeout.Vans;
 
 namespace Closeout.Shifts;
 
-/// <summary>The rules of lifting a hold. It says that a lead decided, and why; it does not say that the van is safe.</summary>
+/// <summary>The rules of lifting a hold, or of closing damages that were seen to. It says that a lead decided, and why; it does not say that the van is safe.</summary>
 public static class HoldDesk
 {
     public static Decision Lift(Depot depot, Van van, LiftHolds command)
@@ -18,7 +18,13 @@ public static class HoldDesk
             return Refusal.OnlyALead(lead, "lifts a hold");
         }
 
-        var holds = Readiness.Of(depot, van).Holds;
+        // While anything holds the van, that is settled first; then the damages that only stand as notes.
+        IReadOnlyList<string> holds = Readiness.Of(depot, van).Holds;
+        if (holds.Count == 0)
+        {
+            holds = [.. Readiness.OpenDamages(depot, van.Code).Select(Readiness.DamageWords)];
+        }
+
         if (holds.Count == 0)
         {
             return Refusal.NotHeld(van);

@@ -67,7 +67,7 @@ public sealed record Refusal(string Code, string Text, bool AskAgain = false)
         new("only-a-lead", $"{technician.Code} {technician.Name} is no lead, and only a lead {does}. Ask one, and type the lead's code.");
 
     public static Refusal NotHeld(Van van) =>
-        new("not-held", $"{van.Code} {van.Name} is not held: 0 holds found, at least 1 is needed. Choose a van that the wall shows as HELD.");
+        new("not-held", $"{van.Code} {van.Name} has 0 holds and 0 damages open, and at least 1 is needed. Choose a van that the wall shows as HELD, or with a damage among its notes.");
 
     public static Refusal NoWords(string what) =>
         new("no-words", $"Say {what} in a few words: 1 to {MostWords} characters, and none found. Type it and press Enter.");

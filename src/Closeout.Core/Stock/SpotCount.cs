@@ -38,7 +38,9 @@ public static class SpotCount
     /// <summary>0 for class A, 1 for B, 2 for C; items that did not move are C.</summary>
     public static IReadOnlyDictionary<Code<Item>, int> Classes(Depot depot)
     {
-        var moved = depot.Use.SelectMany(u => u.Items).GroupBy(i => i.Item, i => i.Sum).Select(g => (Item: g.Key, Units: g.Sum()))
+        var moved = depot.Use.SelectMany(u => u.Items).Select(i => (i.Item, i.Sum))
+            .Concat(depot.Counted.SelectMany(d => d.Used).Select(u => (u.Item, Sum: (long)u.Units)))
+            .GroupBy(i => i.Item, i => i.Sum).Select(g => (Item: g.Key, Units: g.Sum()))
             .OrderByDescending(m => m.Units).ThenBy(m => m.Item).ToList();
         var all = (double)moved.Sum(m => m.Units);
         var classes = new Dictionary<Code<Item>, int>();

@@ -77,9 +77,27 @@ public static class Readiness
     public static IEnumerable<Hold> Standing(Depot depot, Code<Van> van)
     {
         var old = depot.Van(van).Holds;
-        var lifted = depot.Lifted.Where(l => l.Van == van).SelectMany(l => l.Reasons).ToHashSet();
+        var lifted = Lifted(depot, van);
         return old.Concat(Tonight(depot, van).Except(old.Select(h => h.Reason)).Select(r => new Hold(depot.Date, r))).Where(h => !lifted.Contains(h.Reason));
     }
+
+    /// <summary>What a lead settled tonight: holds and damages, in the words of the wall.</summary>
+    public static IReadOnlySet<string> Lifted(Depot depot, Code<Van> van) => depot.Lifted.Where(l => l.Van == van).SelectMany(l => l.Reasons).ToHashSet();
+
+    /// <summary>Damages of earlier days and of tonight that hold nothing and that nobody closed.</summary>
+    public static IEnumerable<OpenDamage> OpenDamages(Depot depot, Code<Van> van)
+    {
+        var lifted = Lifted(depot, van);
+        var tonight = (depot.Shift(van)?.Damages ?? []).Where(d => d.Severity != Severity.Unsafe).Select(d => new OpenDamage(depot.Date, d.Zone, d.Severity, d.What));
+        return depot.Van(van).Damages.Concat(tonight).Where(d => !lifted.Contains(DamageWords(d)));
+    }
+
+    /// <summary>A damage in the words of the wall.</summary>
+    public static string DamageWords(OpenDamage d) =>
+        d.Severity == Severity.Note ? $"{d.Zone}: {d.What}" : $"{d.Zone}, {SeverityWords(d.Severity)}: {d.What}";
+
+    /// <summary>A critical kit piece that is short, in the words of the wall.</summary>
+    public static string KitWords(KitMissing lack) => $"{lack.Piece.Description}: {lack.There} of {lack.Piece.Required}";
 
     /// <summary>The holds that tonight's answers put on the van.</summary>
     public static IEnumerable<string> Tonight(Depot depot, Code<Van> van)
@@ -91,31 +109,26 @@ public static class Readiness
 
         foreach (var lack in KitCheck.MissingOf(depot, van).Where(m => m.Piece.Critical))
         {
-            yield return $"{lack.Piece.Description}: {lack.There} of {lack.Piece.Required}";
+            yield return KitWords(lack);
         }
     }
 
     private static IEnumerable<string> Notes(Depot depot, Van van, Shift? shift)
     {
         var units = depot.Setup.Units;
-        foreach (var damage in depot.Van(van.Code).Damages)
+        foreach (var damage in OpenDamages(depot, van.Code))
         {
-            yield return $"{damage.Zone}, {SeverityWords(damage.Severity)} since {damage.Since:yyyy-MM-dd}: {damage.What}";
-        }
-
-        foreach (var damage in shift?.Damages.Where(d => d.Severity != Severity.Unsafe) ?? [])
-        {
-            yield return damage.Severity == Severity.Note ? $"{damage.Zone}: {damage.What}" : $"{damage.Zone}, {SeverityWords(damage.Severity)}: {damage.What}";
+            yield return DamageWords(damage) + (damage.Since < depot.Date ? $" (since {damage.Since:yyyy-MM-dd})" : "");
         }
 
         foreach (var lifted in depot.Lifted.Where(l => l.Van == van.Code))
         {
-            yield return $"hold lifted by {lifted.Lead}: {lifted.Why} ({string.Join(", ", lifted.Reasons)})";
+            yield return $"settled by {lifted.Lead}: {lifted.Why} ({string.Join(", ", lifted.Reasons)})";
         }
 
         foreach (var lack in KitCheck.MissingOf(depot, van.Code).Where(m => !m.Piece.Critical))
         {
-            yield return $"{lack.Piece.Description}: {lack.There} of {lack.Piece.Required}";
+            yield return KitWords(lack);
         }
 
         foreach (var (piece, on) in KitCheck.Expiring(depot, van.Code))

@@ -32,7 +32,7 @@ public sealed record DayFolder(DayGiven? Given, IReadOnlyList<EveningRow> Evenin
 
         var setup = new Setup(depot.Settings, items, [.. vans.OrderBy(v => v.Bay)], limits, kit, crew, rates, boards);
         return new(
-            new(depot.BusinessDate, setup, stock, [.. bookings.Select(b => b.Date).Distinct().Order()], bookings, usage.Dates, usage.Use, usage.ByVan, orders),
+            new(depot.BusinessDate, setup, stock, [.. bookings.Select(b => b.Date).Distinct().Order()], bookings, usage.Dates, usage.Use, usage.ByVan, usage.Reported, orders),
             evening,
             findings);
     }

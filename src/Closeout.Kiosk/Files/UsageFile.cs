@@ -5,7 +5,7 @@ namespace Closeout.Files;
 
 /// <summary>usage.csv: what past visits used, one row per visit and item.</summary>
 /// <param name="ByVan">The business date's visits, van by van.</param>
-public sealed record UsageFile(IReadOnlyList<DateOnly> Dates, IReadOnlyList<DailyUse> Use, IReadOnlyList<VanUse> ByVan)
+public sealed record UsageFile(IReadOnlyList<DateOnly> Dates, IReadOnlyList<DailyUse> Use, IReadOnlyList<VanUse> ByVan, IReadOnlyList<VanDay> Reported)
 {
     private sealed record Visit(DateOnly Date, Code<Van> Van, Code<VisitKind> Kind, Dictionary<Code<Item>, int> Used);
 
@@ -56,7 +56,8 @@ public sealed record UsageFile(IReadOnlyList<DateOnly> Dates, IReadOnlyList<Dail
         return new(
             [.. visits.Values.Select(v => v.Date).Distinct().Order()],
             [.. visits.Values.GroupBy(v => (v.Date, v.Kind)).OrderBy(g => g.Key.Date).ThenBy(g => g.Key.Kind).Select(Sum)],
-            [.. visits.Values.Where(v => v.Date == today).GroupBy(v => v.Van).OrderBy(g => g.Key).Select(g => new VanUse(today!.Value, g.Key, Total(g)))]);
+            [.. visits.Values.Where(v => v.Date == today).GroupBy(v => v.Van).OrderBy(g => g.Key).Select(g => new VanUse(today!.Value, g.Key, Total(g)))],
+            [.. visits.Values.Select(v => new VanDay(v.Date, v.Van)).Distinct().OrderBy(d => d.Date).ThenBy(d => d.Van)]);
     }
 
     /// <summary>History may name a van that is gone; only its code must be one.</summary>

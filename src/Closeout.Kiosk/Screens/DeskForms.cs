@@ -33,9 +33,12 @@ public readonly record struct DeskAnswer(StockCommand? Command, string? Missing)
 /// <summary>The forms of the stock desk, and the commands that they come to.</summary>
 public static class DeskForms
 {
-    public static Form Of(DeskTask task) => task switch
+    /// <param name="van">Of the line that is changed, if one was chosen; so the item.</param>
+    public static Form Of(DeskTask task, Code<Van>? van = null, Code<Item>? item = null) => task switch
     {
         DeskTask.Change => Form.Of(
+            new Field("van", "Van", FieldKind.Code, van?.Text ?? ""),
+            new Field("item", "Item", FieldKind.Code, item?.Text ?? ""),
             new Field("kind", "What", FieldKind.Letter, "T"),
             new Field("units", "Units", FieldKind.Count, ""),
             new Field("reason", "Why", FieldKind.Words, ""),
@@ -72,7 +75,13 @@ public static class DeskForms
 
     private static DeskAnswer Change(Depot depot, DeskScreen s, DateOnly date)
     {
-        var (form, van, item) = (s.Form, s.Van!.Value, s.Item!.Value);
+        var form = s.Form;
+        if (CodeOf<Van>(form["van"]) is not { } van)
+        {
+            return "Type the van's code.";
+        }
+
+        var item = CodeOf<Item>(form["item"]);
         if (By(form) is not { } lead)
         {
             return "A change of the plan is a lead's: type the lead's code.";
@@ -95,6 +104,7 @@ public static class DeskForms
         return (kind, Whole(form["units"])) switch
         {
             ("T" or "M", null) => "Type how many units.",
+            (_, _) when item is null => "Type the item's code.",
             ("T", { } units) => new ChangePlan(OverrideKind.Target, van, item, date, units, reason, lead),
             ("M", { } units) => new ChangePlan(OverrideKind.Extra, van, item, date, units, reason, lead),
             _ => "Say what to change: T, M, X or W.",

@@ -28,7 +28,7 @@ public static class DeskView
         DeskTask.Change => "CHANGE THE PLAN",
         DeskTask.Delivery => "A DELIVERY",
         DeskTask.Correction => "CORRECT A COUNT",
-        DeskTask.Lift => "LIFT A HOLD",
+        DeskTask.Lift => "LIFT OR CLOSE",
         _ => throw new InvalidOperationException($"no title for {task}"),
     };
 
@@ -36,9 +36,10 @@ public static class DeskView
     {
         if (s.Task == DeskTask.Change)
         {
-            var line = plan.Lines.FirstOrDefault(l => l.Van.Code == s.Van && l.Item.Code == s.Item);
-            yield return $"{s.Van} {depot.Setup.Van(s.Van!.Value).Name}, {depot.Setup.Item(s.Item!.Value).Description}";
-            yield return line is null ? "not in the plan now" : $"aboard {line.Aboard}, target {line.Target.Units} ({Target.Words(line.Target.Basis)}), carries {line.Low} to {line.High}, need {line.Need}";
+            var (van, what) = (depot.Setup.Find(new Code<Van>(s.Form["van"].Text)), depot.Setup.Find(new Code<Item>(s.Form["item"].Text)));
+            yield return $"{van?.Name ?? "no such van yet"}, {what?.Description ?? "no such item yet"}";
+            var line = plan.Lines.FirstOrDefault(l => l.Van == van && l.Item == what);
+            yield return line is null ? "no line in the plan now" : $"aboard {line.Aboard}, target {line.Target.Units} ({Target.Words(line.Target.Basis)}), carries {line.Low} to {line.High}, need {line.Need}";
             yield return "T set the target   M so many more, once   X exclude the van   W withdraw what was changed";
             yield return "It stands for this date until you withdraw it, however often the plan is made anew.";
             yield break;
@@ -47,8 +48,10 @@ public static class DeskView
         if (s.Task == DeskTask.Lift)
         {
             var state = Readiness.Of(depot, depot.Setup.Van(s.Van!.Value));
-            yield return $"{s.Van} {state.Van.Name} is held: {string.Join("; ", state.Holds)}";
-            yield return "A damaged van, or one without its safety kit, goes out only when somebody licensed to say so said so, by local rules and the maker's instructions. The book records that you lifted the hold, and why; it does not say that the van is safe.";
+            yield return state.Holds.Count > 0
+                ? $"{s.Van} {state.Van.Name} is held: {string.Join("; ", state.Holds)}"
+                : $"{s.Van} {state.Van.Name} has damages open: {string.Join("; ", Readiness.OpenDamages(depot, s.Van.Value).Select(Readiness.DamageWords))}";
+            yield return "A damaged van, or one without its safety kit, goes out only when somebody licensed to say so said so, by local rules and the maker's instructions. The book records that you settled it, and why; it does not say that the van is safe.";
             yield break;
         }
 
@@ -63,6 +66,6 @@ public static class DeskView
 
         var order = depot.Orders.Where(o => o.Item == item.Code).Sum(o => o.Cartons);
         yield return item.Description;
-        yield return $"shelf {depot.Ledger.Units(Place.Shelf, item.Code) / item.UnitsPerCarton} cartons of {item.UnitsPerCarton}, bin {depot.Ledger.Units(Place.Bin, item.Code)}, on order {View.Count(order, "carton", "cartons")}";
+        yield return $"shelf {View.Count(depot.Ledger.Units(Place.Shelf, item.Code) / item.UnitsPerCarton, "carton", "cartons")} of {item.UnitsPerCarton}, bin {depot.Ledger.Units(Place.Bin, item.Code)}, on order {View.Count(order, "carton", "cartons")}";
     }
 }

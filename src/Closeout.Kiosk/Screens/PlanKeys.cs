@@ -27,11 +27,15 @@ public static class PlanKeys
             Press.Tab => (model with { Screen = s with { Selected = 0, Order = (PlanOrder)(((int)s.Order + 1) % 3) } }, null),
             Press.Enter when line is not null => (model with { Screen = new WhyScreen(s, line.Van.Code, line.Item.Code) }, null),
             Press.F4 when line is not null => (model with { Screen = new LoadScreen(line.Van.Code, LoadForm(plan, line.Van.Code)) }, null),
-            Press.F5 when line is not null => (model with { Screen = new DeskScreen(DeskTask.Change, DeskForms.Of(DeskTask.Change), s, line.Van.Code, line.Item.Code) }, null),
+            Press.F5 => (model with { Screen = Change(s, line?.Van.Code, line?.Item.Code) }, null),
             Press.Character when s.Filter.Length < 24 => (model with { Screen = s with { Selected = 0, Filter = s.Filter + key.Character } }, null),
             _ => (model with { Screen = s with { Selected = Math.Clamp(Update.Scrolled(at, key.Press), 0, Math.Max(0, lines.Count - 1)) } }, null),
         };
     }
+
+    /// <summary>The form that changes a line, or any van and item. With both known the first question is what to change.</summary>
+    public static DeskScreen Change(TomorrowScreen back, Code<Van>? van, Code<Item>? item) =>
+        new(DeskTask.Change, DeskForms.Of(DeskTask.Change, van, item) with { Focus = van is null ? 0 : 2 }, back);
 
     /// <summary>The pick list of a van: a field for sealed cartons and one for loose units where the plan has any, in stow order.</summary>
     public static Form LoadForm(RestockPlan plan, Code<Van> van, Depot? depot = null)

@@ -74,6 +74,7 @@ public static class Questions
 
     /// <summary>The first item that must not be passed by: counted blind tonight, or used as visits report; null: none is left.</summary>
     public static Code<Item>? Unseen(Depot depot, Shift shift) => Leftovers.ToCount(depot, shift)
+        .Concat(depot.Setup.Items.Where(i => !shift.Before.ContainsKey(i.Code)))
         .Where(i => !shift.Counts.ContainsKey(i.Code) && (shift.SpotItems.Contains(i.Code) || depot.Reported(shift.Van, i.Code) > 0))
         .Select(i => (Code<Item>?)i.Code)
         .FirstOrDefault();

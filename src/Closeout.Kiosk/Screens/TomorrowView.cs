@@ -36,6 +36,14 @@ public static class TomorrowView
         View.Keys(sheet, "type to filter   Up/Down PgUp/PgDn choose   F1 help   Esc back to the wall");
     }
 
+    private static string Changed(PlanOverridden c) => c.Kind switch
+    {
+        OverrideKind.Exclude => $"{c.Van} excluded",
+        OverrideKind.Extra => $"{c.Van} {c.Item} {c.Units} more",
+        OverrideKind.Target => $"{c.Van} {c.Item} target {c.Units}",
+        _ => throw new InvalidOperationException($"no such change: {c.Kind}"),
+    };
+
     private static string Words(PlanOrder order) => order switch
     {
         PlanOrder.ByVan => "By van",
@@ -68,6 +76,7 @@ public static class TomorrowView
         var lines = new[]
         {
             ("? provisional", open.Count == 0 ? "" : $"{string.Join(", ", open)} not closed: by the book, nobody counted"),
+            ("Changed", string.Join(", ", depot.Overrides.Where(o => o.Change.Date == plan.Date).Select(o => Changed(o.Change)))),
             ("Kit to bring", string.Join(", ", kit)),
             ("To order", buy.Count == 0 ? "" : string.Join(", ", buy) + " cartons"),
         };

@@ -39,7 +39,7 @@ public static class Update
     public static Model Recorded(Depot depot, Model model, IReadOnlyList<Command> commands) => (model.Screen, commands[^1]) switch
     {
         (WhoScreen who, _) => new(Questions.Open(depot, who.Van)),
-        (DeskScreen s, LiftHolds) => new(s.Back, $"The hold of {s.Van} is lifted, with your reason."),
+        (DeskScreen s, LiftHolds) => new(s.Back, $"{s.Van}: recorded, with your reason."),
         (CloseoutScreen s, Sign) => new(Back(depot, s.Van), $"{s.Van} {depot.Setup.Van(s.Van).Name} is signed. Good night."),
         (CloseoutScreen s, var last) => new(CloseoutKeys.Next(depot, s, last)),
         _ => model,
@@ -91,7 +91,7 @@ public static class Update
     private static (Model, Act?) Lift(Depot depot, Model model, WallScreen s)
     {
         var van = depot.Setup.Vans[s.Selected];
-        return Readiness.Of(depot, van).Holds.Count == 0
+        return Readiness.Of(depot, van).Holds.Count == 0 && !Readiness.OpenDamages(depot, van.Code).Any()
             ? (model with { Said = Refusal.NotHeld(van).Text }, null)
             : (model with { Screen = new DeskScreen(DeskTask.Lift, DeskForms.Of(DeskTask.Lift), s, van.Code) }, null);
     }
@@ -132,7 +132,7 @@ public static class Update
 
     private static (Model, Act?) Why(Model model, WhyScreen s, Keystroke key) => key.Press switch
     {
-        Press.F5 => (model with { Screen = new DeskScreen(DeskTask.Change, DeskForms.Of(DeskTask.Change), s.Back, s.Van, s.Item) }, null),
+        Press.F5 => (model with { Screen = PlanKeys.Change(s.Back, s.Van, s.Item) }, null),
         Press.Escape or Press.Enter => (model with { Screen = s.Back }, null),
         _ => (model, null),
     };

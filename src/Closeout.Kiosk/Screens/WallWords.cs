@@ -73,7 +73,7 @@ public static class WallWords
 
     private static string Tomorrow(Depot depot, RestockPlan plan)
     {
-        var parts = new List<string> { $"{View.Day(plan.Date)}: {View.Count(plan.Lines.Count, "line", "lines")} to load" };
+        var parts = new List<string> { $"{View.Day(plan.Date)}: {View.Count(plan.Lines.Count(l => l.Units > 0), "line", "lines")} to load" };
         var shortItems = plan.Lines.Where(l => l.Short > 0).Select(l => l.Item.Code).Distinct().Order().ToList();
         parts.Add(shortItems.Count == 0 ? "nothing short" : $"{View.Count(shortItems.Count, "item", "items")} short ({string.Join(", ", shortItems)})");
         var provisional = plan.Lines.Where(l => l.Provisional).ToList();

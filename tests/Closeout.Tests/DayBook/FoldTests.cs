@@ -87,7 +87,7 @@ public class FoldTests
     }
 
     private static DayFolderLoaded Loaded(IReadOnlyList<DateOnly> dates, IReadOnlyList<Booking> bookings, IReadOnlyList<Order>? orders) =>
-        new(Tiny.Setup, dates, bookings, [], [], [], orders);
+        new(Tiny.Setup, dates, bookings, [], [], [], [], orders);
 
     private static void Impossible(Depot depot, Entry entry) => FluentActions.Invoking(() => depot.Take(entry))
         .Should().Throw<InvalidOperationException>().WithMessage($"*entry {depot.Number + 1}*");

@@ -38,7 +38,7 @@ public class StockDeskLaws
             doings =>
             {
                 var depot = Story(doings).Depot;
-                var loaded = depot.Take(new DayFolderLoaded(depot.Setup, [Thursday, Tiny.Friday], [], [], [], [], []));
+                var loaded = depot.Take(new DayFolderLoaded(depot.Setup, [Thursday, Tiny.Friday], [], [], [], [], [], []));
                 loaded.Overrides.Should().Equal(depot.Overrides);
 
                 var next = loaded.Next(Thursday);

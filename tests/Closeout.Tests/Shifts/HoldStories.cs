@@ -17,7 +17,7 @@ public sealed class HoldStories
 
         var state = Readiness.Of(after, after.Setup.Van(Tiny.B1));
         state.Holds.Should().BeEmpty();
-        state.Notes.Should().Contain("hold lifted by L1: replaced, slip 12 (windscreen, unsafe: crack)");
+        state.Notes.Should().Contain("settled by L1: replaced, slip 12 (windscreen, unsafe: crack)");
     }
 
     [Fact]

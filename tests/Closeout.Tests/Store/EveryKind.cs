@@ -26,7 +26,7 @@ internal static class EveryKind
     [
         new PageOpened(Today, Rehearsal: true, Carried()),
         new DayFolderLoaded(
-            Setup(true), [Today.AddDays(1)], [new(Today.AddDays(1), Van, Visit, 3)], [Today], [Use()], [new(Today, Van, [new(Lamp, 8)])], [new(Lamp, 12, Today.AddDays(9))]),
+            Setup(true), [Today.AddDays(1)], [new(Today.AddDays(1), Van, Visit, 3)], [Today], [Use()], [new(Today, Van, [new(Lamp, 8)])], [new(Today, Van)], [new(Lamp, 12, Today.AddDays(9))]),
         new VanCameIn(Van, Technician, WeeklyDue: true, [Lamp]),
         new LeftoverCounted(
             Van, Lamp, new(1, 3, 5), Installed: 20, Used: 21, Gap: 1, Emptied: 1,

@@ -74,7 +74,7 @@ public class ReadinessTests
             new ConfirmKit(Tiny.B1)));
 
         state.Notes.Should().Equal(
-            "left mirror, to repair since 2026-11-16: cracked",
+            "left mirror, to repair: cracked (since 2026-11-16)",
             "rear door: scratch",
             "traffic cones: 1 of 3",
             "fire extinguisher expires 2026-11-20",
