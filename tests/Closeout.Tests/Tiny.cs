@@ -65,7 +65,7 @@ public static class Tiny
     {
         var with = setup ?? Setup;
         var vans = with.Vans.Select(VanCarried.New).Select(carried ?? (v => v)).ToList();
-        var page = new PageOpened(date ?? Wednesday, false, new Carried(with, TinyStock.Read(with, stock), vans, [], [], [], [], []));
+        var page = new PageOpened(date ?? Wednesday, false, new Carried(with, TinyStock.Read(with, stock), vans, [], [], [], [], [], [], [], [], []));
         return Depot.Open(new Recorded(1, FiveOClock, page));
     }
 }

@@ -23,7 +23,8 @@ public sealed record Depot(
     ImmutableDictionary<(Code<Van>, Code<Item>), SpotCounted> SpotCounts,
     ImmutableList<Promise> Promises,
     ImmutableList<KeptPromises> Kept,
-    ImmutableDictionary<(Code<Van>, Code<Item>), LoadedLine> Loaded)
+    ImmutableDictionary<(Code<Van>, Code<Item>), LoadedLine> Loaded,
+    ImmutableList<HoldsLifted> Lifted)
 {
     /// <summary>The van's close-out; null while it is on the road.</summary>
     public Shift? Shift(Code<Van> van) => Shifts.GetValueOrDefault(van);
@@ -66,7 +67,8 @@ public sealed record Depot(
             page.Carried.SpotCounts.ToImmutableDictionary(s => (s.Van, s.Item)),
             [.. page.Carried.Promises],
             [.. page.Carried.Kept],
-            ImmutableDictionary<(Code<Van>, Code<Item>), LoadedLine>.Empty)
+            ImmutableDictionary<(Code<Van>, Code<Item>), LoadedLine>.Empty,
+            [])
         : throw new InvalidOperationException($"entry {first.Number} opens a page and is {first.Entry.GetType().Name}");
 
     /// <summary>The depot after one more entry.</summary>
@@ -100,6 +102,7 @@ public sealed record Depot(
         Signed e when Setup.Find(e.Technician) is null => $"technician {e.Technician}",
         LeftoverCounted e when Setup.Find(e.Item) is null => $"item {e.Item}",
         BoxesCounted e when Setup.Find(e.Item) is null => $"item {e.Item}",
+        HoldsLifted e when Setup.Find(e.Van) is null => $"van {e.Van}",
         PlanOverridden e when Setup.Find(e.Van) is null => $"van {e.Van}",
         PlanOverridden { Item: { } item } when Setup.Find(item) is null => $"item {item}",
         VanLoaded e when Setup.Find(e.Van) is null => $"van {e.Van}",
@@ -128,6 +131,7 @@ public sealed record Depot(
             VanLoaded e => next with { Loaded = Loaded.SetItems(e.Lines.Select(l => KeyValuePair.Create((e.Van, l.Item), l))) },
             DeliveryReceived e => next with { Orders = Received(e) },
             CountCorrected => next,
+            HoldsLifted e => next with { Lifted = Lifted.Add(e) },
             DayFolderLoaded e => next with
             {
                 Setup = e.Setup,

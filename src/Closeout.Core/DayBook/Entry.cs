@@ -36,6 +36,10 @@ public sealed record DayFolderLoaded(
     IReadOnlyList<VanUse> ByVan,
     IReadOnlyList<Order>? Orders) : Entry;
 
+/// <summary>A lead lifted holds of a van. It says that somebody decided, and why; it does not say that the van is safe.</summary>
+/// <param name="Reasons">The holds lifted, in the words of the wall.</param>
+public sealed record HoldsLifted(Code<Van> Van, IReadOnlyList<string> Reasons, string Why, Code<Technician> Lead) : Entry;
+
 /// <summary>An entry of one van's close-out.</summary>
 public abstract record VanEntry(Code<Van> Van) : Entry;
 

@@ -40,6 +40,6 @@ public static class NextPage
             [.. KitCheck.MissingOf(depot, van).Select(m => new KitThere(m.Piece.Code, m.There))],
             [.. old.Damages, .. (shift?.Damages ?? []).Where(d => d.Severity != Severity.Unsafe)
                 .Select(d => new OpenDamage(depot.Date, d.Zone, d.Severity, d.What))],
-            [.. old.Holds, .. Readiness.Tonight(depot, van).Except(old.Holds.Select(h => h.Reason)).Select(r => new Hold(depot.Date, r))]);
+            [.. Readiness.Standing(depot, van)]);
     }
 }

@@ -47,5 +47,8 @@ public sealed record ConfirmKit(Code<Van> Van) : Command(Van);
 /// <summary>The longer check of the week.</summary>
 public sealed record CheckWeekly(Code<Van> Van, DateOnly? OilChangedOn, int Photos, bool Clean) : Command(Van);
 
+/// <summary>A lead lifts all holds of the van.</summary>
+public sealed record LiftHolds(Code<Van> Van, string Why, Code<Technician> Lead) : Command(Van);
+
 /// <summary>Sign the close-out.</summary>
 public sealed record Sign(Code<Van> Van, Code<Technician> Technician) : Command(Van);

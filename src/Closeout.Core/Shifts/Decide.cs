@@ -24,6 +24,11 @@ public static class Decider
             return Refusal.NoSuchVan(command.Van);
         }
 
+        if (command is LiftHolds lift)
+        {
+            return HoldDesk.Lift(depot, van, lift);
+        }
+
         var shift = depot.Shift(van.Code);
         if (command is ComeIn comeIn)
         {

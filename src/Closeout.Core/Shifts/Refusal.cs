@@ -63,6 +63,12 @@ public sealed record Refusal(string Code, string Text, bool AskAgain = false)
     public static Refusal TooFar(string end, string start, string distance) =>
         new("odometer-too-far", $"From {start} to {end} is {distance} in one day. Read it once more; the same answer again is recorded.", AskAgain: true);
 
+    public static Refusal OnlyALead(Technician technician, string does) =>
+        new("only-a-lead", $"{technician.Code} {technician.Name} is no lead, and only a lead {does}. Ask one, and type the lead's code.");
+
+    public static Refusal NotHeld(Van van) =>
+        new("not-held", $"{van.Code} {van.Name} is not held: 0 holds found, at least 1 is needed. Choose a van that the wall shows as HELD.");
+
     public static Refusal NoWords(string what) =>
         new("no-words", $"Say {what} in a few words: 1 to {MostWords} characters, and none found. Type it and press Enter.");
 

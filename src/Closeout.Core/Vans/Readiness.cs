@@ -70,17 +70,15 @@ public static class Readiness
     public static DateOnly? WeeklyCheckedOn(Depot depot, Code<Van> van) =>
         depot.Shift(van)?.Weekly is not null ? depot.Date : depot.Van(van).WeeklyCheckedOn;
 
-    private static IEnumerable<string> Holds(Depot depot, Van van)
-    {
-        foreach (var hold in depot.Van(van.Code).Holds)
-        {
-            yield return hold.Reason;
-        }
+    /// <summary>Holds that stand, those of earlier days first.</summary>
+    private static IEnumerable<string> Holds(Depot depot, Van van) => Standing(depot, van.Code).Select(h => h.Reason);
 
-        foreach (var reason in Tonight(depot, van.Code).Except(depot.Van(van.Code).Holds.Select(h => h.Reason)))
-        {
-            yield return reason;
-        }
+    /// <summary>Holds that nobody lifted, those of earlier days first; tonight's bear the business date.</summary>
+    public static IEnumerable<Hold> Standing(Depot depot, Code<Van> van)
+    {
+        var old = depot.Van(van).Holds;
+        var lifted = depot.Lifted.Where(l => l.Van == van).SelectMany(l => l.Reasons).ToHashSet();
+        return old.Concat(Tonight(depot, van).Except(old.Select(h => h.Reason)).Select(r => new Hold(depot.Date, r))).Where(h => !lifted.Contains(h.Reason));
     }
 
     /// <summary>The holds that tonight's answers put on the van.</summary>
@@ -108,6 +106,11 @@ public static class Readiness
         foreach (var damage in shift?.Damages.Where(d => d.Severity != Severity.Unsafe) ?? [])
         {
             yield return damage.Severity == Severity.Note ? $"{damage.Zone}: {damage.What}" : $"{damage.Zone}, {SeverityWords(damage.Severity)}: {damage.What}";
+        }
+
+        foreach (var lifted in depot.Lifted.Where(l => l.Van == van.Code))
+        {
+            yield return $"hold lifted by {lifted.Lead}: {lifted.Why} ({string.Join(", ", lifted.Reasons)})";
         }
 
         foreach (var lack in KitCheck.MissingOf(depot, van.Code).Where(m => !m.Piece.Critical))

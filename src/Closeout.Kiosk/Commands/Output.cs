@@ -34,6 +34,9 @@ public static class Output
         ["accuracy"] = AccuracyCsv.Write,
     };
 
+    /// <summary>The files that a rehearsal writes.</summary>
+    public static readonly IReadOnlyList<string> Rehearsed = ["restock", "shelf", "cardboard", "mileage", "wall"];
+
     /// <summary>Writes a file whole or not at all; <c>-</c> is standard output.</summary>
     /// <exception cref="BookException">It cannot be written.</exception>
     public static void Write(string path, byte[] bytes)

@@ -46,9 +46,9 @@ public static class RehearseCommand
             File.WriteAllText(fresh.RehearsalMark, "A rehearsal's book: rehearse replaces it. Nobody stood at a van.\n");
             Remove(target);
             Directory.Move(fresh.Path, target.Path);
-            foreach (var (name, write) in Output.Files)
+            foreach (var name in Output.Rehearsed)
             {
-                Output.Write(Path.Combine(outDir, name + ".csv"), write(desk.Depot));
+                Output.Write(Path.Combine(outDir, name + ".csv"), Output.Files[name](desk.Depot));
             }
 
             Console.Out.Write(WallText.Of(desk.Depot, desk.Plan));

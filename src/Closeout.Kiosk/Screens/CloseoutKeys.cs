@@ -77,7 +77,7 @@ public static class CloseoutKeys
         }
     }
 
-    private static string Unseen(Depot depot, Code<Van> van, Code<Item> item) => depot.Reported(van, item) is > 0 and var used
+    private static string Unseen(Depot depot, Code<Van> van, Code<Item> item) => !depot.Shift(van)!.SpotItems.Contains(item) && depot.Reported(van, item) is > 0 and var used
         ? $"Visits report {used} used of {depot.Setup.Item(item).Description}, and it is not counted. Count it, or * again: the rest as booked all the same."
         : $"{depot.Setup.Item(item).Description} is to be counted blind tonight. Count it, or * again: the rest as booked all the same.";
 
@@ -188,7 +188,7 @@ public static class CloseoutKeys
         return Questions.At(depot, s.Van, steps[to], steps[to] == Step.Leftovers && shift.Step > Step.Leftovers ? first : null);
     }
 
-    private static CloseoutScreen Refilled(Depot depot, CloseoutScreen s) => s is { At: Step.Leftovers, Item: { } item }
+    private static CloseoutScreen Refilled(Depot depot, CloseoutScreen s) => s is { At: Step.Leftovers, Item: { } item } && !Questions.IsBlind(depot.Shift(s.Van)!, item)
         ? s with { Form = Questions.Refill(depot, depot.Shift(s.Van)!, item, s.Form) }
         : s;
 }

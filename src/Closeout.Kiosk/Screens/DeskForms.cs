@@ -1,6 +1,7 @@
 using System.Globalization;
 using Closeout.DayBook;
 using Closeout.Restock;
+using Closeout.Shifts;
 using Closeout.Stock;
 
 namespace Closeout.Screens;
@@ -16,6 +17,9 @@ public enum DeskTask
 
     /// <summary>Somebody counted a place.</summary>
     Correction,
+
+    /// <summary>A lead lifts the holds of a van.</summary>
+    Lift,
 }
 
 /// <summary>What a filled-in desk form asks to have recorded, or a sentence that says what is missing.</summary>
@@ -47,6 +51,9 @@ public static class DeskForms
             new Field("loose", "Loose units there", FieldKind.Count, ""),
             new Field("reason", "Why", FieldKind.Words, ""),
             new Field("by", "Your code", FieldKind.Code, "")),
+        DeskTask.Lift => Form.Of(
+            new Field("reason", "Why it may go out", FieldKind.Words, ""),
+            new Field("by", "Lead's code", FieldKind.Code, "")),
         _ => throw new InvalidOperationException($"no form for {task}"),
     };
 
@@ -59,6 +66,9 @@ public static class DeskForms
         DeskTask.Correction => Correction(depot, s.Form),
         _ => throw new InvalidOperationException($"no command for {s.Task}"),
     };
+
+    /// <summary>The command that lifts a van's holds; null: no lead's code was typed.</summary>
+    public static Command? Lifting(DeskScreen s) => By(s.Form) is { } lead ? new LiftHolds(s.Van!.Value, s.Form["reason"].Text, lead) : null;
 
     private static DeskAnswer Change(Depot depot, DeskScreen s, DateOnly date)
     {

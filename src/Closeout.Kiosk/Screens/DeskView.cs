@@ -1,6 +1,7 @@
 using Closeout.DayBook;
 using Closeout.Restock;
 using Closeout.Stock;
+using Closeout.Vans;
 
 namespace Closeout.Screens;
 
@@ -17,7 +18,7 @@ public static class DeskView
         }
 
         FormView.Draw(sheet, row + 1, 2, s.Form, 0, s.Form.Fields.Count, 24, sheet.Width - 2);
-        View.Keys(sheet, s.Task == DeskTask.Change
+        View.Keys(sheet, s.Task is DeskTask.Change or DeskTask.Lift
             ? "Enter next, and record at the last   Up back   F1 help   Esc leave it"
             : $"Enter next, record at the last   F5 {(s.Task == DeskTask.Delivery ? "correct a count" : "a delivery")}   F1 help   Esc leave");
     }
@@ -27,6 +28,7 @@ public static class DeskView
         DeskTask.Change => "CHANGE THE PLAN",
         DeskTask.Delivery => "A DELIVERY",
         DeskTask.Correction => "CORRECT A COUNT",
+        DeskTask.Lift => "LIFT A HOLD",
         _ => throw new InvalidOperationException($"no title for {task}"),
     };
 
@@ -39,6 +41,14 @@ public static class DeskView
             yield return line is null ? "not in the plan now" : $"aboard {line.Aboard}, target {line.Target.Units} ({Target.Words(line.Target.Basis)}), carries {line.Low} to {line.High}, need {line.Need}";
             yield return "T set the target   M so many more, once   X exclude the van   W withdraw what was changed";
             yield return "It stands for this date until you withdraw it, however often the plan is made anew.";
+            yield break;
+        }
+
+        if (s.Task == DeskTask.Lift)
+        {
+            var state = Readiness.Of(depot, depot.Setup.Van(s.Van!.Value));
+            yield return $"{s.Van} {state.Van.Name} is held: {string.Join("; ", state.Holds)}";
+            yield return "A damaged van, or one without its safety kit, goes out only when somebody licensed to say so said so, by local rules and the maker's instructions. The book records that you lifted the hold, and why; it does not say that the van is safe.";
             yield break;
         }
 

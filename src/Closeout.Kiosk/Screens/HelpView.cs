@@ -26,7 +26,7 @@ public static class HelpView
             "ready: nothing odd was confirmed. ready, note: read the notes before you drive. HELD: it may not go out until a lead lifts the hold. not closed: somebody still has to close it out.",
             "The wall repeats what people confirmed. It does not say that a van is safe.",
             "",
-            "F2 tomorrow's gaps   F3 cardboard totals   Ctrl+Q quit: nothing is lost.",
+            "F2 tomorrow's plan   F3 cardboard totals   F4 load the chosen van   F5 deliveries and corrections   F6 how well the plan did   F7 lift the chosen van's hold: a lead's, with a reason   Ctrl+Q quit: nothing is lost.",
         ],
         CloseoutScreen =>
         [
@@ -57,6 +57,7 @@ public static class HelpView
         DeskScreen =>
         [
             "A delivery goes onto the shelf and fills the oldest order. A corrected count makes the book follow; the difference goes to unexplained, with your reason.",
+            "A hold is lifted by a lead, with a reason that stays on the wall.",
             "A lead's change of the plan stands for its date until it is withdrawn, however often the plan is made anew.",
         ],
         AccuracyScreen =>

@@ -20,6 +20,7 @@ public enum Press
     F4,
     F5,
     F6,
+    F7,
     Quit,
 }
 

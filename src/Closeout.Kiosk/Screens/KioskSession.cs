@@ -16,7 +16,7 @@ public sealed class KioskSession(Desk desk, Archive archive)
     /// <summary>One key.</summary>
     public void Press(Keystroke key)
     {
-        var (model, act) = Update.On(desk.Depot, desk.Plan, Model, key);
+        var (model, act) = Update.On(desk.Depot, () => desk.Plan, Model, key);
         Model = model;
         try
         {
@@ -26,6 +26,8 @@ public sealed class KioskSession(Desk desk, Archive archive)
         {
             Model = Model with { Said = e.Message };
         }
+
+        Model = Settle.On(desk.Depot, Model);
     }
 
     /// <summary>Takes in what other programs wrote. True when the screen may have changed.</summary>
@@ -33,7 +35,13 @@ public sealed class KioskSession(Desk desk, Archive archive)
     {
         try
         {
-            return desk.Refresh();
+            if (!desk.Refresh())
+            {
+                return false;
+            }
+
+            Model = Settle.On(desk.Depot, Model);
+            return true;
         }
         catch (BookException e)
         {

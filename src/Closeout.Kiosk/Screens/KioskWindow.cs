@@ -117,6 +117,7 @@ public sealed class KioskWindow : Runnable
         _ when key == Key.F4 => Press.F4,
         _ when key == Key.F5 => Press.F5,
         _ when key == Key.F6 => Press.F6,
+        _ when key == Key.F7 => Press.F7,
         _ => null,
     };
 }

@@ -66,7 +66,7 @@ public static class PlanKeys
         {
             case Press.Escape:
                 return (model with { Screen = s.Back }, null);
-            case Press.F5 when s.Task != DeskTask.Change:
+            case Press.F5 when s.Task is DeskTask.Delivery or DeskTask.Correction:
                 var other = s.Task == DeskTask.Delivery ? DeskTask.Correction : DeskTask.Delivery;
                 return (model with { Screen = s with { Task = other, Form = DeskForms.Of(other) } }, null);
             case Press.Up:
@@ -77,6 +77,10 @@ public static class PlanKeys
                 return (model with { Screen = s with { Form = s.Form.Erase() } }, null);
             case Press.Enter when !s.Form.IsLast:
                 return (model with { Screen = s with { Form = s.Form.Move(1) } }, null);
+            case Press.Enter when s.Task == DeskTask.Lift:
+                return DeskForms.Lifting(s) is { } lifting
+                    ? (model, new RecordAct([lifting]))
+                    : (model with { Said = "Only a lead lifts a hold: type the lead's code." }, null);
             case Press.Enter:
                 var answer = DeskForms.Answer(depot, s, plan.Date);
                 return answer.Missing is { } missing ? (model with { Said = missing }, null) : (model, new StockAct(answer.Command!, "Recorded."));

@@ -2,13 +2,15 @@ using Closeout.DayBook;
 using Closeout.Restock;
 using Closeout.Shifts;
 using Closeout.Stock;
+using Closeout.Vans;
 
 namespace Closeout.Screens;
 
 /// <summary>What a key does: a pure step from model to model, and perhaps an act.</summary>
 public static class Update
 {
-    public static (Model Model, Act? Act) On(Depot depot, RestockPlan plan, Model model, Keystroke key)
+    /// <param name="plan">Tomorrow's plan, made only where a screen needs it: not between two items of a close-out.</param>
+    public static (Model Model, Act? Act) On(Depot depot, Func<RestockPlan> plan, Model model, Keystroke key)
     {
         var quiet = model with { Said = "" };
         return key.Press switch
@@ -20,10 +22,10 @@ public static class Update
                 WallScreen s => Wall(depot, quiet, s, key),
                 WhoScreen s => Who(depot, quiet, s, key),
                 CloseoutScreen s => CloseoutKeys.On(depot, quiet, s, key),
-                TomorrowScreen s => PlanKeys.Tomorrow(plan, quiet, s, key),
+                TomorrowScreen s => PlanKeys.Tomorrow(plan(), quiet, s, key),
                 WhyScreen s => Why(quiet, s, key),
-                LoadScreen s => PlanKeys.Load(plan, depot, quiet, s, key),
-                DeskScreen s => PlanKeys.Desk(plan, depot, quiet, s, key),
+                LoadScreen s => PlanKeys.Load(plan(), depot, quiet, s, key),
+                DeskScreen s => PlanKeys.Desk(plan(), depot, quiet, s, key),
                 AccuracyScreen s => Scroll(quiet, key, top => s with { Top = Scrolled(top, key.Press) }, s.Top),
                 CardboardScreen s => Scroll(quiet, key, top => s with { Top = Scrolled(top, key.Press) }, s.Top),
                 HelpScreen s => (quiet with { Screen = s.Back }, null),
@@ -37,6 +39,7 @@ public static class Update
     public static Model Recorded(Depot depot, Model model, IReadOnlyList<Command> commands) => (model.Screen, commands[^1]) switch
     {
         (WhoScreen who, _) => new(Questions.Open(depot, who.Van)),
+        (DeskScreen s, LiftHolds) => new(s.Back, $"The hold of {s.Van} is lifted, with your reason."),
         (CloseoutScreen s, Sign) => new(Back(depot, s.Van), $"{s.Van} {depot.Setup.Van(s.Van).Name} is signed. Good night."),
         (CloseoutScreen s, var last) => new(CloseoutKeys.Next(depot, s, last)),
         _ => model,
@@ -76,12 +79,21 @@ public static class Update
             Press.F4 => (model with { Screen = new LoadScreen(depot.Setup.Vans[s.Selected].Code, Form.Empty) }, null),
             Press.F5 => (model with { Screen = new DeskScreen(DeskTask.Delivery, DeskForms.Of(DeskTask.Delivery), s) }, null),
             Press.F6 => (model with { Screen = new AccuracyScreen() }, null),
+            Press.F7 => Lift(depot, model, s),
             Press.Backspace => (model with { Screen = s with { Typed = s.Typed.Length > 0 ? s.Typed[..^1] : "" } }, null),
             Press.Escape => (model with { Screen = s with { Typed = "" } }, null),
             Press.Enter => Enter(depot, model, s),
             Press.Character when s.Typed.Length < 24 && Code<Van>.IsValid(key.Character.ToString()) => (model with { Screen = Typed(depot, s, s.Typed + key.Character) }, null),
             _ => (model, null),
         };
+    }
+
+    private static (Model, Act?) Lift(Depot depot, Model model, WallScreen s)
+    {
+        var van = depot.Setup.Vans[s.Selected];
+        return Readiness.Of(depot, van).Holds.Count == 0
+            ? (model with { Said = Refusal.NotHeld(van).Text }, null)
+            : (model with { Screen = new DeskScreen(DeskTask.Lift, DeskForms.Of(DeskTask.Lift), s, van.Code) }, null);
     }
 
     private static WallScreen Typed(Depot depot, WallScreen s, string typed)

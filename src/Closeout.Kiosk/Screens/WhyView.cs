@@ -40,13 +40,13 @@ public static class WhyView
     {
         var bars = Why.Bars(line, Math.Max(2, Math.Min(14, sheet.Height - 2 - row)));
         var longest = Math.Max(1e-9, bars.Max(b => b.Chance));
-        var room = Math.Max(8, sheet.Width - 50);
+        var room = Math.Max(8, sheet.Width - 53);
         foreach (var (from, to, chance, marks) in bars)
         {
             sheet.Write(row, 1, from == to ? $"{from,7}" : $"{from,3}-{to,3}", Look.Faint);
             sheet.Write(row, 10, new string('#', (int)Math.Round(room * chance / longest)));
-            sheet.Write(row, 12 + room, $"{Why.Percent(chance),8}", Look.Faint);
-            sheet.Write(row++, 22 + room, marks.Length > 0 ? "< " + marks : "", Look.Strong);
+            sheet.Write(row, 12 + room, $"{Why.Percent(chance),11}", Look.Faint);
+            sheet.Write(row++, 25 + room, marks.Length > 0 ? "< " + marks : "", Look.Strong);
         }
     }
 }

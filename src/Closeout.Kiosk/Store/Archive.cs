@@ -169,6 +169,7 @@ public sealed class Archive
             VanEntry v => v.Van.Text,
             VanLoaded l => l.Van.Text,
             PlanOverridden p => p.Van.Text,
+            HoldsLifted h => h.Van.Text,
             _ => null,
         },
         ["person"] = e.Entry switch
@@ -181,6 +182,7 @@ public sealed class Archive
             VanLoaded { By: { } by } => by.Text,
             DeliveryReceived d => d.By.Text,
             CountCorrected c => c.By.Text,
+            HoldsLifted h => h.Lead.Text,
             _ => null,
         },
     };

@@ -51,7 +51,12 @@ public sealed class Book
     /// <summary>Reads what other programs appended since. True when there was anything.</summary>
     public bool Refresh()
     {
-        if (folder.Dates[^1] is var newest && newest > Date)
+        if (!folder.HasPages)
+        {
+            throw new BookException($"The book at {folder.Path} is gone: somebody moved or removed its folder. Put it back, or quit and open another.");
+        }
+
+        if (folder.Dates[^1] > Date)
         {
             var next = Open(folder);
             (Date, Depot, mark) = (next.Date, next.Depot, next.mark);

@@ -45,6 +45,7 @@ public static class EntryCodec
         Kind<VanLoaded>("van-loaded"),
         Kind<DeliveryReceived>("delivery-received"),
         Kind<CountCorrected>("count-corrected"),
+        Kind<HoldsLifted>("holds-lifted"),
     ];
 
     private static readonly Dictionary<string, EntryKind> ByName = Kinds.ToDictionary(k => k.Name);
@@ -114,4 +115,5 @@ public sealed record EntryKind(string Name, int Version, Type Type);
 [JsonSerializable(typeof(VanLoaded))]
 [JsonSerializable(typeof(DeliveryReceived))]
 [JsonSerializable(typeof(CountCorrected))]
+[JsonSerializable(typeof(HoldsLifted))]
 public sealed partial class BookJson : JsonSerializerContext;

@@ -16,7 +16,7 @@ public class FoldTests
     [InlineData(1)]    // the number of the page's own entry
     [InlineData(3)]    // a hole
     public void A_number_that_does_not_follow_is_refused_and_named(int number) =>
-        FluentActions.Invoking(() => Page.Apply(new Recorded(number, Tiny.FiveOClock, new VanCameIn(Tiny.B1, Tiny.T1, false))))
+        FluentActions.Invoking(() => Page.Apply(new Recorded(number, Tiny.FiveOClock, new VanCameIn(Tiny.B1, Tiny.T1, false, []))))
             .Should().Throw<InvalidOperationException>().WithMessage($"*entry {number} *entry 1*");
 
     [Fact]
@@ -29,13 +29,13 @@ public class FoldTests
             .Should().Throw<InvalidOperationException>().WithMessage($"entry 41 *{nameof(LeftoversConfirmed)}*");
 
     [Fact]
-    public void A_page_is_not_opened_twice() => Impossible(Page, new PageOpened(Tiny.Friday, false, new(Tiny.Setup, [], [], [], [], [], [], [])));
+    public void A_page_is_not_opened_twice() => Impossible(Page, new PageOpened(Tiny.Friday, false, new(Tiny.Setup, [], [], [], [], [], [], [], [], [], [], [])));
 
     [Fact]
     public void Nothing_is_answered_of_a_van_on_the_road() => Impossible(Page, new LeftoversConfirmed(Tiny.B1));
 
     [Fact]
-    public void A_van_does_not_come_in_twice() => Impossible(Page.At(Tiny.B1, Step.Leftovers), new VanCameIn(Tiny.B1, Tiny.T2, false));
+    public void A_van_does_not_come_in_twice() => Impossible(Page.At(Tiny.B1, Step.Leftovers), new VanCameIn(Tiny.B1, Tiny.T2, false, []));
 
     public static TheoryData<Step, Entry> OutOfOrder => new()
     {
@@ -55,15 +55,15 @@ public class FoldTests
     public void An_entry_that_the_flow_does_not_have_there_is_refused_and_named(Step at, Entry entry) => Impossible(Page.At(Tiny.B1, at), entry);
 
     [Fact]
-    public void A_van_that_the_depot_does_not_have_cannot_come_in() => Impossible(Page, new VanCameIn(new("B9"), Tiny.T1, false));
+    public void A_van_that_the_depot_does_not_have_cannot_come_in() => Impossible(Page, new VanCameIn(new("B9"), Tiny.T1, false, []));
 
     [Fact]
     public void A_fold_is_the_entries_one_after_the_other()
     {
         var entries = new List<Recorded>
         {
-            new(7, Tiny.FiveOClock, new PageOpened(Tiny.Wednesday, true, new(Tiny.Setup, TinyStock.Read(Tiny.Setup, "B1: 1+0 LAMP"), [], [], [], [], [], []))),
-            new(8, Tiny.FiveOClock, new VanCameIn(Tiny.B1, Tiny.T1, false)),
+            new(7, Tiny.FiveOClock, new PageOpened(Tiny.Wednesday, true, new(Tiny.Setup, TinyStock.Read(Tiny.Setup, "B1: 1+0 LAMP"), [], [], [], [], [], [], [], [], [], []))),
+            new(8, Tiny.FiveOClock, new VanCameIn(Tiny.B1, Tiny.T1, false, [])),
             new(9, Tiny.FiveOClock, new LeftoversConfirmed(Tiny.B1)),
         };
 

@@ -63,7 +63,7 @@ public sealed partial class RefusalsDocTests
     private static Shift ShiftOf(string text)
     {
         var told = Evening().Match(text);
-        var shift = Shift.Begin(new(Tiny.B1, new(told.Groups["who"].Value), false), At(told.Groups["in"].Value), ImmutableDictionary<Code<Item>, Holding>.Empty);
+        var shift = Shift.Begin(new(Tiny.B1, new(told.Groups["who"].Value), false, []), At(told.Groups["in"].Value), ImmutableDictionary<Code<Item>, Holding>.Empty);
         return told.Groups["signer"].Success
             ? shift with { Signed = new(Tiny.B1, new(told.Groups["signer"].Value)), SignedAt = At(told.Groups["signed"].Value) }
             : shift;

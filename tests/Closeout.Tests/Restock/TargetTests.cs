@@ -39,5 +39,5 @@ public class TargetTests
 
     [Fact]
     public void Every_basis_has_a_word() =>
-        Enum.GetValues<Basis>().Select(Target.Words).Should().Equal("low", "booked", "high");
+        Enum.GetValues<Basis>().Select(Target.Words).Should().Equal("low", "booked", "high", "lead");
 }

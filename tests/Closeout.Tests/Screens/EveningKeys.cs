@@ -28,7 +28,7 @@ internal static class EveningKeys
 
     private static string AsBooked(Step step) => step switch
     {
-        Step.Leftovers => "*",
+        Step.Leftovers => "**",
         Step.Cardboard => "{Enter}",
         Step.Mileage or Step.Kit => "=",
         Step.Damage or Step.Weekly => "{Enter}",
@@ -38,7 +38,7 @@ internal static class EveningKeys
     private static string Keys(SampleKiosk kiosk, Command command) => command switch
     {
         CountLeftover c => $"/{c.Item}{{Enter}}{Text(c.Sealed ?? Leftovers.BeforeOf(kiosk.Depot, kiosk.Depot.Shift(c.Van)!, kiosk.Depot.Setup.Item(c.Item)).Sealed)}{{Enter}}{c.Bin}{{Enter}}{c.Kept}{{Enter}}",
-        ConfirmLeftovers => "*",
+        ConfirmLeftovers => "**",
         CountBoxes c => $"{To(kiosk, c.Item.Text)}{c.Flattened}{{Enter}}",
         ConfirmCardboard or ConfirmKit => kiosk.Closeout.Form.Fields.Count == 0 ? "{Enter}" : "=",
         LogMileage c => $"{Text(c.EndMi!.Value)}{{Enter}}" + (c.FuelGal is null ? "{Enter}" : $"{Text(c.FuelGal.Value)}{{Enter}}{(c.FuelGrade is null ? Erase(kiosk) : c.FuelGrade)}{{Enter}}"),

@@ -1,3 +1,5 @@
+using Closeout.Commands;
+using Closeout.Files;
 using FluentAssertions;
 using Xunit;
 
@@ -12,25 +14,44 @@ public sealed class GoldenScreens
         ["wall-typed"] = "B3",
         ["wall-help"] = "{F1}",
         ["who"] = "B3{Enter}",
-        ["leftovers"] = "B3{Enter}{Enter}{Enter}{Enter}",
-        ["leftovers-gap"] = "B3{Enter}{Enter}LED-G25{Enter}1{Enter}4{Enter}",
-        ["leftovers-above"] = "B3{Enter}{Enter}LED-G25{Enter}9{Enter}{Enter}{Enter}",
+        ["leftovers"] = "B3{Enter}{Enter}/SHW-15H{Enter}",
+        ["leftovers-blind"] = "B3{Enter}{Enter}1{Enter}",
+        ["leftovers-gap"] = "B3{Enter}{Enter}LED-BR30{Enter}1{Enter}4{Enter}",
+        ["leftovers-above"] = "B3{Enter}{Enter}LED-BR30{Enter}9{Enter}0{Enter}0{Enter}",
         ["leftovers-find"] = "B3{Enter}{Enter}/led",
-        ["cardboard"] = "B6{Enter}{Enter}LED-A19-27{Enter}{Enter}LED-G25{Enter}{Enter}*1{Enter}",
-        ["mileage-again"] = "B3{Enter}{Enter}*{Enter}12{Enter}{Enter}",
-        ["mileage-fuel"] = "B3{Enter}{Enter}*{Enter}28153{Enter}14.5{Enter}",
-        ["damage"] = "B3{Enter}{Enter}*{Enter}28153{Enter}{Enter}",
-        ["damage-report"] = "B3{Enter}{Enter}*{Enter}=d6{Enter}u{Enter}crack",
-        ["damage-told"] = "B3{Enter}{Enter}*{Enter}=d6{Enter}u{Enter}crack across the view{Enter}",
-        ["kit"] = "B3{Enter}{Enter}*{Enter}={Enter}{Enter}3{Enter}",
-        ["weekly"] = "B2{Enter}{Enter}*{Enter}={Enter}=",
-        ["sign-off"] = "B3{Enter}{Enter}LED-G25{Enter}1{Enter}4{Enter}{Enter}*{Enter}28153{Enter}{Enter}d6{Enter}u{Enter}crack{Enter}{Enter}{Down}3{Enter}=",
-        ["closed"] = "B3{Enter}{Enter}*{Enter}={Enter}={Enter}B3{Enter}",
-        ["wall-signed"] = "B3{Enter}{Enter}LED-G25{Enter}1{Enter}4{Enter}{Enter}*{Enter}28153{Enter}{Enter}d6{Enter}u{Enter}crack{Enter}{Enter}{Down}3{Enter}={Enter}",
-        ["tomorrow"] = "B1{Enter}{Enter}{Enter}{Enter}{Enter}{Enter}*{Escape}B3{Enter}{Enter}{Enter}{Enter}{Enter}*{Escape}{F2}",
-        ["tomorrow-filter"] = "B1{Enter}{Enter}{Enter}{Enter}{Enter}{Enter}*{Escape}{F2}CO-",
-        ["cardboard-totals"] = "B6{Enter}{Enter}LED-A19-27{Enter}{Enter}LED-G25{Enter}{Enter}*{Enter}{Escape}{F3}",
+        ["leftovers-unseen"] = "B3{Enter}{Enter}*",
+        ["cardboard"] = "B6{Enter}{Enter}LED-A19-27{Enter}0{Enter}23{Enter}0{Enter}LED-G25{Enter}0{Enter}9{Enter}0{Enter}**1{Enter}",
+        ["mileage-again"] = "B3{Enter}{Enter}**{Enter}12{Enter}{Enter}",
+        ["mileage-fuel"] = "B3{Enter}{Enter}**{Enter}28153{Enter}14.5{Enter}",
+        ["damage"] = "B3{Enter}{Enter}**{Enter}28153{Enter}{Enter}",
+        ["damage-report"] = "B3{Enter}{Enter}**{Enter}=d6{Enter}u{Enter}crack",
+        ["damage-told"] = "B3{Enter}{Enter}**{Enter}=d6{Enter}u{Enter}crack across the view{Enter}",
+        ["kit"] = "B3{Enter}{Enter}**{Enter}={Enter}{Enter}3{Enter}",
+        ["weekly"] = "B2{Enter}{Enter}**{Enter}={Enter}=",
+        ["sign-off"] = "B3{Enter}{Enter}LED-G25{Enter}1{Enter}4{Enter}0{Enter}**{Enter}28153{Enter}{Enter}d6{Enter}u{Enter}crack{Enter}{Enter}{Down}3{Enter}=",
+        ["closed"] = "B3{Enter}{Enter}**{Enter}={Enter}={Enter}B3{Enter}",
+        ["wall-signed"] = "B3{Enter}{Enter}LED-G25{Enter}1{Enter}4{Enter}0{Enter}**{Enter}28153{Enter}{Enter}d6{Enter}u{Enter}crack{Enter}{Enter}{Down}3{Enter}={Enter}",
+        ["cardboard-totals"] = "B6{Enter}{Enter}LED-A19-27{Enter}0{Enter}23{Enter}0{Enter}**{Enter}{Escape}{F3}",
         ["closeout-help"] = "B3{Enter}{Enter}{F1}",
+        ["evening-wall"] = "",
+        ["evening-tomorrow"] = "{F2}",
+        ["evening-by-item"] = "{F2}{Tab}led-g",
+        ["evening-short"] = "{F2}{Tab}{Tab}",
+        ["evening-why"] = "{F2}{Tab}led-g{Down}{Down}{Down}{Enter}",
+        ["evening-why-high"] = "{F2}{Tab}A19-27{Down}{Enter}",
+        ["evening-change"] = "{F2}led-g{F5}m{Enter}6{Enter}open house at the mill{Enter}T02{Enter}",
+        ["evening-changed"] = "{F2}led-g{Down}{F5}m{Enter}6{Enter}open house at the mill{Enter}L1{Enter}{Enter}",
+        ["evening-load"] = "B6{F4}{Enter}3{Enter}",
+        ["evening-loaded"] = "B1{F4}=",
+        ["evening-delivery"] = "{F5}CO-10Y{Enter}5",
+        ["evening-correction"] = "{F5}{F5}bin{Enter}LED-G25",
+        ["evening-lift"] = "B4{F7}windscreen replaced, workshop slip 12",
+        ["evening-lifted"] = "B4{F7}windscreen replaced, workshop slip 12{Enter}L1{Enter}",
+        ["evening-accuracy"] = "{F6}",
+        ["evening-cardboard"] = "{F3}",
+        ["plan-help"] = "{F2}{F1}",
+        ["load-help"] = "{F4}{F1}",
+        ["desk-help"] = "{F5}{F1}",
     };
 
     public static IEnumerable<object[]> Rows =>
@@ -40,7 +61,7 @@ public sealed class GoldenScreens
     [MemberData(nameof(Rows))]
     public void A_screen_looks_as_its_picture(string name, int width, int height)
     {
-        using var kiosk = new SampleKiosk();
+        using var kiosk = Kiosk(name);
         var shown = kiosk.Press(Screens[name]).Show(width, height);
         var picture = Repository.Golden("screens", $"{name}-{width}x{height}.txt");
         if (Environment.GetEnvironmentVariable("UPDATE_GOLDEN") == "1")
@@ -55,9 +76,9 @@ public sealed class GoldenScreens
     [Fact]
     public void Every_screen_draws_at_every_size_from_one_cell_up()
     {
-        foreach (var keys in Screens.Values)
+        foreach (var (name, keys) in Screens)
         {
-            using var kiosk = new SampleKiosk();
+            using var kiosk = Kiosk(name);
             kiosk.Press(keys);
             foreach (var (width, height) in new[] { (1, 1), (5, 2), (20, 3), (40, 5), (47, 24), (60, 10), (79, 23), (109, 24), (110, 8), (400, 100) })
             {
@@ -71,7 +92,7 @@ public sealed class GoldenScreens
     {
         foreach (var (name, keys) in Screens)
         {
-            using var kiosk = new SampleKiosk();
+            using var kiosk = Kiosk(name);
             kiosk.Press(keys);
             var narrow = kiosk.Show().Split('\n');
             var wide = kiosk.Show(200).Split('\n');
@@ -83,5 +104,17 @@ public sealed class GoldenScreens
                 narrow[21].Should().Be(wide[21], $"the caution of {name} fits");
             }
         }
+    }
+
+    /// <summary>A kiosk before anybody came in, or after the sample evening.</summary>
+    private static SampleKiosk Kiosk(string name)
+    {
+        var kiosk = new SampleKiosk();
+        if (name.StartsWith("evening-", StringComparison.Ordinal))
+        {
+            Rehearsal.Play(kiosk.Session.Desk, EveningAnswers.Of(DayFolder.Read(Repository.SampleDay).Evening)).Should().BeEmpty();
+        }
+
+        return kiosk;
     }
 }

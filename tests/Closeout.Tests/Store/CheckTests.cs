@@ -80,7 +80,7 @@ public sealed class CheckTests
 
     private static PageOpened First() => SmallDay.Given().FirstPage(false);
 
-    private static VanCameIn In() => new(SmallBook.B1, new("T1"), false);
+    private static VanCameIn In() => new(SmallBook.B1, new("T1"), false, []);
 
     private static LeftoverCounted Counted(Move move) => new(SmallBook.B1, Lamp.Code, new(2, 0, 3), null, 0, 0, 0, [move]);
 

@@ -16,6 +16,8 @@ internal static class EveryKind
 
     public static IReadOnlyList<Recorded> Page { get; } = [.. Entries().Select((entry, i) => new Recorded(i + 1, At(i), entry))];
 
+    public static Recorded Signed => Page.Single(e => e.Entry is Signed);
+
     /// <summary>Moments with both signs of offset and milliseconds.</summary>
     private static DateTimeOffset At(int i) =>
         new DateTimeOffset(2026, 3, 4, 16, 30, 0, TimeSpan.FromMinutes(i % 2 == 0 ? -300 : 330)).AddMilliseconds(15_001 * i);
@@ -25,7 +27,7 @@ internal static class EveryKind
         new PageOpened(Today, Rehearsal: true, Carried()),
         new DayFolderLoaded(
             Setup(true), [Today.AddDays(1)], [new(Today.AddDays(1), Van, Visit, 3)], [Today], [Use()], [new(Today, Van, [new(Lamp, 8)])], [new(Lamp, 12, Today.AddDays(9))]),
-        new VanCameIn(Van, Technician, WeeklyDue: true),
+        new VanCameIn(Van, Technician, WeeklyDue: true, [Lamp]),
         new LeftoverCounted(
             Van, Lamp, new(1, 3, 5), Installed: 20, Used: 21, Gap: 1, Emptied: 1,
             [new(Lamp, 24, Place.Sealed(Van), Place.Loose(Van)), new(Lamp, 3, Place.Loose(Van), Place.Bin), new(Lamp, 20, Place.Loose(Van), Place.Homes), new(Lamp, 1, Place.Loose(Van), Place.Unexplained)]),
@@ -39,6 +41,14 @@ internal static class EveryKind
         new KitConfirmed(Van),
         new WeeklyChecked(Van, OilChangedOn: new DateOnly(2026, 2, 1), Photos: 4, Clean: false),
         new Signed(Van, Technician),
+        new PlanOverridden(OverrideKind.Extra, Van, Lamp, Today.AddDays(1), 6, "open house", Technician),
+        new OverrideWithdrawn(15, "called off", Technician),
+        new VanLoaded(
+            Van, [new(Lamp, Sealed: 1, Loose: 9, Opened: 1, Planned: 33)],
+            [new(Lamp, 24, Place.Shelf, Place.Sealed(Van)), new(Lamp, 24, Place.Shelf, Place.Bin), new(Lamp, 9, Place.Bin, Place.Loose(Van))], Technician),
+        new DeliveryReceived(Lamp, Cartons: 7, Ordered: 5, [new(Lamp, 168, Place.Supplier, Place.Shelf)], Technician),
+        new CountCorrected(Place.Bin, Lamp, Book: 25, Counted: 24, "fell behind the bin", [new(Lamp, 1, Place.Bin, Place.Unexplained)], Technician),
+        new HoldsLifted(Van, ["roof, unsafe: rack loose"], "rack refastened, workshop slip 12", Technician),
     ];
 
     private static Carried Carried() => new(
@@ -56,7 +66,11 @@ internal static class EveryKind
         [new(Tape, 5, Today.AddDays(2))],
         [Use()],
         [new(Today, Van, [new(Tape, 1)])],
-        [new(Today.AddDays(-2), Van, [new(Lamp, 5)])]);
+        [new(Today.AddDays(-2), Van, [new(Lamp, 5)])],
+        [new(12, new(OverrideKind.Exclude, Van, null, Today.AddDays(3), 0, "in the workshop", Technician))],
+        [new(Van, Tape, Today.AddDays(-9), -2)],
+        [new(Van, Lamp, 31)],
+        [new(Today.AddDays(-1), 1, 40, 39, 2, 3, 900, 310)]);
 
     private static DailyUse Use() => new(Today.AddDays(-1), Visit, 4, [new(Lamp, 21, 9_000_000_000_000)]);
 

@@ -49,15 +49,28 @@ internal static class RandomEntries
         .Select((van, miles, on, damages, item, piece) => new VanCarried(
             van, miles, on, on, [new(item, 2)], on is null ? [] : [new(piece, on.Value)], [new(piece, 0)], damages, [.. damages.Select(d => new Hold(d.Since, d.What))]));
 
+    private static readonly Gen<PlanOverridden> Changes = Gen.Select(Gen.OneOf(Enum.GetValues<OverrideKind>()), Van, Maybe(Item), Date, Gen.Int, Wild, Technician)
+        .Select((k, v, i, d, n, why, by) => new PlanOverridden(k, v, i, d, n, why, by));
+
+    private static readonly Gen<(Standing[], SpotCounted[], Promise[], KeptPromises[])> Rest = Gen.Select(
+        Gen.Select(Gen.Int, Changes, (n, c) => new Standing(n, c)).Array[0, 2],
+        Gen.Select(Van, Item, Date, Gen.Int, (v, i, d, g) => new SpotCounted(v, i, d, g)).Array[0, 2],
+        Gen.Select(Van, Item, Gen.Int, (v, i, t) => new Promise(v, i, t)).Array[0, 2],
+        Gen.Select(Date, Gen.Int[1, 3], Gen.Int, Gen.Long, (d, p, n, u) => new KeptPromises(d, p, n, n, u, n, u, u)).Array[0, 2],
+        (standing, spots, promises, kept) => (standing, spots, promises, kept));
+
+    private static readonly Gen<LoadedLine> Lines = Gen.Select(Item, Gen.Int.Array[4], (i, n) => new LoadedLine(i, n[0], n[1], n[2], n[3]));
+
     private static readonly Gen<Carried> Carry = Gen.Select(Setups, Gen.Select(Places, Item, Gen.Int, (p, i, u) => new Balance(p, i, u)).Array[0, 3], Vans.Array[0, 2], Bookings.Array[0, 2], Orders.Array[0, 2], Use.Array[0, 2], ByVan.Array[0, 2], Counted.Array[0, 2])
-        .Select((setup, balances, vans, bookings, orders, use, byVan, counted) => new Carried(setup, balances, vans, bookings, orders, use, byVan, counted));
+        .Select((setup, balances, vans, bookings, orders, use, byVan, counted) => new Carried(setup, balances, vans, bookings, orders, use, byVan, counted, [], [], [], []))
+        .Select(Rest, (carried, rest) => carried with { Overrides = rest.Item1, SpotCounts = rest.Item2, Promises = rest.Item3, Kept = rest.Item4 });
 
     public static readonly IReadOnlyDictionary<string, Gen<Entry>> ByKind = new Dictionary<string, Gen<Entry>>
     {
         ["page-opened"] = Gen.Select(Date, Gen.Bool, Carry, (d, r, c) => (Entry)new PageOpened(d, r, c)),
         ["day-folder-loaded"] = Gen.Select(Setups, Date.Array[0, 2], Bookings.Array[0, 2], Use.Array[0, 2], ByVan.Array[0, 2], Gen.Bool, Orders.Array[0, 2])
             .Select((s, dates, b, u, v, has, o) => (Entry)new DayFolderLoaded(s, dates, b, dates, u, v, has ? o : null)),
-        ["van-came-in"] = Gen.Select(Van, Technician, Gen.Bool, (v, t, w) => (Entry)new VanCameIn(v, t, w)),
+        ["van-came-in"] = Gen.Select(Van, Technician, Gen.Bool, Item.Array[0, 3], (v, t, w, s) => (Entry)new VanCameIn(v, t, w, s)),
         ["leftover-counted"] = Gen.Select(Van, Item, Gen.Int.Array[6], Maybe(Gen.Int), Moves.Array[0, 4])
             .Select((v, i, n, installed, moves) => (Entry)new LeftoverCounted(v, i, new(n[0], n[1], n[2]), installed, n[3], n[4], n[5], moves)),
         ["leftovers-confirmed"] = Van.Select(v => (Entry)new LeftoversConfirmed(v)),
@@ -71,6 +84,12 @@ internal static class RandomEntries
         ["kit-confirmed"] = Van.Select(v => (Entry)new KitConfirmed(v)),
         ["weekly-checked"] = Gen.Select(Van, Maybe(Date), Gen.Int, Gen.Bool, (v, d, n, c) => (Entry)new WeeklyChecked(v, d, n, c)),
         ["signed"] = Gen.Select(Van, Technician, (v, t) => (Entry)new Signed(v, t)),
+        ["plan-overridden"] = Changes.Select(c => (Entry)c),
+        ["override-withdrawn"] = Gen.Select(Gen.Int, Wild, Technician, (n, why, by) => (Entry)new OverrideWithdrawn(n, why, by)),
+        ["van-loaded"] = Gen.Select(Van, Lines.Array[0, 3], Moves.Array[0, 4], Maybe(Technician), (v, l, m, by) => (Entry)new VanLoaded(v, l, m, by)),
+        ["delivery-received"] = Gen.Select(Item, Gen.Int, Gen.Int, Moves.Array[0, 2], Technician, (i, c, o, m, by) => (Entry)new DeliveryReceived(i, c, o, m, by)),
+        ["holds-lifted"] = Gen.Select(Van, Wild.Array[0, 2], Wild, Technician, (v, r, why, by) => (Entry)new HoldsLifted(v, r, why, by)),
+        ["count-corrected"] = Gen.Select(Places, Item, Gen.Int.Array[2], Wild, Moves.Array[0, 2], Technician, (p, i, n, why, m, by) => (Entry)new CountCorrected(p, i, n[0], n[1], why, m, by)),
     };
 
     private static Gen<Code<T>> Code<T>() => Gen.String[Gen.Char["ABCxyz019._-"], 1, 24].Select(text => new Code<T>(text));

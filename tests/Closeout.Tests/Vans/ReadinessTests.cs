@@ -75,7 +75,7 @@ public class ReadinessTests
 
         state.Notes.Should().Equal(
             "left mirror, to repair since 2026-11-16: cracked",
-            "rear door, note: scratch",
+            "rear door: scratch",
             "traffic cones: 1 of 3",
             "fire extinguisher expires 2026-11-20",
             "first aid kit expired 2026-11-16",
