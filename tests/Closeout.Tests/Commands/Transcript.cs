@@ -11,7 +11,7 @@ namespace Closeout.Tests.Commands;
 /// <remarks>
 /// <c>$ closeout ...</c> runs the built program: its output, its errors behind <c>! </c>, and <c>= code</c> unless it is 0.
 /// <c>...</c> alone stands for any output. <c>$ edit FILE: was => now</c> (<c>\n</c> is a line end, <c>(nothing)</c> nothing), <c>$ write FILE: text</c>,
-/// <c>$ copy A B</c>, <c>$ remove FILE</c> work on files; <c>$ list FOLDER</c> and <c>$ show FILE</c> say what is there,
+/// <c>$ copy A B</c>, <c>$ remove FILE</c> work on files; <c>$ list FOLDER</c> and <c>$ show FILE</c> (its empty lines left out) say what is there,
 /// <c>$ same A B</c> says whether two files are equal to the byte.
 /// </remarks>
 internal static class Transcript
@@ -97,7 +97,7 @@ internal static class Transcript
             case "list":
                 return Directory.Exists(paths[0]) ? string.Concat(Directory.EnumerateFileSystemEntries(paths[0]).Select(p => Path.GetFileName(p) + "\n").Order(StringComparer.Ordinal)) : "no such folder\n";
             case "show":
-                return File.Exists(paths[0]) ? File.ReadAllText(paths[0]).Replace("\r\n", "\n", StringComparison.Ordinal).TrimEnd('\n') + "\n" : "no such file\n";
+                return File.Exists(paths[0]) ? string.Concat(File.ReadAllLines(paths[0]).Where(l => l.Length > 0).Select(l => l + "\n")) : "no such file\n";
             case "same":
                 return File.ReadAllBytes(paths[0]).AsSpan().SequenceEqual(File.ReadAllBytes(paths[1])) ? "yes\n" : "no\n";
             default:

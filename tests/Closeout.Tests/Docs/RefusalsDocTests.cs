@@ -3,8 +3,10 @@ using System.Globalization;
 using System.Reflection;
 using System.Text.RegularExpressions;
 using Closeout.DayBook;
+using Closeout.Restock;
 using Closeout.Shifts;
 using Closeout.Stock;
+using Closeout.Tests.Restock;
 using Closeout.Tests.Shifts;
 using FluentAssertions;
 using Xunit;
@@ -15,7 +17,11 @@ namespace Closeout.Tests.Docs;
 public sealed partial class RefusalsDocTests
 {
     private static readonly IReadOnlyList<MethodInfo> Factories =
-        [.. typeof(Refusal).GetMethods(BindingFlags.Public | BindingFlags.Static).Where(m => m.ReturnType == typeof(Refusal))];
+        [.. new[] { typeof(Refusal), typeof(StockRefusal) }.SelectMany(t => t.GetMethods(BindingFlags.Public | BindingFlags.Static)).Where(m => m.ReturnType == typeof(Refusal))];
+
+    /// <summary>How each factory's refusal is called.</summary>
+    private static readonly ILookup<string, string> Codes = RefusalCatalogue.All.Select(m => (m.Factory, m.Code))
+        .Concat(StockRefusalCatalogue.All.Select(m => (m.Factory, m.Code))).Distinct().ToLookup(m => m.Factory, m => m.Code);
 
     private static readonly IReadOnlyDictionary<string, (string Example, string Text, bool AskAgain)> Documented =
         Section().Matches(File.ReadAllText(Path.Combine(Repository.Root, "docs", "refusals.md")).ReplaceLineEndings("\n"))
@@ -27,7 +33,7 @@ public sealed partial class RefusalsDocTests
     [MemberData(nameof(Names))]
     public void A_refusal_is_documented_as_the_program_says_it(string factory)
     {
-        var code = RefusalCatalogue.All.First(m => m.Factory == factory).Code;
+        var code = Codes[factory].Single();
         Documented.Should().ContainKey(code, "docs/refusals.md lists every refusal, with its code, an example and its text");
 
         var (example, text, askAgain) = Documented[code];
@@ -36,7 +42,7 @@ public sealed partial class RefusalsDocTests
 
     [Fact]
     public void No_refusal_is_documented_that_cannot_be_met() =>
-        Documented.Keys.Should().BeSubsetOf(RefusalCatalogue.All.Select(m => m.Code));
+        Documented.Keys.Should().BeSubsetOf(Codes.SelectMany(c => c));
 
     private static Refusal Said(MethodInfo factory, string example)
     {
@@ -53,6 +59,7 @@ public sealed partial class RefusalsDocTests
         _ when type == typeof(DateOnly) => DateOnly.ParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture),
         _ when type == typeof(Step) => Enum.GetValues<Step>().Single(s => StepWords.Name(s) == text),
         _ when type == typeof(Van) && text.Split(' ') is [var code, var name] => Tiny.Van(code, 1, name, 0),
+        _ when type == typeof(Technician) && text.Split(' ', 2) is [var code, var name] => new Technician(new(code), name, false, null, []),
         _ when type == typeof(Item) => Tiny.Lamp with { Description = text },
         _ when type == typeof(Shift) => ShiftOf(text),
         _ when type.IsGenericType && type.GetGenericTypeDefinition() == typeof(Code<>) => Activator.CreateInstance(type, text)!,

@@ -10,9 +10,11 @@ internal sealed class SampleKiosk : IDisposable
 {
     private readonly TempFolder folder = new();
 
-    public SampleKiosk()
+    /// <param name="change">What is different from the sample day; null: nothing.</param>
+    public SampleKiosk(Func<DayGiven, DayGiven>? change = null)
     {
         var given = DayFolder.Read(Repository.SampleDay).Given!;
+        given = change is null ? given : change(given);
         Folder = new BookFolder(folder["book"]);
         var clock = new FixedClock(16, 52);
         Book = Book.OpenPage(Folder, null, given.FirstPage(rehearsal: false), clock.GetLocalNow());
