@@ -1,0 +1,6 @@
+namespace Closeout.Bench.Plan;
+
+public static class SolverBench
+{
+    public static void Run() => throw new NotSupportedException();
+}

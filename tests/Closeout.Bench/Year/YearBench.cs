@@ -1,0 +1,6 @@
+namespace Closeout.Bench.Year;
+
+public static class YearBench
+{
+    public static void Run() => throw new NotSupportedException();
+}
