@@ -5,26 +5,32 @@ namespace Closeout.Bench;
 /// <summary>Times things side by side: in turns, so that a slow minute of the machine falls on all of them.</summary>
 public static class Timed
 {
-    /// <summary>Medians in milliseconds of so many rounds, after one round that is not counted. Garbage is collected before each, outside the time.</summary>
-    public static double[] InTurns(int rounds, params Action[] things)
+    /// <summary>Milliseconds by thing and round, after one round that is not counted. Garbage is collected before each, outside the time.</summary>
+    public static double[][] Rounds(int rounds, params Action[] things)
     {
-        var times = things.Select(_ => new List<double>(rounds)).ToArray();
-        for (var round = 0; round <= rounds; round++)
+        var times = things.Select(_ => new double[rounds]).ToArray();
+        for (var round = -1; round < rounds; round++)
         {
             for (var i = 0; i < things.Length; i++)
             {
                 GC.Collect();
                 GC.WaitForPendingFinalizers();
                 var time = Of(things[i]);
-                if (round > 0)
+                if (round >= 0)
                 {
-                    times[i].Add(time);
+                    times[i][round] = time;
                 }
             }
         }
 
-        return [.. times.Select(Median)];
+        return times;
     }
+
+    /// <summary>The medians of the rounds.</summary>
+    public static double[] InTurns(int rounds, params Action[] things) => [.. Rounds(rounds, things).Select(Median)];
+
+    /// <summary>The median of the ratios, round by round: what slows one round slows both.</summary>
+    public static double Ratio(double[] one, double[] other) => Median(one.Zip(other, (a, b) => a / b));
 
     /// <summary>Milliseconds of one run.</summary>
     public static double Of(Action thing)

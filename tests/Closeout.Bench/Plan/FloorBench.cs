@@ -24,7 +24,7 @@ public static class FloorBench
         Told.Line($"## Plan against a floor: {Vans} vans, {BigDay.Items} items");
         Told.Line($"input {Directory.EnumerateFiles(temp.Path).Sum(f => new FileInfo(f).Length) / 1e6:0.0} MB, {File.ReadLines(temp.At("usage.csv")).Count() - 1} usage rows, {File.ReadLines(temp.At("stock.csv")).Count() - 1} stock rows; output {plan.Lines.Count} restock lines, {plan.Shelf.Count(s => s.Short > 0)} items short, {plan.Shelf.Sum(s => s.Opened)} cartons opened");
 
-        var times = Timed.InTurns(
+        var times = Timed.Rounds(
             Rounds,
             () => BigPlan.Whole(temp.Path),
             () =>
@@ -42,9 +42,11 @@ public static class FloorBench
             () => RestockPlan.For(BigPlan.Open(given)),
             () => BigPlan.Bytes(plan));
         var (whole, floor, bare, read, open, planned, write) = (times[0], times[1], times[2], times[3], times[4], times[5], times[6]);
-        Told.Line($"whole / floor {whole / floor:0.00} (aim at most 1.5); whole / bare floor {whole / bare:0.00}");
-        Told.Line($"of the whole: read {read / whole:0.000}, depot {open / whole:0.000}, plan {(planned - open) / whole:0.000}, write {write / whole:0.000}; whole {whole:0} ms");
-        Told.Line($"plan alone / write alone {(planned - open) / write:0.00}; plan alone {planned - open:0} ms");
+        var plans = planned.Zip(open, (p, o) => p - o).ToArray();
+        Told.Line($"whole / floor {Timed.Ratio(whole, floor):0.00} (rounds {whole.Zip(floor, (w, f) => w / f).Min():0.00} to {whole.Zip(floor, (w, f) => w / f).Max():0.00}; least / least {whole.Min() / floor.Min():0.00}; aim at most 1.5)");
+        Told.Line($"whole / bare floor {Timed.Ratio(whole, bare):0.0}; floor / bare floor {Timed.Ratio(floor, bare):0.0}");
+        Told.Line($"of the whole: read {Timed.Ratio(read, whole):0.000}, depot {Timed.Ratio(open, whole):0.000}, plan {Timed.Ratio(plans, whole):0.000}, write {Timed.Ratio(write, whole):0.000}");
+        Told.Line($"plan alone / write alone {Timed.Ratio(plans, write):0.0}, plan alone / bare floor {Timed.Ratio(plans, bare):0.0}; milliseconds: whole {Timed.Median(whole):0}, plan {Timed.Median(plans):0}");
 
         var depot = BigPlan.Open(given);
         var before = GC.GetAllocatedBytesForCurrentThread();
