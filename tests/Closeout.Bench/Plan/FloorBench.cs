@@ -49,6 +49,7 @@ public static class FloorBench
         Told.Line($"plan alone / write alone {Timed.Ratio(plans, write):0.0}, plan alone / bare floor {Timed.Ratio(plans, bare):0.0}; milliseconds: whole {Timed.Median(whole):0}, plan {Timed.Median(plans):0}");
 
         var depot = BigPlan.Open(given);
+        PlanParts.Tell(depot, plan, Rounds);
         var before = GC.GetAllocatedBytesForCurrentThread();
         RestockPlan.For(depot);
         var planBytes = GC.GetAllocatedBytesForCurrentThread() - before;

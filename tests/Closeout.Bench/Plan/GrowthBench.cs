@@ -35,6 +35,11 @@ public static class GrowthBench
         }
 
         Told.Line($"exponent of the vans: plan {Exponent(plans):0.00}, whole {Exponent(wholes):0.00}, allocated {Exponent(memory):0.00} (1 is proportional)");
+        foreach (var depot in depots)
+        {
+            PlanParts.Tell(depot, RestockPlan.For(depot), 3);
+        }
+
         Told.Line($"peak working set {Process.GetCurrentProcess().PeakWorkingSet64 / 1e6:0} MB");
     }
 

@@ -17,7 +17,8 @@ public enum Leftovers
 
 /// <param name="Leftovers">What becomes of loose units.</param>
 /// <param name="RoundsUp">Whether a van may be rounded up to a whole carton, up to the item's busiest van-day of the year.</param>
-public sealed record Rules(Leftovers Leftovers, bool RoundsUp);
+/// <param name="Scarce">Whether there are weeks in which deliveries come late and short.</param>
+public sealed record Rules(Leftovers Leftovers, bool RoundsUp, bool Scarce = true);
 
 /// <param name="MissedPerThousand">Units missed per thousand units asked.</param>
 /// <param name="Aboard">Average units aboard a van in the morning, all items.</param>
@@ -155,7 +156,7 @@ public sealed class DepotYear
         if (order > 0)
         {
             var arrives = day + Math.Max(1, item.LeadDays);
-            due.Add(world.ScarceWeeks.Contains(arrives / 5) ? (arrives + 5, i, (order + 1) / 2) : (arrives, i, order));
+            due.Add(rules.Scarce && world.ScarceWeeks.Contains(arrives / 5) ? (arrives + 5, i, (order + 1) / 2) : (arrives, i, order));
         }
     }
 }

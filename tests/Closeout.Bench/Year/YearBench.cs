@@ -24,7 +24,8 @@ public static class YearBench
         Table("the same, leftovers stay aboard", sample, 3, mixed: false, new(Leftovers.Stay, false));
         Table("the same, all loose leftovers to the bin", sample, 3, mixed: false, new(Leftovers.AllToBin, false));
         Table("the same, vans may be rounded up to whole cartons", sample, 3, mixed: false, new(Leftovers.SurplusToBin, true));
-        Table("days of mixed kinds, surplus to the bin, exact units", sample, 3, mixed: true, new(Leftovers.SurplusToBin, false));
+        Table("the same, every delivery whole and in time", sample, 3, mixed: false, new(Leftovers.SurplusToBin, false, Scarce: false));
+        Table("days of mixed kinds, surplus to the bin, exact units", sample, 10, mixed: true, new(Leftovers.SurplusToBin, false));
     }
 
     private static void Table(string name, Setup sample, int seeds, bool mixed, Rules rules)
