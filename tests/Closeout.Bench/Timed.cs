@@ -6,7 +6,12 @@ namespace Closeout.Bench;
 public static class Timed
 {
     /// <summary>Milliseconds by thing and round, after one round that is not counted. Garbage is collected before each, outside the time.</summary>
-    public static double[][] Rounds(int rounds, params Action[] things)
+    public static double[][] Rounds(int rounds, params Action[] things) => Rounds(Of, rounds, things);
+
+    /// <summary>The same in the program's processor time, all threads: what others do on the machine counts less.</summary>
+    public static double[][] ProcessorRounds(int rounds, params Action[] things) => Rounds(Processor, rounds, things);
+
+    private static double[][] Rounds(Func<Action, double> clock, int rounds, Action[] things)
     {
         var times = things.Select(_ => new double[rounds]).ToArray();
         for (var round = -1; round < rounds; round++)
@@ -15,7 +20,7 @@ public static class Timed
             {
                 GC.Collect();
                 GC.WaitForPendingFinalizers();
-                var time = Of(things[i]);
+                var time = clock(things[i]);
                 if (round >= 0)
                 {
                     times[i][round] = time;
@@ -38,6 +43,15 @@ public static class Timed
         var begun = Stopwatch.GetTimestamp();
         thing();
         return Stopwatch.GetElapsedTime(begun).TotalMilliseconds;
+    }
+
+    private static double Processor(Action thing)
+    {
+        using var process = Process.GetCurrentProcess();
+        var begun = process.TotalProcessorTime;
+        thing();
+        process.Refresh();
+        return (process.TotalProcessorTime - begun).TotalMilliseconds;
     }
 
     public static double Median(IEnumerable<double> values)
