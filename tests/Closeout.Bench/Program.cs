@@ -1,1 +1,36 @@
-System.Console.WriteLine("hi");
+// Measures and simulates. Prints ratios of things measured side by side in one run; nothing here passes or fails.
+//   dotnet run -c Release --project tests/Closeout.Bench -- plan | year | start | append
+// plan takes the name of one part (floor, solver, growth) after it; without one it runs all three.
+using Closeout.Bench.Kiosk;
+using Closeout.Bench.Plan;
+using Closeout.Bench.Year;
+
+switch (args)
+{
+    case ["plan"]:
+        FloorBench.Run();
+        SolverBench.Run();
+        GrowthBench.Run();
+        return 0;
+    case ["plan", "floor"]:
+        FloorBench.Run();
+        return 0;
+    case ["plan", "solver"]:
+        SolverBench.Run();
+        return 0;
+    case ["plan", "growth"]:
+        GrowthBench.Run();
+        return 0;
+    case ["year"]:
+        YearBench.Run();
+        return 0;
+    case ["start"]:
+        StartBench.Run();
+        return 0;
+    case ["append"]:
+        AppendBench.Run();
+        return 0;
+    default:
+        Console.Error.WriteLine("plan [floor | solver | growth], year, start or append");
+        return 2;
+}
