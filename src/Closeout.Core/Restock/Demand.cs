@@ -19,9 +19,8 @@ public enum Spread
 /// </summary>
 /// <remarks>
 /// Probabilities are added up from 0 by each term's ratio to the one before, with compensated sums and a scale kept apart,
-/// so that means of thousands and a variance a hair above the mean stay exact to about 1e-12. The incomplete beta function
-/// of a library is neither faster for a quantile, which needs all of them, nor right for such sizes; docs/methods.md has
-/// the comparison.
+/// so that means of thousands and a variance a hair above the mean stay exact to about 1e-11. The incomplete beta function
+/// of a library loses all its digits for such sizes; docs/methods.md has the comparison.
 /// </remarks>
 public sealed class Demand
 {

@@ -5,25 +5,42 @@ using Closeout.Stock;
 namespace Closeout.Restock;
 
 /// <summary>Plans item by item: demand, target and need of each van, then who gets what, in which cartons, and what to buy.</summary>
+/// <remarks>What does not depend on the item is looked up once, and vans with the same bookings share one demand: two hundred vans have a few dozen.</remarks>
 internal sealed class Planner
 {
     private readonly Depot depot;
     private readonly VisitHistory history;
     private readonly WorkingDays working;
-    private readonly Dictionary<Code<Van>, List<(Code<VisitKind> Kind, int Visits)>> booked;
-    private readonly List<Standing> changes;
+    private readonly VanInPlan[] vans;
+    private readonly List<Code<VisitKind>> kinds;
+    private readonly List<(int Kind, int Visits)[]> groups = [];
+    private readonly Dictionary<Code<Item>, int[]> aboard = [];
+    private readonly Dictionary<(Code<Van>, Code<Item>), VanLimit> limits;
 
     public Planner(Depot depot, DateOnly date)
     {
         (this.depot, Date) = (depot, date);
         history = VisitHistory.Of(depot);
         working = WorkingDays.Of(depot);
-        changes = [.. depot.Overrides.Where(o => o.Change.Date == date)];
-        booked = depot.Bookings
-            .Where(b => b.Date == date && b.Visits > 0)
-            .GroupBy(b => b.Van)
-            .ToDictionary(g => g.Key, g => g.GroupBy(b => b.Kind, b => b.Visits).OrderBy(k => k.Key).Select(k => (k.Key, k.Sum())).ToList());
+        limits = depot.Setup.Limits.ToDictionary(l => (l.Van, l.Item));
+        var booked = depot.Bookings.Where(b => b.Date == date && b.Visits > 0).ToLookup(b => b.Van);
+        kinds = [.. booked.SelectMany(b => b).Select(b => b.Kind).Distinct().Order()];
+        var changes = depot.Overrides.Where(o => o.Change.Date == date).ToLookup(o => o.Change.Van);
+        vans = [.. depot.Setup.Vans.Select(v => new VanInPlan(v, Group(booked[v.Code]), depot.Shift(v.Code) is not { Step: Step.Closed }, [.. changes[v.Code]]))];
+        var bays = depot.Setup.Vans.Index().ToDictionary(v => v.Item.Code, v => v.Index);
+        foreach (var balance in depot.Ledger.Balances.Where(b => b.Place.Van != default && bays.ContainsKey(b.Place.Van)))
+        {
+            if (!aboard.TryGetValue(balance.Item, out var units))
+            {
+                aboard[balance.Item] = units = new int[vans.Length];
+            }
+
+            units[bays[balance.Place.Van]] += balance.Units;
+        }
     }
+
+    /// <param name="Group">Which of the different bookings it has.</param>
+    private sealed record VanInPlan(Van Van, int Group, bool Provisional, IReadOnlyList<Standing> Changes);
 
     public DateOnly Date { get; }
 
@@ -31,10 +48,10 @@ internal sealed class Planner
     {
         var c = item.UnitsPerCarton;
         var (cartons, bin) = (depot.Ledger.Units(Place.Shelf, item.Code) / c, depot.Ledger.Units(Place.Bin, item.Code));
-        var wants = depot.Setup.Vans.Select(van => Want(van, item)).Where(w => w.Need > 0 || IsChanged(w)).ToList();
+        var wants = Wants(item).Where(w => w.Need > 0 || IsChanged(w)).ToList();
 
         // What was loaded is done, even when it was less than planned: what is left is for the others.
-        var claims = wants.Select(w => new Claim(depot.Loaded.ContainsKey((w.Van.Code, item.Code)) ? 0 : w.Need, w.Aboard, Known(w)));
+        var claims = wants.Select(w => new Claim(depot.Loaded.ContainsKey((w.Van.Code, item.Code)) ? 0 : w.Need, w.Aboard, w.ChanceAbove));
         var given = Sharing.ByChance([.. claims], bin + (long)cartons * c);
         var packing = Packing.Pack([.. wants.Select((w, v) => new Portion(given[v], w.Aboard, w.High))], c, bin, cartons);
 
@@ -51,6 +68,35 @@ internal sealed class Planner
         return (lines, Shelf(item, cartons, bin, packing.Opened, lines));
     }
 
+    /// <summary>What each van lacks of the item, in bay order, before anything is shared out.</summary>
+    public IEnumerable<RestockLine> Wants(Item item)
+    {
+        var uses = kinds.Select(k => history.UseOf(k, item.Code)).ToArray();
+        var service = depot.Setup.Depot.Service(item.Priority);
+        var demands = groups.Select(g => DemandOf(g, uses, service)).ToArray();
+        var units = aboard.GetValueOrDefault(item.Code);
+        for (var v = 0; v < vans.Length; v++)
+        {
+            yield return Want(vans[v], item, demands[vans[v].Group], units?[v] ?? 0);
+        }
+    }
+
+    private (BookedDemand Booked, Demand Demand, int Q) DemandOf((int Kind, int Visits)[] group, VisitUse[] uses, double service)
+    {
+        var booked = BookedDemand.Of([.. group.Select(b => new BookedVisits(kinds[b.Kind], b.Visits, uses[b.Kind]))]);
+        var demand = booked.Mean > 0 ? new Demand(booked.Mean, booked.Variance) : Demand.Nothing;
+        return (booked, demand, demand.Quantile(service));
+    }
+
+    private RestockLine Want(VanInPlan van, Item item, (BookedDemand Booked, Demand Demand, int Q) demand, int aboardNow)
+    {
+        var (low, high) = limits.Count > 0 && limits.TryGetValue((van.Van.Code, item.Code), out var own) ? (own.Low, own.High) : (item.Low, item.High);
+        IReadOnlyList<Standing> changes = van.Changes.Count == 0 ? [] : [.. van.Changes.Where(o => o.Change.Item is null || o.Change.Item == item.Code)];
+        var target = Changed(Target.Of(low, high, demand.Q), high, changes);
+        var need = changes.Any(o => o.Change.Kind == OverrideKind.Exclude) ? 0 : target.Need(aboardNow);
+        return new(van.Van, item, aboardNow, low, high, demand.Booked, demand.Demand, demand.Q, target, need, 0, 0, 0, 0, van.Provisional, changes);
+    }
+
     private ShelfLine Shelf(Item item, int cartons, int bin, int opened, List<RestockLine> lines)
     {
         var c = item.UnitsPerCarton;
@@ -62,31 +108,24 @@ internal sealed class Planner
         return new(item, cartons, bin, sealedOut, opened, looseOut, cartonsLeft, binLeft, lines.Sum(l => l.Short), onOrder, order);
     }
 
-    public RestockLine Want(Van van, Item item)
+    /// <summary>The number of a van's bookings among the different ones.</summary>
+    private int Group(IEnumerable<Booking> bookings)
     {
-        var aboard = depot.Ledger.Aboard(van.Code, item).Units(item.UnitsPerCarton);
-        var (low, high) = depot.Setup.Limit(van.Code, item);
-        var visits = booked.TryGetValue(van.Code, out var kinds)
-            ? BookedDemand.Of([.. kinds.Select(k => new BookedVisits(k.Kind, k.Visits, history.UseOf(k.Kind, item.Code)))])
-            : BookedDemand.Of([]);
-        var demand = visits.Mean > 0 ? new Demand(visits.Mean, visits.Variance) : Demand.Nothing;
-        var q = demand.Quantile(depot.Setup.Depot.Service(item.Priority));
-        var changes = ChangesOf(van.Code, item.Code);
-        var target = Changed(Target.Of(low, high, q), high, changes);
-        var provisional = depot.Shift(van.Code) is not { Step: Step.Closed };
-        var need = changes.Any(o => o.Change.Kind == OverrideKind.Exclude) ? 0 : target.Need(aboard);
-        return new(van, item, aboard, low, high, visits, demand, q, target, need, 0, 0, 0, 0, provisional, changes);
-    }
+        var own = bookings.GroupBy(b => b.Kind, b => b.Visits).Select(g => (Kind: kinds.IndexOf(g.Key), Visits: g.Sum())).OrderBy(b => b.Kind).ToArray();
+        var at = groups.FindIndex(g => g.AsSpan().SequenceEqual(own));
+        if (at < 0)
+        {
+            groups.Add(own);
+        }
 
-    private List<Standing> ChangesOf(Code<Van> van, Code<Item> item) => changes.Count == 0
-        ? []
-        : [.. changes.Where(o => o.Change.Van == van && (o.Change.Item is null || o.Change.Item == item))];
+        return at < 0 ? groups.Count - 1 : at;
+    }
 
     /// <summary>Whether a lead's change took the need away: it stays in sight, to be understood and withdrawn.</summary>
     private static bool IsChanged(RestockLine want) => want.Overrides.Any(o => o.Change.Item is not null) || (want.Overrides.Count > 0 && want.Target.Need(want.Aboard) > 0);
 
     /// <summary>A target as a lead changed it: set first, then more; never above the most that the van carries.</summary>
-    private static Target Changed(Target planned, int high, List<Standing> changes)
+    private static Target Changed(Target planned, int high, IReadOnlyList<Standing> changes)
     {
         var units = planned.Units;
         foreach (var change in changes.Where(o => o.Change.Kind != OverrideKind.Exclude).OrderBy(o => o.Change.Kind))
@@ -94,13 +133,6 @@ internal sealed class Planner
             units = change.Change.Kind == OverrideKind.Target ? change.Change.Units : units + change.Change.Units;
         }
 
-        return changes.All(o => o.Change.Kind == OverrideKind.Exclude) ? planned : new(Math.Clamp(units, 0, Math.Max(high, 0)), Basis.Lead);
-    }
-
-    /// <summary>The chance that so many units aboard do not suffice; a one-off need is needed for certain, whatever else is.</summary>
-    private static Func<int, double> Known(RestockLine want)
-    {
-        var extra = want.Overrides.Where(o => o.Change.Kind == OverrideKind.Extra).Sum(o => o.Change.Units);
-        return extra == 0 ? want.Demand.Above : x => x < extra ? 1 : want.Demand.Above(x - extra);
+        return changes.Count == 0 ? planned : new(Math.Clamp(units, 0, Math.Max(high, 0)), Basis.Lead);
     }
 }

@@ -24,7 +24,14 @@ public sealed record RestockLine(
     public int Units => Sealed * Item.UnitsPerCarton + FromBin + FromOpened;
 
     /// <summary>Chance that demand exceeds what will be aboard.</summary>
-    public double MissChance => Demand.Above(Aboard + Units);
+    public double MissChance => ChanceAbove(Aboard + Units);
+
+    /// <summary>The chance that so many units aboard do not suffice; a one-off need is needed for certain, whatever else is.</summary>
+    public double ChanceAbove(int units)
+    {
+        var extra = Overrides.Where(o => o.Change.Kind == OverrideKind.Extra).Sum(o => o.Change.Units);
+        return extra == 0 ? Demand.Above(units) : units < extra ? 1 : Demand.Above(units - extra);
+    }
 
     /// <summary>Units by which the booked demand's quantile exceeds the most that the van carries, for a mid-day top-up; 0: none.</summary>
     public int AboveHigh => Math.Max(0, Q - High);
@@ -55,11 +62,11 @@ public sealed record RestockPlan(DateOnly Date, IReadOnlyList<RestockLine> Lines
     public static IEnumerable<Promise> Promises(Depot depot, DateOnly date)
     {
         var planner = new Planner(depot, date);
-        return from van in depot.Setup.Vans
-               from item in depot.Setup.Items.OrderBy(i => i.Code)
-               let want = planner.Want(van, item)
+        return from item in depot.Setup.Items.OrderBy(i => i.Code)
+               from want in planner.Wants(item)
                where want.Demand.Spread != Spread.None && want.Overrides.All(o => o.Change.Kind != OverrideKind.Exclude)
-               select new Promise(van.Code, item.Code, want.Target.Units);
+               orderby want.Van.Bay
+               select new Promise(want.Van.Code, item.Code, want.Target.Units);
     }
 
     /// <summary>The first date after the business date with a visit booked for any van; without bookings, the day after.</summary>

@@ -67,6 +67,6 @@ public static class VanLoading
             moves.AddRange(Move.Signed(item.Code, taken.Loose, Place.Bin, Place.Loose(van.Code)));
         }
 
-        return new VanLoaded(van.Code, lines, moves, command.By);
+        return new VanLoaded(van.Code, lines, moves, command.By is { } who ? depot.Setup.Find(who)!.Code : null);
     }
 }

@@ -37,7 +37,7 @@ public static class Why
     public static IReadOnlyList<(int From, int To, double Chance, string Marks)> Bars(RestockLine l, int most)
     {
         var end = Math.Max(Math.Max(l.High, l.Target.Units), l.Demand.Quantile(0.999)) + 1;
-        var width = Math.Max(1, (end + most - 1) / most);
+        var width = end / most + 1;
         var bars = new List<(int, int, double, string)>();
         for (var from = 0; from <= end; from += width)
         {

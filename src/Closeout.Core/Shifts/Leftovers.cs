@@ -36,7 +36,10 @@ public static class Leftovers
         var held = before.Units(item.UnitsPerCarton);
         if (used < 0 && !command.Sure)
         {
-            return Refusal.AboveTheBook(item, count.Sealed * item.UnitsPerCarton + count.Bin + count.Kept, held, Counting.Gap(used, installed));
+            var counted = count.Sealed * item.UnitsPerCarton + count.Bin + count.Kept;
+            return shift.SpotItems.Contains(item.Code) && !shift.Counts.ContainsKey(item.Code)
+                ? Refusal.BlindAboveTheBook(item, counted)
+                : Refusal.AboveTheBook(item, counted, held, Counting.Gap(used, installed));
         }
 
         var first = shift.Counts.TryGetValue(item.Code, out var old)

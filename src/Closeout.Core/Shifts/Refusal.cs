@@ -54,6 +54,10 @@ public sealed record Refusal(string Code, string Text, bool AskAgain = false)
     public static Refusal AboveTheBook(Item item, int counted, int before, int gap) =>
         new("above-the-book", $"You count {counted} of {item.Description}, and the book had {before} aboard. Count once more; the same answer again is recorded, with a gap of {gap}.", AskAgain: true);
 
+    /// <summary>Of an item that is counted blind: the book's figure would spoil the second count.</summary>
+    public static Refusal BlindAboveTheBook(Item item, int counted) =>
+        new("blind-above-the-book", $"You count {counted} of {item.Description}, and that is more than the book has. Count once more; the same answer again is recorded.", AskAgain: true);
+
     public static Refusal BinTooLow(Item item, int inBin, int back) =>
         new("bin-too-low", $"The bin holds {inBin} of {item.Description} and this change takes {back} back out of it. Count the bin, or leave the first count.");
 

@@ -10,6 +10,8 @@ namespace Closeout.Files;
 /// <summary>What to bring to a van, in stow order, to be ticked off on paper: 80 columns of text, or one page of HTML.</summary>
 public static class PickSheet
 {
+    private const int Columns = 80;
+
     /// <summary>One van's sheet as text.</summary>
     public static string Text(Depot depot, RestockPlan plan, Van van)
     {
@@ -26,7 +28,7 @@ public static class PickSheet
     public static string Html(Depot depot, RestockPlan plan)
     {
         var html = new StringBuilder();
-        html.Append("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n");
+        html.Append("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\"/>\n");
         html.Append($"<title>{Safe($"{depot.Setup.Depot.Name}, to load for {View.Day(plan.Date)}")}</title>\n");
         html.Append("<style>\nbody { font: 11pt/1.35 sans-serif; color: #000; background: #fff; margin: 1.5em; }\nsection { break-after: page; margin-bottom: 2em; }\nsection:last-child { break-after: auto; }\n");
         html.Append("h1 { font-size: 15pt; margin: 0 0 .2em; }\ntable { border-collapse: collapse; width: 100%; }\nth, td { border-bottom: 1px solid #000; padding: .25em .4em; text-align: left; vertical-align: top; }\nth.n, td.n { text-align: right; }\ntd.t { width: 1.6em; border: 1px solid #000; }\n@page { margin: 15mm; }\n</style>\n</head>\n<body>\n");
@@ -47,8 +49,8 @@ public static class PickSheet
 
     private static IEnumerable<string> Lines(Depot depot, RestockPlan plan, Van van)
     {
-        yield return $"{depot.Setup.Depot.Name}: TO LOAD for {View.Day(plan.Date)}";
-        yield return $"Bay {van.Bay}  {van.Code} {van.Name}";
+        yield return $"{Fit(depot.Setup.Depot.Name, 50).TrimEnd()}: TO LOAD for {View.Day(plan.Date)}";
+        yield return Fit($"Bay {van.Bay}  {van.Code} {van.Name}", Columns);
         yield return "";
         var stow = "";
         foreach (var l in ToTake(depot, plan, van))
@@ -56,10 +58,15 @@ public static class PickSheet
             if (l.Item.Stow != stow)
             {
                 stow = l.Item.Stow;
-                yield return stow;
+                yield return Fit(stow, Columns);
             }
 
-            yield return $"  [ ] {Fit(l.Item.Code.Text, 16)} {Fit(l.Item.Description, 30)} {Amount(l)}";
+            var begin = $"  [ ] {l.Item.Code.Text.PadRight(24)} {Fit(l.Item.Description, 26)} ";
+            foreach (var amount in Amounts(l))
+            {
+                yield return begin + amount;
+                begin = new string(' ', begin.Length);
+            }
         }
 
         foreach (var line in Below(depot, plan, van).SelectMany(b => Sheet.Wrap(b, 76).Select((w, i) => i == 0 ? w : "  " + w)))
@@ -91,25 +98,22 @@ public static class PickSheet
         yield return "Lift heavy cartons with two; ladder tied. This sheet does not say that the van is safe.";
     }
 
-    private static string Amount(RestockLine l)
+    private static IEnumerable<string> Amounts(RestockLine l)
     {
-        var parts = new List<string>();
         if (l.Sealed > 0)
         {
-            parts.Add($"{l.Sealed} sealed");
+            yield return $"{l.Sealed} sealed";
         }
 
         if (l.FromBin > 0)
         {
-            parts.Add($"{l.FromBin} bin");
+            yield return $"{l.FromBin} from the bin";
         }
 
         if (l.FromOpened > 0)
         {
-            parts.Add($"{l.FromOpened} open one");
+            yield return $"{l.FromOpened} of an opened one";
         }
-
-        return string.Join(", ", parts);
     }
 
     private static void Section(StringBuilder html, Depot depot, RestockPlan plan, Van van)

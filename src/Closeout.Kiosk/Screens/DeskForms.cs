@@ -39,6 +39,7 @@ public static class DeskForms
         DeskTask.Change => Form.Of(
             new Field("van", "Van", FieldKind.Code, van?.Text ?? ""),
             new Field("item", "Item", FieldKind.Code, item?.Text ?? ""),
+            new Field("date", "Date", FieldKind.Date, ""),
             new Field("kind", "What", FieldKind.Letter, "T"),
             new Field("units", "Units", FieldKind.Count, ""),
             new Field("reason", "Why", FieldKind.Words, ""),
@@ -82,6 +83,12 @@ public static class DeskForms
         }
 
         var item = CodeOf<Item>(form["item"]);
+        if (form["date"].Text.Length > 0
+            && !DateOnly.TryParseExact(form["date"].Text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out date))
+        {
+            return $"\"{form["date"].Text}\" is no date. Type it as YYYY-MM-DD, or clear the field for the plan's own date.";
+        }
+
         if (By(form) is not { } lead)
         {
             return "A change of the plan is a lead's: type the lead's code.";

@@ -41,7 +41,7 @@ public static class DeskView
             var line = plan.Lines.FirstOrDefault(l => l.Van == van && l.Item == what);
             yield return line is null ? "no line in the plan now" : $"aboard {line.Aboard}, target {line.Target.Units} ({Target.Words(line.Target.Basis)}), carries {line.Low} to {line.High}, need {line.Need}";
             yield return "T set the target   M so many more, once   X exclude the van   W withdraw what was changed";
-            yield return "It stands for this date until you withdraw it, however often the plan is made anew.";
+            yield return "An empty date is the plan's own. A change stands until you withdraw it, however often the plan is made anew.";
             yield break;
         }
 

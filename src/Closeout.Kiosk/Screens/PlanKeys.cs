@@ -35,7 +35,7 @@ public static class PlanKeys
 
     /// <summary>The form that changes a line, or any van and item. With both known the first question is what to change.</summary>
     public static DeskScreen Change(TomorrowScreen back, Code<Van>? van, Code<Item>? item) =>
-        new(DeskTask.Change, DeskForms.Of(DeskTask.Change, van, item) with { Focus = van is null ? 0 : 2 }, back);
+        new(DeskTask.Change, DeskForms.Of(DeskTask.Change, van, item) with { Focus = van is null ? 0 : 3 }, back);
 
     /// <summary>The pick list of a van: a field for sealed cartons and one for loose units where the plan has any, in stow order.</summary>
     public static Form LoadForm(RestockPlan plan, Code<Van> van, Depot? depot = null)
@@ -98,12 +98,16 @@ public static class PlanKeys
     /// <summary>After a stock command was recorded.</summary>
     public static Model Recorded(RestockPlan plan, Depot depot, Model model, string done) => model.Screen switch
     {
-        LoadScreen s when LoadForm(plan, s.Van, depot) is { Fields.Count: > 0 } left => new(s with { Form = left.Move(0) }, done),
+        LoadScreen s when LoadForm(plan, s.Van, depot) is { Fields.Count: > 0 } left => new(s with { Form = Kept(s.Form, left) }, done),
         LoadScreen s => new(Update.Back(depot, s.Van), $"{s.Van} {depot.Setup.Van(s.Van).Name}: nothing is left to load."),
         DeskScreen { Task: DeskTask.Change } s => new(s.Back, done),
         DeskScreen s => new(s with { Form = DeskForms.Of(s.Task) }, done),
         _ => model with { Said = done },
     };
+
+    /// <summary>The fields that are left, with what was typed in them already.</summary>
+    private static Form Kept(Form before, Form left) => new(
+        [.. left.Fields.Select(f => before.Fields.FirstOrDefault(b => b.Name == f.Name && b.Typed is not null) is { } typed ? f with { Typed = typed.Typed } : f)]);
 
     private static IEnumerable<Field> Fields(RestockLine l)
     {

@@ -44,8 +44,8 @@ public static class Questions
 
     /// <summary>
     /// The fields of a count, the ones not typed filled with what follows from the others. Where visits report what was
-    /// used, loose units went first, then a carton; loose units of this morning stay aboard, those of an opened carton
-    /// go to the bin.
+    /// used, what is loose goes to the bin, where every van can have it: leftovers that stay aboard cost a depot most
+    /// (docs/methods.md, a year in simulation).
     /// </summary>
     public static Form Refill(Depot depot, Shift shift, Code<Item> code, Form form)
     {
@@ -59,8 +59,7 @@ public static class Questions
         var nowSealed = Typed(boxed) ?? counted?.Sealed
             ?? (reported is > 0 ? Math.Clamp(left / item.UnitsPerCarton, 0, before.Sealed) : before.Sealed);
         var nowKept = Typed(kept) ?? counted?.Kept
-            ?? Math.Max(0, reported is > 0 ? Math.Min(left - nowSealed * item.UnitsPerCarton, before.Loose - reported.Value)
-                : nowSealed != before.Sealed ? 0 : before.Loose - (Typed(bin) ?? 0));
+            ?? (reported is > 0 || nowSealed != before.Sealed ? 0 : Math.Max(0, before.Loose - (Typed(bin) ?? 0)));
         var nowBin = Typed(bin) ?? counted?.Bin
             ?? (reported is > 0 ? Math.Max(0, left - nowSealed * item.UnitsPerCarton - nowKept) : 0);
         return form

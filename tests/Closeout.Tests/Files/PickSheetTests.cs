@@ -27,10 +27,10 @@ public sealed partial class PickSheetTests
         Bay 1  B1 Avocet
 
         rear left
-          [ ] LAMP             LED lamp A19 2700 K            1 sealed
-          [ ] WRAP             pipe wrap, one piece           1 sealed
+          [ ] LAMP                     LED lamp A19 2700 K        1 sealed
+          [ ] WRAP                     pipe wrap, one piece       1 sealed
         rear right
-          [ ] SHOWER           showerhead 1.5 gpm             1 bin
+          [ ] SHOWER                   showerhead 1.5 gpm         1 from the bin
 
         SHORT 3 showerhead 1.5 gpm: the depot has no more.
         KIT bring 2 traffic cones.
@@ -42,7 +42,7 @@ public sealed partial class PickSheetTests
 
     [Fact]
     public void What_comes_out_of_an_opened_carton_is_said() =>
-        Text(Tiny.Opened("shelf: 1 LAMP; B1: 0+9 LAMP; B2: 0+8 LAMP; B3: 1+0 LAMP", setup: Lamps(12)), Tiny.B2).Should().Contain("2 open");
+        Text(Tiny.Opened("shelf: 1 LAMP; B1: 0+9 LAMP; B2: 0+8 LAMP; B3: 1+0 LAMP", setup: Lamps(12)), Tiny.B2).Should().Contain("2 of an opened one");
 
     [Fact]
     public void A_van_with_nothing_to_load_is_told_so() => Text(Evening, Tiny.B3).Should().Contain("Nothing to load.").And.NotContain("[ ]");

@@ -25,6 +25,7 @@ public static class StockRefusalCatalogue
         new(nameof(StockRefusal.DateIsOver), "date-is-over", Open, Target(10) with { Date = Tiny.Monday }),
         new(nameof(StockRefusal.AboveHigh), "above-high", Open, Target(41)),
         new(nameof(StockRefusal.NoItemNamed), "no-item-named", Open, Target(10) with { Item = null }),
+        new(nameof(StockRefusal.BeingClosedOut), "being-closed-out", () => Open().At(Tiny.B1, Step.Leftovers), new CorrectCount(Place.Loose(Tiny.B1), Lamp, 1, "counted", Tiny.T1)),
         new(nameof(StockRefusal.NoSuchChange), "no-such-change", Open, new WithdrawChange(2, "called off", Tiny.Lead)),
         new(nameof(StockRefusal.NoSuchChange), "no-such-change", Changed, new WithdrawChange(1, "called off", Tiny.Lead)),
         new(nameof(StockRefusal.NotClosedYet), "not-closed-yet", Open, Load(1, 0)),

@@ -44,7 +44,8 @@ public static class RefusalCatalogue
         new(nameof(Refusal.OutOfRange), "out-of-range", At(Step.Mileage), new LogMileage(B1, 1040, 100.1m)),
         new(nameof(Refusal.OutOfRange), "out-of-range", At(Step.Kit), new CountKit(B1, Tiny.Cones.Code, -1)),
         new(nameof(Refusal.OutOfRange), "out-of-range", Weekly, new CheckWeekly(B1, null, -1, true)),
-        new(nameof(Refusal.AboveTheBook), "above-the-book", At(Step.Leftovers), new CountLeftover(B1, Lamp, 3, 0, 0)),
+        new(nameof(Refusal.AboveTheBook), "above-the-book", Seen, new CountLeftover(B1, Lamp, 3, 0, 0)),
+        new(nameof(Refusal.BlindAboveTheBook), "blind-above-the-book", Blind, new CountLeftover(B1, Lamp, 3, 0, 0)),
         new(nameof(Refusal.BinTooLow), "bin-too-low", BinEmptied, new CountLeftover(B1, Lamp, 2, 0, 5)),
         new(nameof(Refusal.BelowStart), "odometer-below-start", At(Step.Mileage), new LogMileage(B1, 999)),
         new(nameof(Refusal.TooFar), "odometer-too-far", At(Step.Mileage), new LogMileage(B1, 1301)),
@@ -58,6 +59,12 @@ public static class RefusalCatalogue
     ];
 
     private static Depot New() => Tiny.Opened("B1: 2+5 LAMP");
+
+    /// <summary>A book that never counted the lamps: they are counted blind.</summary>
+    private static Depot Blind() => New().Did(new ComeIn(B1, Tiny.T1));
+
+    /// <summary>The lamps were counted once, so that the book's figure is no secret any more.</summary>
+    private static Depot Seen() => Blind().Did(new CountLeftover(B1, Lamp, 2, 0, 5));
 
     private static Func<Depot> At(Step step) => () => New().At(B1, step);
 

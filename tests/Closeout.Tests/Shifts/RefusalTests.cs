@@ -43,11 +43,11 @@ public partial class RefusalTests
     [Fact]
     public void Only_what_only_a_person_can_know_is_asked_again() => RefusalCatalogue.All
         .Where(m => m.Given().Refuses(m.When).AskAgain).Select(m => m.Code).Distinct()
-        .Should().BeEquivalentTo("above-the-book", "odometer-below-start", "odometer-too-far");
+        .Should().BeEquivalentTo("above-the-book", "blind-above-the-book", "odometer-below-start", "odometer-too-far");
 
     [Fact]
     public void A_count_above_the_book_says_both_numbers_and_the_gap() =>
-        Tiny.Opened("B1: 2+5 LAMP").At(Tiny.B1, Step.Leftovers).Refuses(new CountLeftover(Tiny.B1, Tiny.Lamp.Code, 3, 0, 0))
+        Seen().Refuses(new CountLeftover(Tiny.B1, Tiny.Lamp.Code, 3, 0, 0))
             .Text.Should().Contain("You count 30 ").And.Contain("had 25 aboard").And.Contain("gap of -5.");
 
     [Theory]
@@ -55,7 +55,7 @@ public partial class RefusalTests
     [InlineData(3)]
     public void The_gap_that_is_told_is_the_gap_that_is_recorded(int? installed)
     {
-        var depot = Tiny.Opened("B1: 2+5 LAMP").At(Tiny.B1, Step.Leftovers);
+        var depot = Seen();
         var count = new CountLeftover(Tiny.B1, Tiny.Lamp.Code, 3, 0, 0, installed);
 
         var told = depot.Refuses(count).Text;
@@ -63,6 +63,14 @@ public partial class RefusalTests
 
         told.Should().Contain($"gap of {recorded.Gap}.");
     }
+
+    [Fact]
+    public void Of_an_item_counted_blind_the_books_figure_is_not_told() =>
+        Tiny.Opened("B1: 2+5 LAMP").At(Tiny.B1, Step.Leftovers).Refuses(new CountLeftover(Tiny.B1, Tiny.Lamp.Code, 3, 0, 0))
+            .Text.Should().Contain("You count 30 ").And.NotContain("25").And.NotContain("-5");
+
+    /// <summary>The lamps were counted once tonight, so that the book's figure is no secret.</summary>
+    private static Depot Seen() => Tiny.Opened("B1: 2+5 LAMP").At(Tiny.B1, Step.Leftovers).Did(new CountLeftover(Tiny.B1, Tiny.Lamp.Code, 2, 0, 5));
 
     [GeneratedRegex("^[a-z]+(-[a-z]+)*$")]
     private static partial Regex Small();
