@@ -141,7 +141,7 @@ public static class StockDecider
     private static Refusal? NoLead(Depot depot, Code<Technician> code) => depot.Setup.Find(code) switch
     {
         null => Refusal.NoSuchTechnician(code),
-        { IsLead: false } technician => StockRefusal.NotALead(technician),
+        { IsLead: false } technician => Refusal.OnlyALead(technician, "changes the plan"),
         _ => null,
     };
 

@@ -8,9 +8,6 @@ namespace Closeout.Restock;
 /// <summary>Why a stock command was not recorded.</summary>
 public static class StockRefusal
 {
-    public static Refusal NotALead(Technician technician) =>
-        new("not-a-lead", $"{technician.Code} {technician.Name} is no lead, and only a lead changes the plan. Ask one, and type the lead's code.");
-
     public static Refusal NotClosedYet(Van van) =>
         new("not-closed-yet", $"{van.Code} {van.Name} is not closed, so nobody counted what is aboard. Close it out first, then load it.");
 

@@ -19,8 +19,8 @@ public static class StockRefusalCatalogue
 
     public static IReadOnlyList<StockMet> All { get; } =
     [
-        new(nameof(StockRefusal.NotALead), "not-a-lead", Open, Target(10) with { Lead = Tiny.T1 }),
-        new(nameof(StockRefusal.NotALead), "not-a-lead", Changed, new WithdrawChange(2, "called off", Tiny.T1)),
+        new(nameof(Refusal.OnlyALead), "only-a-lead", Open, Target(10) with { Lead = Tiny.T1 }),
+        new(nameof(Refusal.OnlyALead), "only-a-lead", Changed, new WithdrawChange(2, "called off", Tiny.T1)),
         new(nameof(StockRefusal.DateIsOver), "date-is-over", Open, Target(10) with { Date = Tiny.Wednesday }),
         new(nameof(StockRefusal.DateIsOver), "date-is-over", Open, Target(10) with { Date = Tiny.Monday }),
         new(nameof(StockRefusal.AboveHigh), "above-high", Open, Target(41)),
