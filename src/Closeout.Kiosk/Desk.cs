@@ -1,7 +1,9 @@
+using Closeout.Cardboard;
 using Closeout.DayBook;
 using Closeout.Restock;
 using Closeout.Shifts;
 using Closeout.Store;
+using Closeout.Vans;
 
 namespace Closeout;
 
@@ -40,6 +42,16 @@ public sealed class Desk(Book book, TimeProvider clock)
     /// <returns>Why not; null: recorded, and on disk.</returns>
     /// <exception cref="BookException">It could not be written.</exception>
     public Refusal? Record(StockCommand command) => book.Record(depot => StockDecider.Decide(depot, command), Now);
+
+    /// <summary>Records what the command of the yard comes to.</summary>
+    /// <returns>Why not; null: recorded, and on disk.</returns>
+    /// <exception cref="BookException">It could not be written.</exception>
+    public Refusal? Record(YardCommand command) => book.Record(depot => YardDecider.Decide(depot, command), Now);
+
+    /// <summary>Records what a lead's command of a van comes to.</summary>
+    /// <returns>Why not; null: recorded, and on disk.</returns>
+    /// <exception cref="BookException">It could not be written.</exception>
+    public Refusal? Record(VanCommand command) => book.Record(depot => VanDesk.Decide(depot, command), Now);
 
     /// <summary>Takes in what other programs wrote. True when there was anything.</summary>
     public bool Refresh() => book.Refresh();

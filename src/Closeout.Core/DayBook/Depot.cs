@@ -24,7 +24,11 @@ public sealed record Depot(
     ImmutableList<Promise> Promises,
     ImmutableList<KeptPromises> Kept,
     ImmutableDictionary<(Code<Van>, Code<Item>), LoadedLine> Loaded,
-    ImmutableList<HoldsLifted> Lifted)
+    ImmutableList<HoldsLifted> Lifted,
+    ImmutableList<HoldPlaced> Placed,
+    ImmutableList<(DateTimeOffset At, IncidentClosed Entry)> Closed,
+    int Incidents,
+    Yard Yard)
 {
     /// <summary>The van's close-out; null while it is on the road.</summary>
     public Shift? Shift(Code<Van> van) => Shifts.GetValueOrDefault(van);
@@ -68,7 +72,11 @@ public sealed record Depot(
             [.. page.Carried.Promises],
             [.. page.Carried.Kept],
             ImmutableDictionary<(Code<Van>, Code<Item>), LoadedLine>.Empty,
-            [])
+            [],
+            [],
+            [],
+            page.Carried.Incidents,
+            Yard.Open(page.Carried.Yard))
         : throw new InvalidOperationException($"entry {first.Number} opens a page and is {first.Entry.GetType().Name}");
 
     /// <summary>The depot after one more entry.</summary>
@@ -103,6 +111,13 @@ public sealed record Depot(
         LeftoverCounted e when Setup.Find(e.Item) is null => $"item {e.Item}",
         BoxesCounted e when Setup.Find(e.Item) is null => $"item {e.Item}",
         HoldsLifted e when Setup.Find(e.Van) is null => $"van {e.Van}",
+        HoldPlaced e when Setup.Find(e.Van) is null => $"van {e.Van}",
+        IncidentClosed e when Setup.Find(e.Van) is null => $"van {e.Van}",
+        DepotBoxesCounted e when Setup.Find(e.Item) is null => $"item {e.Item}",
+        BoxesWrittenOff { Van: { } van } when Setup.Find(van) is null => $"van {van}",
+        BoxesWrittenOff e when Setup.Find(e.Item) is null => $"item {e.Item}",
+        StreamCounted e when WasteStream.Find(e.Stream) is null => $"waste stream {e.Stream}",
+        CollectingBoxShipped e when WasteStream.Find(e.Stream) is null => $"waste stream {e.Stream}",
         PlanOverridden e when Setup.Find(e.Van) is null => $"van {e.Van}",
         PlanOverridden { Item: { } item } when Setup.Find(item) is null => $"item {item}",
         VanLoaded e when Setup.Find(e.Van) is null => $"van {e.Van}",
@@ -121,6 +136,8 @@ public sealed record Depot(
             VanCameIn e when Shift(e.Van) is null => next with { Shifts = Shifts.Add(e.Van, Closeout.Shifts.Shift.Begin(e, recorded.At, Aboard(e.Van))) },
             VanEntry e when Shift(e.Van) is { } shift => next with
             {
+                Incidents = e is DamageFound found ? After(found) : Incidents,
+                Yard = e is StreamCounted counted ? Yard.Counted(counted, shift.StreamOf(counted.Stream), Date) : Yard,
                 Shifts = Shifts.SetItem(e.Van, shift.Evolve(recorded)),
                 SpotCounts = e is LeftoverCounted c && shift.SpotItems.Contains(c.Item)
                     ? SpotCounts.SetItem((c.Van, c.Item), new SpotCounted(c.Van, c.Item, Date, c.Gap))
@@ -132,6 +149,14 @@ public sealed record Depot(
             DeliveryReceived e => next with { Orders = Received(e) },
             CountCorrected => next,
             HoldsLifted e => next with { Lifted = Lifted.Add(e) },
+            HoldPlaced e => next with
+            {
+                // A hold lifted tonight and put on again stands again.
+                Placed = Placed.Add(e),
+                Lifted = [.. Lifted.Select(l => l.Van == e.Van ? l with { Reasons = [.. l.Reasons.Where(r => r != e.Reason)] } : l)],
+            },
+            IncidentClosed e when Closed.All(c => c.Entry.Number != e.Number) => next with { Closed = Closed.Add((recorded.At, e)) },
+            DepotBoxesCounted or BoxesWrittenOff or ContainerEmptied or CollectingBoxShipped => next with { Yard = Yard.Evolve(recorded.Entry) },
             DayFolderLoaded e => next with
             {
                 Setup = e.Setup,
@@ -145,6 +170,10 @@ public sealed record Depot(
             _ => throw new InvalidOperationException("it cannot stand here"),
         };
     }
+
+    private int After(DamageFound found) => found.Number == Incidents + 1
+        ? found.Number
+        : throw new InvalidOperationException($"incident {found.Number} follows incident {Incidents}");
 
     /// <summary>A second change of the same thing replaces the first.</summary>
     private static bool Replaces(PlanOverridden change, PlanOverridden old) =>

@@ -21,6 +21,6 @@ public static class KioskCommand
             return ExitCode.BadInput;
         }
 
-        return KioskTerminal.Run(new KioskSession(new Desk(book, clock), new Archive(folder)));
+        return KioskTerminal.Run(new KioskSession(new Desk(book, clock), new Archive(folder), new Attachments(folder)));
     }
 }

@@ -4,7 +4,7 @@ using Closeout.Store;
 namespace Closeout.Screens;
 
 /// <summary>The kiosk without a terminal: keys in, model out, entries to the desk. The terminal view and the tests drive the same one.</summary>
-public sealed class KioskSession(Desk desk, Archive archive)
+public sealed class KioskSession(Desk desk, Archive archive, Attachments attachments)
 {
     public Desk Desk => desk;
 
@@ -64,12 +64,19 @@ public sealed class KioskSession(Desk desk, Archive archive)
                 break;
             case CardboardAct:
                 var today = desk.Depot.Date;
-                Model = new(new CardboardScreen(archive.Boxes(today.AddDays(-62), today)));
+                Model = new(new CardboardScreen(archive.Boxes(today.AddYears(-1), today), archive.Streams(today.AddYears(-1), today)));
                 break;
             case StockAct stock:
-                Model = desk.Record(stock.Command) is { } refusal
-                    ? Model with { Said = refusal.Text }
-                    : PlanKeys.Recorded(desk.Plan, desk.Depot, Model, stock.Done);
+                Model = Told(desk.Record(stock.Command), stock.Done);
+                break;
+            case YardAct yard:
+                Model = Told(desk.Record(yard.Command), yard.Done);
+                break;
+            case VanAct van:
+                Model = Told(desk.Record(van.Command), van.Done);
+                break;
+            case AttachAct attach:
+                Attach(attach);
                 break;
             case RecordAct record:
                 Record(record.Commands);
@@ -79,13 +86,41 @@ public sealed class KioskSession(Desk desk, Archive archive)
         }
     }
 
+    private Model Told(Refusal? refusal, string done) =>
+        refusal is null ? PlanKeys.Recorded(desk.Plan, desk.Depot, Model, done) : Model with { Said = refusal.Text };
+
+    /// <summary>Pictures one after the other: each is in the book before the next is looked at.</summary>
+    private void Attach(AttachAct attach)
+    {
+        var found = Attachments.At(attach.Path.Length > 0 ? attach.Path : attachments.Inbox);
+        var (there, known) = (0, desk.Depot.Shift(attach.Van)!.Photos.Select(p => p.Sha256).ToHashSet());
+        foreach (var path in found)
+        {
+            var taken = attachments.Take(path);
+            if (found.Count > 1 && known.Contains(taken.Sha256))
+            {
+                continue;
+            }
+
+            if (desk.Record(new AttachPhoto(attach.Van, taken.Sha256, taken.Name, taken.Bytes)) is { } refusal)
+            {
+                Model = Model with { Said = refusal.Text };
+                return;
+            }
+
+            there++;
+        }
+
+        Model = new(((AttachScreen)Model.Screen).Back.Refreshed(desk.Depot), $"{View.Count(there, "picture is", "pictures are")} attached.");
+    }
+
     private void Record(IReadOnlyList<Command> commands)
     {
         foreach (var command in commands)
         {
             if (desk.Record(command) is { } refusal)
             {
-                Model = Update.Refused(Model, command, refusal);
+                Model = Update.Refused(desk.Depot, Model, command, refusal);
                 return;
             }
         }

@@ -1,12 +1,10 @@
 using System.Globalization;
 using Closeout.Cardboard;
 using Closeout.DayBook;
+using Closeout.Vans;
 using LiteDB;
 
 namespace Closeout.Store;
-
-/// <summary>Boxes of one business date, all vans.</summary>
-public sealed record BoxDay(DateOnly Date, int Expected, int Flattened, double WeightLb);
 
 /// <summary>
 /// The searchable database made from the pages: entries by date, van, person and kind, and the boxes of every day. It is
@@ -22,14 +20,24 @@ public sealed class Archive
     private string Database => Path.Combine(folder.Archive, "closeout.db");
 
     /// <summary>The boxes of every day from one date to another, both included, oldest first.</summary>
-    public IReadOnlyList<BoxDay> Boxes(DateOnly from, DateOnly to) => Use(db =>
-        db.GetCollection("boxes")
-            .Find(Query.Between("date", Day(from), Day(to)))
-            .ToList()
-            .GroupBy(b => b["date"].AsInt32)
-            .OrderBy(g => g.Key)
-            .Select(g => new BoxDay(Date(g.Key), g.Sum(b => b["expected"].AsInt32), g.Sum(b => b["flattened"].AsInt32), g.Sum(b => b["weight_lb"].AsDouble)))
-            .ToList());
+    public IReadOnlyList<DatedBoxes> Boxes(DateOnly from, DateOnly to) =>
+        Use(db => Between(db, "boxes", from, to).Select(ArchiveRows.Boxes).OrderBy(b => b.Date).ThenBy(b => b.Row.Van).ThenBy(b => b.Row.Item).ToList());
+
+    /// <summary>The mileage log from one date to another, both included, by date, then van.</summary>
+    public IReadOnlyList<LoggedMiles> Miles(DateOnly from, DateOnly to) =>
+        Use(db => Between(db, "miles", from, to).Select(ArchiveRows.Miles).OrderBy(m => m.Date).ThenBy(m => m.Van).ToList());
+
+    /// <summary>What came home of waste streams from one date to another, both included, by date, stream and van.</summary>
+    public IReadOnlyList<StreamDay> Streams(DateOnly from, DateOnly to) =>
+        Use(db => Between(db, "streams", from, to).Select(ArchiveRows.Stream).OrderBy(s => s.Date).ThenBy(s => s.Stream).ThenBy(s => s.Van).ToList());
+
+    /// <summary>All incidents of the book, by number.</summary>
+    public IReadOnlyList<LoggedIncident> Incidents() =>
+        Use(db => db.GetCollection("incidents").FindAll().ToList().Select(ArchiveRows.Incident).OrderBy(i => i.Incident.Number).ToList());
+
+    /// <summary>All pictures of the book and the entries that attached them, oldest first.</summary>
+    public IReadOnlyList<(int Number, DateOnly Date, PhotoAttached Photo)> Photos() =>
+        Use(db => db.GetCollection("photos").FindAll().ToList().Select(ArchiveRows.Photo).OrderBy(p => p.Number).ToList());
 
     /// <summary>The numbers of all entries of a van, oldest first.</summary>
     public IReadOnlyList<int> EntriesOf(string van) => Use(db =>
@@ -130,12 +138,32 @@ public sealed class Archive
         entries.EnsureIndex("kind");
         entries.Insert(page.Entries.Where(e => e.Number > known.Number).Select(e => Document(date, e)).ToList());
 
-        var boxes = db.GetCollection("boxes");
-        boxes.EnsureIndex("date");
-        boxes.DeleteMany(Query.EQ("date", Day(date)));
-        boxes.Insert(CardboardTotals.Rows(Depot.Fold(page.Entries)).Select(r => Document(date, r)).ToList());
+        var depot = Depot.Fold(page.Entries);
+        if (known.Number == 0 && page.Entries[0].Entry is PageOpened { Carried.Yard.BoxDays: var earlier })
+        {
+            // What older records told stands in no page of its own.
+            db.GetCollection("boxes").Insert(earlier.Where(d => d.Date < date).Select(d => ArchiveRows.Of(new DatedBoxes(d.Date, new(default, default, d.Expected, d.Flattened, d.WeightLb)))).ToList());
+        }
+
+        Replace(db, "boxes", date, RecyclingTotals.Tonight(depot).Select(ArchiveRows.Of));
+        Replace(db, "miles", date, MileageLog.Of(depot).Select(ArchiveRows.Of));
+        Replace(db, "streams", date, depot.Shifts.Values.SelectMany(s => s.Streams.Where(a => a.Value > 0).Select(a => new StreamDay(date, s.Van, a.Key, a.Value))).Select(ArchiveRows.Of));
+        Replace(db, "photos", date, page.Entries.Where(e => e.Entry is PhotoAttached).Select(e => ArchiveRows.Of(date, e.Number, (PhotoAttached)e.Entry)));
+        db.GetCollection("incidents").Upsert(IncidentLog.Of(depot).Select(ArchiveRows.Of).ToList());
         new ArchiveState(page.Mark.Number, Day(date), page.Mark.Sha!, known.Number == 0 ? FirstSha() : known.Book).Write(db);
         db.Commit();
+    }
+
+    private static IReadOnlyList<BsonDocument> Between(LiteDatabase db, string collection, DateOnly from, DateOnly to) =>
+        db.GetCollection(collection).Find(Query.Between("date", Day(from), Day(to))).ToList();
+
+    /// <summary>The rows of a date, anew.</summary>
+    private static void Replace(LiteDatabase db, string collection, DateOnly date, IEnumerable<BsonDocument> rows)
+    {
+        var all = db.GetCollection(collection);
+        all.EnsureIndex("date");
+        all.DeleteMany(Query.EQ("date", Day(date)));
+        all.Insert(rows.ToList());
     }
 
     private LiteDatabase Connect()
@@ -170,6 +198,10 @@ public sealed class Archive
             VanLoaded l => l.Van.Text,
             PlanOverridden p => p.Van.Text,
             HoldsLifted h => h.Van.Text,
+            HoldPlaced h => h.Van.Text,
+            IncidentClosed c => c.Van.Text,
+            BoxesWrittenOff { Van: { } van } => van.Text,
+            CountCorrected { Place.Van.Text: { } van } => van,
             _ => null,
         },
         ["person"] = e.Entry switch
@@ -183,22 +215,16 @@ public sealed class Archive
             DeliveryReceived d => d.By.Text,
             CountCorrected c => c.By.Text,
             HoldsLifted h => h.Lead.Text,
+            HoldPlaced h => h.Lead.Text,
+            IncidentClosed c => c.Lead.Text,
+            DamageFound d => d.By.Text,
+            DepotBoxesCounted d => d.By.Text,
+            BoxesWrittenOff w => w.Lead.Text,
+            ContainerEmptied c => c.By.Text,
+            CollectingBoxShipped c => c.By.Text,
             _ => null,
         },
     };
 
-    private static BsonDocument Document(DateOnly date, BoxRow row) => new()
-    {
-        ["_id"] = $"{Day(date)} {row.Van} {row.Item}",
-        ["date"] = Day(date),
-        ["van"] = row.Van.Text,
-        ["item"] = row.Item.Text,
-        ["expected"] = row.Expected,
-        ["flattened"] = row.Flattened,
-        ["weight_lb"] = row.WeightLb,
-    };
-
-    private static int Day(DateOnly date) => date.Year * 10_000 + date.Month * 100 + date.Day;
-
-    private static DateOnly Date(int day) => new(day / 10_000, day / 100 % 100, day % 100);
+    private static int Day(DateOnly date) => ArchiveRows.Day(date);
 }

@@ -23,6 +23,24 @@ public sealed record BookFolder(string Path)
 
     public string Archive => System.IO.Path.Combine(Path, "archive");
 
+    /// <summary>Where attachments lie, each named by the SHA-256 of its bytes.</summary>
+    public string Files => System.IO.Path.Combine(Path, "files");
+
+    /// <summary>Where pictures may be put for the kiosk to attach, from a card reader or a shared folder.</summary>
+    public string Inbox => System.IO.Path.Combine(Path, "inbox");
+
+    /// <summary>Makes a folder that only its owner may look into, where the system knows such folders.</summary>
+    public static void MakePrivate(string path)
+    {
+        if (OperatingSystem.IsWindows())
+        {
+            Directory.CreateDirectory(path);
+            return;
+        }
+
+        Directory.CreateDirectory(path, UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute);
+    }
+
     public string Page(DateOnly date) => System.IO.Path.Combine(Pages, date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture) + ".jsonl");
 
     public bool HasPages => Dates.Count > 0;

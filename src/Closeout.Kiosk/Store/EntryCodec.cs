@@ -19,26 +19,26 @@ public static class EntryCodec
         Converters =
         {
             new CodeConverter<Item>(), new CodeConverter<Van>(), new CodeConverter<Technician>(), new CodeConverter<KitPiece>(),
-            new CodeConverter<VisitKind>(), new PlaceConverter(), new MoveConverter(), new BalanceConverter(),
+            new CodeConverter<VisitKind>(), new CodeConverter<WasteStream>(), new PlaceConverter(), new MoveConverter(), new BalanceConverter(),
         },
     };
 
     /// <summary>Every kind that a book may hold.</summary>
     public static readonly IReadOnlyList<EntryKind> Kinds =
     [
-        Kind<PageOpened>("page-opened"),
-        Kind<DayFolderLoaded>("day-folder-loaded"),
+        Kind<PageOpened>("page-opened", 2),
+        Kind<DayFolderLoaded>("day-folder-loaded", 2),
         Kind<VanCameIn>("van-came-in"),
         Kind<LeftoverCounted>("leftover-counted"),
         Kind<LeftoversConfirmed>("leftovers-confirmed"),
         Kind<BoxesCounted>("boxes-counted"),
         Kind<CardboardConfirmed>("cardboard-confirmed"),
         Kind<MileageLogged>("mileage-logged"),
-        Kind<DamageFound>("damage-found"),
+        Kind<DamageFound>("damage-found", 2),
         Kind<DamageConfirmed>("damage-confirmed"),
-        Kind<KitCounted>("kit-counted"),
+        Kind<KitCounted>("kit-counted", 2),
         Kind<KitConfirmed>("kit-confirmed"),
-        Kind<WeeklyChecked>("weekly-checked"),
+        Kind<WeeklyChecked>("weekly-checked", 2),
         Kind<Signed>("signed"),
         Kind<PlanOverridden>("plan-overridden"),
         Kind<OverrideWithdrawn>("override-withdrawn"),
@@ -46,6 +46,14 @@ public static class EntryCodec
         Kind<DeliveryReceived>("delivery-received"),
         Kind<CountCorrected>("count-corrected"),
         Kind<HoldsLifted>("holds-lifted"),
+        Kind<HoldPlaced>("hold-placed"),
+        Kind<IncidentClosed>("incident-closed"),
+        Kind<PhotoAttached>("photo-attached"),
+        Kind<StreamCounted>("stream-counted"),
+        Kind<DepotBoxesCounted>("depot-boxes-counted"),
+        Kind<BoxesWrittenOff>("boxes-written-off"),
+        Kind<ContainerEmptied>("container-emptied"),
+        Kind<CollectingBoxShipped>("collecting-box-shipped"),
     ];
 
     private static readonly Dictionary<string, EntryKind> ByName = Kinds.ToDictionary(k => k.Name);
@@ -65,7 +73,7 @@ public static class EntryCodec
     {
         if (!ByName.TryGetValue(kind, out var known) || version != known.Version)
         {
-            throw new FormatException($"an entry of kind '{kind}' version {version}, which this program does not know; a newer one may");
+            throw new FormatException($"an entry of kind '{kind}' version {version}, which this program does not know; another version of it may");
         }
 
         try
@@ -78,8 +86,8 @@ public static class EntryCodec
         }
     }
 
-    private static EntryKind Kind<T>(string name)
-        where T : Entry => new(name, 1, typeof(T));
+    private static EntryKind Kind<T>(string name, int version = 1)
+        where T : Entry => new(name, version, typeof(T));
 
     /// <summary>What follows from the rest is not written: only what a constructor takes.</summary>
     private static void WrittenOnly(JsonTypeInfo type)
@@ -116,4 +124,12 @@ public sealed record EntryKind(string Name, int Version, Type Type);
 [JsonSerializable(typeof(DeliveryReceived))]
 [JsonSerializable(typeof(CountCorrected))]
 [JsonSerializable(typeof(HoldsLifted))]
+[JsonSerializable(typeof(HoldPlaced))]
+[JsonSerializable(typeof(IncidentClosed))]
+[JsonSerializable(typeof(PhotoAttached))]
+[JsonSerializable(typeof(StreamCounted))]
+[JsonSerializable(typeof(DepotBoxesCounted))]
+[JsonSerializable(typeof(BoxesWrittenOff))]
+[JsonSerializable(typeof(ContainerEmptied))]
+[JsonSerializable(typeof(CollectingBoxShipped))]
 public sealed partial class BookJson : JsonSerializerContext;
