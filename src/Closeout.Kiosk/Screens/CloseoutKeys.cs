@@ -75,6 +75,9 @@ public static class CloseoutKeys
                 return (model with { Screen = s with { IsReport = true, Behind = form, Form = Questions.Report(part.Name) } }, null);
             case Step.Damage or Step.Weekly when s.IsReport && now is { Name: "what" } && Answers.Severity(form) == Severity.Note:
                 return Give(depot, model, s, Answers.All(depot, s));
+            case Step.Cardboard when now is { Typed: null } && IsStream(now) && form.Fields.Skip(form.Focus).All(f => f.Typed is null):
+                // Nothing else came home: one key, not one for each stream.
+                return Give(depot, model, s, Answers.All(depot, s));
             case Step.Leftovers when s.Item is { } blind && Questions.IsBlind(depot.Shift(s.Van)!, blind) && !form.IsLast:
             case Step.Leftovers when !form.IsUntouched && !form.IsLast:
             case Step.Weekly when !s.IsReport && !form.IsLast:
@@ -91,6 +94,8 @@ public static class CloseoutKeys
                 return Give(depot, model, s, Answers.All(depot, s));
         }
     }
+
+    private static bool IsStream(Field field) => field.Name.StartsWith(Questions.StreamField, StringComparison.Ordinal);
 
     private static bool IsTold(Depot depot, Code<Van> van, string part) => depot.Shift(van)!.Damages.Any(d => WalkRound.Find(d.Zone) == part);
 
@@ -207,7 +212,9 @@ public static class CloseoutKeys
         return Questions.At(depot, s.Van, steps[to], steps[to] == Step.Leftovers && shift.Step > Step.Leftovers ? first : null);
     }
 
-    private static CloseoutScreen Refilled(Depot depot, CloseoutScreen s) => s is { At: Step.Leftovers, Item: { } item } && !Questions.IsBlind(depot.Shift(s.Van)!, item)
+    private static CloseoutScreen Refilled(Depot depot, CloseoutScreen s) => s.IsReport
+        ? s with { Form = s.Form.With(s.Form["drivable"] with { Shown = Answers.Severity(s.Form) == Severity.Unsafe ? "N" : "Y" }) }
+        : s is { At: Step.Leftovers, Item: { } item } && !Questions.IsBlind(depot.Shift(s.Van)!, item)
         ? s with { Form = Questions.Refill(depot, depot.Shift(s.Van)!, item, s.Form) }
         : s;
 }

@@ -32,7 +32,7 @@ public static class QuestionView
             case Step.Cardboard:
                 var more = Say(sheet, 3, depot.Setup.Depot.Streams.Count == 0
                     ? "Flatten these boxes and count them. A box that is not there stays missing until it is found."
-                    : "Flatten the boxes and count them, and what else came home. A box that is not there stays missing.");
+                    : "Flatten the boxes, count them, and what else came home: Enter below the boxes says nothing did.");
                 List(sheet, more + 1, s.Form, 26);
                 break;
             case Step.Mileage:
