@@ -130,7 +130,7 @@ public sealed record Depot(
             OverrideWithdrawn e when Overrides.Any(o => o.Number == e.Number) => next with { Overrides = Overrides.RemoveAll(o => o.Number == e.Number) },
             VanLoaded e => next with { Loaded = Loaded.SetItems(e.Lines.Select(l => KeyValuePair.Create((e.Van, l.Item), l))) },
             DeliveryReceived e => next with { Orders = Received(e) },
-            CountCorrected => next,
+            CountCorrected or BookSalvaged => next,
             HoldsLifted e => next with { Lifted = Lifted.Add(e) },
             DayFolderLoaded e => next with
             {

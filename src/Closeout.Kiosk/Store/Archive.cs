@@ -1,6 +1,4 @@
-using System.Globalization;
 using Closeout.Cardboard;
-using Closeout.DayBook;
 using LiteDB;
 
 namespace Closeout.Store;
@@ -13,22 +11,19 @@ public sealed record BoxDay(DateOnly Date, int Expected, int Flattened, double W
 /// derived: brought up to date when asked, made anew when missing, behind or damaged. It is open only while it is used,
 /// under a lock of its own, because two programs that open such a file at once destroy each other's work.
 /// </summary>
-public sealed class Archive
+/// <param name="progress">Told before each page that is taken in: how many are done, and how many there are to do.</param>
+public sealed class Archive(BookFolder folder, Action<int, int>? progress = null)
 {
-    private readonly BookFolder folder;
-
-    public Archive(BookFolder folder) => this.folder = folder;
-
-    private string Database => Path.Combine(folder.Archive, "closeout.db");
+    private readonly ArchiveFiles files = new(folder.Archive);
 
     /// <summary>The boxes of every day from one date to another, both included, oldest first.</summary>
     public IReadOnlyList<BoxDay> Boxes(DateOnly from, DateOnly to) => Use(db =>
         db.GetCollection("boxes")
-            .Find(Query.Between("date", Day(from), Day(to)))
+            .Find(Query.Between("date", ArchiveDocuments.Day(from), ArchiveDocuments.Day(to)))
             .ToList()
             .GroupBy(b => b["date"].AsInt32)
             .OrderBy(g => g.Key)
-            .Select(g => new BoxDay(Date(g.Key), g.Sum(b => b["expected"].AsInt32), g.Sum(b => b["flattened"].AsInt32), g.Sum(b => b["weight_lb"].AsDouble)))
+            .Select(g => new BoxDay(ArchiveDocuments.Date(g.Key), g.Sum(b => b["expected"].AsInt32), g.Sum(b => b["flattened"].AsInt32), g.Sum(b => b["weight_lb"].AsDouble)))
             .ToList());
 
     /// <summary>The numbers of all entries of a van, oldest first.</summary>
@@ -38,15 +33,20 @@ public sealed class Archive
     /// <summary>The last entry that the archive has seen of this book, and its checksum; 0: none. The archive is not brought up to date first.</summary>
     public (int Number, string Sha) Seen()
     {
-        if (!File.Exists(Database))
+        if (!files.Exist)
         {
             return (0, "");
         }
 
-        using var held = BookLock.Take(Path.Combine(folder.Archive, "lock"));
+        using var held = BookLock.Take(files.Lock);
         try
         {
-            using var db = Connect();
+            if (!files.AreAsLeft)
+            {
+                return (0, "");
+            }
+
+            using var db = files.Connect();
             var state = ArchiveState.Of(db);
             return state.Book == FirstSha() ? (state.Number, state.Sha) : (0, "");
         }
@@ -60,66 +60,127 @@ public sealed class Archive
     /// <summary>Brings the archive up to the pages.</summary>
     public void CatchUp() => Use(_ => 0);
 
+    /// <summary>Throws the archive away and makes it from the pages. The book should have been checked: what only the archive knew is gone.</summary>
+    public void MakeAnew()
+    {
+        MakeFolder();
+        using var held = BookLock.Take(files.Lock);
+        Writing(() =>
+        {
+            files.Delete();
+            return UpToDate(_ => 0);
+        });
+    }
+
+    private void MakeFolder() => Writing(() =>
+    {
+        Disk.MakeFolder(folder.Archive);
+        return 0;
+    });
+
     private T Use<T>(Func<LiteDatabase, T> read)
     {
+        MakeFolder();
+        using var held = BookLock.Take(files.Lock);
         try
         {
-            Directory.CreateDirectory(folder.Archive);
-        }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
-        {
-            throw new BookException($"The archive at {folder.Archive} cannot be written: {e.Message}", e);
-        }
-
-        using var held = BookLock.Take(Path.Combine(folder.Archive, "lock"));
-        try
-        {
-            return UpToDate(read);
+            return files.AreAsLeft || !files.Exist ? UpToDate(read) : throw new InvalidDataException("not the archive that was left");
         }
         catch (Exception e) when (e is not (BookException or OutOfMemoryException))
         {
             // Damage shows as almost any exception. The pages hold everything: put the archive aside and make it anew.
-            PutAside();
-            return UpToDate(read);
+            return Writing(() =>
+            {
+                files.PutAside();
+                return UpToDate(read);
+            });
+        }
+    }
+
+    private T Writing<T>(Func<T> write)
+    {
+        try
+        {
+            return write();
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            throw new BookException($"The archive at {folder.Archive} cannot be written: {e.Message} Every entry is safe in the pages; free some room or make the folder writable.", e);
         }
     }
 
     private T UpToDate<T>(Func<LiteDatabase, T> read)
     {
-        using var db = Connect();
-        if (ArchiveState.Of(db) is { Number: > 0 } state && state.Book != FirstSha())
+        var taken = 0;
+        try
+        {
+            var answer = Read(read, ref taken);
+            if (taken > 0)
+            {
+                files.SetSeal();
+            }
+
+            return answer;
+        }
+        catch (BookException) when (taken > 0)
+        {
+            // A page is damaged: what was taken of those before it stands.
+            files.SetSeal();
+            throw;
+        }
+    }
+
+    /// <summary>Takes in what is new, and asks.</summary>
+    /// <param name="taken">Counts the pages that were written from.</param>
+    private T Read<T>(Func<LiteDatabase, T> read, ref int taken)
+    {
+        using var db = files.Connect();
+        var known = ArchiveState.Of(db);
+        if (known.Number > 0 && known.Book != FirstSha())
         {
             throw new InvalidDataException("an archive of another book");
         }
 
-        foreach (var date in folder.Dates.Where(d => Day(d) >= ArchiveState.Of(db).Day).ToList())
+        var dates = folder.Dates.Where(d => ArchiveDocuments.Day(d) >= known.Day).ToList();
+        for (var i = 0; i < dates.Count; i++)
         {
-            Take(db, date);
+            progress?.Invoke(i, dates.Count);
+            taken += Take(db, dates[i]);
         }
 
         return read(db);
     }
 
-    private string FirstSha() => PageReader.Read(folder.Page(folder.Dates[0]), default).Shas.FirstOrDefault("");
+    private string FirstSha() => folder.Dates is not [var first, ..]
+        ? ""
+        : PageEnds.FirstSha(folder.Page(first)) ?? throw new BookException($"{folder.Page(first)}:1: the line does not end in its checksum. {BookException.Remedy}");
 
-    private void Take(LiteDatabase db, DateOnly date)
+    /// <returns>1: the page had something new; else 0.</returns>
+    private int Take(LiteDatabase db, DateOnly date)
     {
         var known = ArchiveState.Of(db);
         var page = PageReader.Read(folder.Page(date), default);
         if (page.Entries.Count == 0)
         {
-            return;
+            return 0;
         }
 
         var first = page.Entries[0].Number;
         if (known.Number > page.Mark.Number || (known.Number >= first && page.Shas[known.Number - first] != known.Sha))
         {
-            throw new BookException($"{folder.Page(date)}: the archive has seen entry {known.Number}, and the page does not have it so: entries were cut off. Copy the book's folder away before anything else, then run: closeout check");
+            throw new BookException($"{folder.Page(date)}: the archive has seen entry {known.Number}, and the page does not have it so: entries were cut off. {BookException.Remedy}");
         }
 
         if (page.Mark.Number == known.Number)
         {
-            return;
+            return 0;
+        }
+
+        var path = folder.Page(date);
+        var fault = known.Number >= first ? null : known.Number == 0 ? PageLinks.First(path, page) : PageLinks.After(path, page, "the page that the archive has before it", known.Sha);
+        if (fault is not null)
+        {
+            throw new BookException($"{fault} {BookException.Remedy}");
         }
 
         db.BeginTrans();
@@ -128,77 +189,14 @@ public sealed class Archive
         entries.EnsureIndex("van");
         entries.EnsureIndex("person");
         entries.EnsureIndex("kind");
-        entries.Insert(page.Entries.Where(e => e.Number > known.Number).Select(e => Document(date, e)).ToList());
+        entries.Insert(page.Entries.Where(e => e.Number > known.Number).Select(e => ArchiveDocuments.Of(date, e)).ToList());
 
         var boxes = db.GetCollection("boxes");
         boxes.EnsureIndex("date");
-        boxes.DeleteMany(Query.EQ("date", Day(date)));
-        boxes.Insert(CardboardTotals.Rows(Depot.Fold(page.Entries)).Select(r => Document(date, r)).ToList());
-        new ArchiveState(page.Mark.Number, Day(date), page.Mark.Sha!, known.Number == 0 ? FirstSha() : known.Book).Write(db);
+        boxes.DeleteMany(Query.EQ("date", ArchiveDocuments.Day(date)));
+        boxes.Insert(CardboardTotals.Rows(BookCheck.Fold(path, page)).Select(r => ArchiveDocuments.Of(date, r)).ToList());
+        new ArchiveState(page.Mark.Number, ArchiveDocuments.Day(date), page.Mark.Sha!, known.Number == 0 ? FirstSha() : known.Book).Write(db);
         db.Commit();
+        return 1;
     }
-
-    private LiteDatabase Connect()
-    {
-        var db = new LiteDatabase($"Filename=\"{Path.GetFullPath(Database)}\";Connection=direct;Collation=/Ordinal");
-        if (!ArchiveState.Fits(db))
-        {
-            db.Dispose();
-            throw new InvalidDataException("an archive of another shape");
-        }
-
-        return db;
-    }
-
-    private void PutAside()
-    {
-        foreach (var file in new[] { Database, Path.Combine(folder.Archive, "closeout-log.db") }.Where(File.Exists))
-        {
-            File.Move(file, file + ".damaged", overwrite: true);
-        }
-    }
-
-    private static BsonDocument Document(DateOnly date, Recorded e) => new()
-    {
-        ["_id"] = e.Number,
-        ["date"] = Day(date),
-        ["at"] = e.At.ToString("O", CultureInfo.InvariantCulture),
-        ["kind"] = EntryCodec.KindOf(e.Entry).Name,
-        ["van"] = e.Entry switch
-        {
-            VanEntry v => v.Van.Text,
-            VanLoaded l => l.Van.Text,
-            PlanOverridden p => p.Van.Text,
-            HoldsLifted h => h.Van.Text,
-            _ => null,
-        },
-        ["person"] = e.Entry switch
-        {
-            VanCameIn c => c.Technician.Text,
-            MileageLogged m => m.Technician.Text,
-            Signed s => s.Technician.Text,
-            PlanOverridden p => p.Lead.Text,
-            OverrideWithdrawn w => w.Lead.Text,
-            VanLoaded { By: { } by } => by.Text,
-            DeliveryReceived d => d.By.Text,
-            CountCorrected c => c.By.Text,
-            HoldsLifted h => h.Lead.Text,
-            _ => null,
-        },
-    };
-
-    private static BsonDocument Document(DateOnly date, BoxRow row) => new()
-    {
-        ["_id"] = $"{Day(date)} {row.Van} {row.Item}",
-        ["date"] = Day(date),
-        ["van"] = row.Van.Text,
-        ["item"] = row.Item.Text,
-        ["expected"] = row.Expected,
-        ["flattened"] = row.Flattened,
-        ["weight_lb"] = row.WeightLb,
-    };
-
-    private static int Day(DateOnly date) => date.Year * 10_000 + date.Month * 100 + date.Day;
-
-    private static DateOnly Date(int day) => new(day / 10_000, day / 100 % 100, day % 100);
 }

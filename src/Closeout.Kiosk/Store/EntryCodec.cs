@@ -46,6 +46,7 @@ public static class EntryCodec
         Kind<DeliveryReceived>("delivery-received"),
         Kind<CountCorrected>("count-corrected"),
         Kind<HoldsLifted>("holds-lifted"),
+        Kind<BookSalvaged>("book-salvaged"),
     ];
 
     private static readonly Dictionary<string, EntryKind> ByName = Kinds.ToDictionary(k => k.Name);
@@ -65,7 +66,7 @@ public static class EntryCodec
     {
         if (!ByName.TryGetValue(kind, out var known) || version != known.Version)
         {
-            throw new FormatException($"an entry of kind '{kind}' version {version}, which this program does not know; a newer one may");
+            throw new OtherVersionException($"an entry of kind '{kind}' version {version}, which this program does not know; a newer one may");
         }
 
         try
@@ -116,4 +117,5 @@ public sealed record EntryKind(string Name, int Version, Type Type);
 [JsonSerializable(typeof(DeliveryReceived))]
 [JsonSerializable(typeof(CountCorrected))]
 [JsonSerializable(typeof(HoldsLifted))]
+[JsonSerializable(typeof(BookSalvaged))]
 public sealed partial class BookJson : JsonSerializerContext;

@@ -49,6 +49,7 @@ internal static class EveryKind
         new DeliveryReceived(Lamp, Cartons: 7, Ordered: 5, [new(Lamp, 168, Place.Supplier, Place.Shelf)], Technician),
         new CountCorrected(Place.Bin, Lamp, Book: 25, Counted: 24, "fell behind the bin", [new(Lamp, 1, Place.Bin, Place.Unexplained)], Technician),
         new HoldsLifted(Van, ["roof, unsafe: rack loose"], "rack refastened, workshop slip 12", Technician),
+        new BookSalvaged(Lost: 2, [new(Lamp, 3, Place.Unexplained, Place.Bin)]),
     ];
 
     private static Carried Carried() => new(
