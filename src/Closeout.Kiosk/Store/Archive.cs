@@ -31,11 +31,14 @@ public sealed class Archive(BookFolder folder, Action<int, int>? progress = null
         db.GetCollection("entries").Find(Query.EQ("van", van)).ToList().Select(e => e["_id"].AsInt32).Order().ToList());
 
     /// <summary>The last entry that the archive has seen of this book, and its checksum; 0: none. The archive is not brought up to date first.</summary>
-    public (int Number, string Sha) Seen()
+    public (int Number, string Sha) Seen() => LastSeen() is { } last ? (last.Number, last.Sha) : (0, "");
+
+    /// <summary>The same, with its page and book; null: none.</summary>
+    internal LastEntry? LastSeen()
     {
         if (!files.Exist)
         {
-            return (0, "");
+            return null;
         }
 
         using var held = BookLock.Take(files.Lock);
@@ -43,17 +46,17 @@ public sealed class Archive(BookFolder folder, Action<int, int>? progress = null
         {
             if (!files.AreAsLeft)
             {
-                return (0, "");
+                return null;
             }
 
             using var db = files.Connect();
             var state = ArchiveState.Of(db);
-            return state.Book == FirstSha() ? (state.Number, state.Sha) : (0, "");
+            return state.Number > 0 && state.Book == FirstSha() ? new(state.Number, ArchiveDocuments.Date(state.Day), state.Sha, state.Book) : null;
         }
         catch (Exception e) when (e is not OutOfMemoryException)
         {
             // A damaged archive knows nothing, and is made anew at its next use; of a damaged page it cannot tell which book it is.
-            return (0, "");
+            return null;
         }
     }
 
@@ -134,6 +137,8 @@ public sealed class Archive(BookFolder folder, Action<int, int>? progress = null
     /// <param name="taken">Counts the pages that were written from.</param>
     private T Read<T>(Func<LiteDatabase, T> read, ref int taken)
     {
+        // Before the pages: what other programs append meanwhile is not missing.
+        var last = LastEntry.Read(folder);
         using var db = files.Connect();
         var known = ArchiveState.Of(db);
         if (known.Number > 0 && known.Book != FirstSha())
@@ -148,7 +153,9 @@ public sealed class Archive(BookFolder folder, Action<int, int>? progress = null
             taken += Take(db, dates[i]);
         }
 
-        return read(db);
+        return ArchiveState.Of(db) is var now && last is not null && last.Book == now.Book && last.Number > now.Number
+            ? throw new BookException($"{folder.Page(last.Date)}: entries {now.Number + 1} to {last.Number} are missing at the end: the book has had them. {BookException.Remedy}")
+            : read(db);
     }
 
     private string FirstSha() => folder.Dates is not [var first, ..]

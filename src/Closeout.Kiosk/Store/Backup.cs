@@ -82,9 +82,10 @@ public static class Backup
             throw new BookException($"There is no book at {folder.Path}.");
         }
 
+        var known = LastEntry.Known(folder);
         using var held = BookLock.Take(folder.Lock);
         var dates = folder.Dates;
-        return (dates, WholeLines(folder.Page(dates[^1])), LastEntry.Read(folder));
+        return (dates, WholeLines(folder.Page(dates[^1])), LastEntry.Read(folder) ?? known);
     }
 
     private static void Fill(Packing packing, BookFolder folder, IReadOnlyList<DateOnly> dates, byte[] newest, DateTimeOffset made)

@@ -31,7 +31,7 @@ public sealed class Book
     public static Book Open(BookFolder folder, DateOnly? date = null)
     {
         // Before the pages: what other programs append meanwhile is not missing.
-        var last = LastEntry.Read(folder);
+        var last = LastEntry.Known(folder);
         var dates = folder.Dates;
         if (dates.Count == 0)
         {
@@ -122,7 +122,7 @@ public sealed class Book
             Disk.MakeFolder(folder.Path);
             Disk.MakeFolder(folder.Pages);
             using var held = BookLock.Take(folder.Lock);
-            if (prev is null && !folder.HasPages && LastEntry.Read(folder) is { } last)
+            if (prev is null && !folder.HasPages && LastEntry.Known(folder) is { } last)
             {
                 throw new BookException(Gone(folder, last));
             }

@@ -82,12 +82,9 @@ internal sealed record SalvagedChain(IReadOnlyList<GoodLine> Lines, IReadOnlyLis
     /// <summary>The last number kept, and one more for each line beyond it that cannot be read.</summary>
     private static int Tail(List<GoodLine> chain, IReadOnlyList<BadLine> bad)
     {
-        if (chain.Count == 0)
-        {
-            return bad.Count(b => b.MayHoldEntry);
-        }
-
-        var last = chain[^1];
-        return last.Number + bad.Count(b => b.MayHoldEntry && (b.File == last.File ? b.Line > last.Line : string.CompareOrdinal(b.File, last.File) > 0));
+        var last = chain.Count > 0 ? chain[^1] : null;
+        var files = chain.Select(l => l.File).ToHashSet();
+        var beyond = bad.Where(b => last is null || (b.File == last.File ? b.Line > last.Line : !files.Contains(b.File) && BookFolder.DateOf(b.File) > last.Date)).ToList();
+        return (last?.Number ?? 0) + Math.Max(beyond.Count(b => b.Begins), beyond.Count(b => b.Ends));
     }
 }

@@ -14,8 +14,9 @@ internal sealed record GoodLine(LineRead Read, string File, int Line, DateOnly? 
 }
 
 /// <summary>Bytes that are no line.</summary>
-/// <param name="MayHoldEntry">Whether a line begins or ends there; else it is a part of one.</param>
-internal sealed record BadLine(string File, int Line, string What, bool MayHoldEntry)
+/// <param name="Begins">Whether a line seems to begin there.</param>
+/// <param name="Ends">Whether a line seems to end there.</param>
+internal sealed record BadLine(string File, int Line, string What, bool Begins, bool Ends)
 {
     public override string ToString() => $"{File}:{Line}: {What}";
 }
@@ -39,7 +40,7 @@ internal static partial class SalvagedLines
                 lines.AddRange(found.Select(f => (f, number)));
                 if (fault is not null)
                 {
-                    bad.Add(new(file, number, ended || found.Count > 0 ? fault + Said(piece) : "a line was begun and never ended", MayHold(piece) && ended));
+                    bad.Add(new(file, number, ended || found.Count > 0 ? fault + Said(piece) : "a line was begun and never ended", ended && piece.AsSpan().StartsWith(Begins), ended && PageLine.ShaOf(piece) is not null));
                 }
             }
 
@@ -63,7 +64,7 @@ internal static partial class SalvagedLines
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            bad.Add(new(file, 1, $"the page cannot be read: {e.Message}", false));
+            bad.Add(new(file, 1, $"the page cannot be read: {e.Message}", false, false));
             return [];
         }
     }
@@ -115,8 +116,6 @@ internal static partial class SalvagedLines
 
         return at;
     }
-
-    private static bool MayHold(byte[] piece) => piece.AsSpan().StartsWith(Begins) || PageLine.ShaOf(piece) is not null;
 
     private static IEnumerable<(byte[] Piece, int Number, bool Ended)> Pieces(byte[] bytes)
     {
