@@ -43,7 +43,7 @@ public static class RehearseCommand
             }
 
             new Archive(fresh).CatchUp();
-            File.WriteAllText(fresh.RehearsalMark, "A rehearsal's book: rehearse replaces it. Nobody stood at a van.\n");
+            Disk.WriteWhole(fresh.RehearsalMark, "A rehearsal's book: rehearse replaces it. Nobody stood at a van.\n"u8, own: true);
             Remove(target);
             Directory.Move(fresh.Path, target.Path);
             foreach (var name in Output.Rehearsed)
