@@ -98,7 +98,8 @@ public sealed class Book
     {
         try
         {
-            Directory.CreateDirectory(folder.Pages);
+            Disk.MakeFolder(folder.Path);
+            Disk.MakeFolder(folder.Pages);
             using var held = BookLock.Take(folder.Lock);
             if (prev is null ? folder.HasPages : prev.Refresh())
             {

@@ -28,6 +28,30 @@ internal static partial class Disk
         FlushFolder(Path.GetDirectoryName(Path.GetFullPath(path))!);
     }
 
+    /// <summary>Flushes what another part of the program wrote to a file.</summary>
+    public static void FlushFile(string path)
+    {
+        using var file = new FileStream(path, FileMode.Open, FileAccess.ReadWrite, FileShare.ReadWrite);
+        file.Flush(flushToDisk: true);
+    }
+
+    /// <summary>Makes a folder and those above it, each with its name flushed: a flushed file in a folder whose own name is lost is lost with it.</summary>
+    public static void MakeFolder(string path)
+    {
+        var full = Path.GetFullPath(path);
+        var above = Path.GetDirectoryName(full);
+        if (above is not null && !Directory.Exists(full))
+        {
+            MakeFolder(above);
+            Directory.CreateDirectory(full);
+        }
+
+        if (above is not null)
+        {
+            FlushFolder(above);
+        }
+    }
+
     /// <summary>Flushes the names in a folder. On systems that cannot (Windows keeps them by its journal), does nothing.</summary>
     public static void FlushFolder(string folder)
     {
