@@ -21,6 +21,12 @@ public sealed class Archive
 
     private string Database => Path.Combine(folder.Archive, "closeout.db");
 
+    /// <summary>
+    /// Stands, flushed, while the database is written, until that is flushed too. Where it is found, somebody broke off: the
+    /// database does not flush what it commits, and what a power loss leaves of it may answer wrongly without an error.
+    /// </summary>
+    private string Writing => Path.Combine(folder.Archive, "writing");
+
     /// <summary>The boxes of every day from one date to another, both included, oldest first.</summary>
     public IReadOnlyList<BoxDay> Boxes(DateOnly from, DateOnly to) => Use(db =>
         db.GetCollection("boxes")
@@ -44,6 +50,11 @@ public sealed class Archive
         }
 
         using var held = BookLock.Take(Path.Combine(folder.Archive, "lock"));
+        if (File.Exists(Writing))
+        {
+            return (0, "");
+        }
+
         try
         {
             using var db = Connect();
@@ -72,6 +83,11 @@ public sealed class Archive
         }
 
         using var held = BookLock.Take(Path.Combine(folder.Archive, "lock"));
+        if (File.Exists(Writing))
+        {
+            PutAside();
+        }
+
         try
         {
             return UpToDate(read);
@@ -85,6 +101,28 @@ public sealed class Archive
     }
 
     private T UpToDate<T>(Func<LiteDatabase, T> read)
+    {
+        if (!File.Exists(Database))
+        {
+            Disk.WriteWhole(Writing, []);
+        }
+
+        var told = Told(read);
+        if (File.Exists(Writing))
+        {
+            foreach (var file in Files)
+            {
+                Disk.FlushFile(file);
+            }
+
+            Disk.FlushFolder(folder.Archive);
+            File.Delete(Writing);
+        }
+
+        return told;
+    }
+
+    private T Told<T>(Func<LiteDatabase, T> read)
     {
         using var db = Connect();
         if (ArchiveState.Of(db) is { Number: > 0 } state && state.Book != FirstSha())
@@ -122,6 +160,7 @@ public sealed class Archive
             return;
         }
 
+        Disk.WriteWhole(Writing, []);
         db.BeginTrans();
         var entries = db.GetCollection("entries");
         entries.EnsureIndex("date");
@@ -150,9 +189,11 @@ public sealed class Archive
         return db;
     }
 
+    private IReadOnlyList<string> Files => [.. new[] { Database, Path.Combine(folder.Archive, "closeout-log.db") }.Where(File.Exists)];
+
     private void PutAside()
     {
-        foreach (var file in new[] { Database, Path.Combine(folder.Archive, "closeout-log.db") }.Where(File.Exists))
+        foreach (var file in Files)
         {
             File.Move(file, file + ".damaged", overwrite: true);
         }
