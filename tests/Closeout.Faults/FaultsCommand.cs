@@ -1,0 +1,54 @@
+using System.Globalization;
+using Closeout.Faults.Power;
+
+namespace Closeout.Faults;
+
+/// <summary>The arguments of this program.</summary>
+internal static class FaultsCommand
+{
+    private const int Seed = 20261118;
+
+    private static readonly Dictionary<string, (int Rounds, Func<int, int, IEnumerable<Figure>> Run)> Parts = new()
+    {
+        ["power"] = (4000, (rounds, seed) => [PowerLosses.Run(rounds, seed)]),
+    };
+
+    public static int Run(string[] args)
+    {
+        switch (args)
+        {
+            case ["record", var folder, var seed, var answers]:
+                RecordedEvening.Play(folder, Number(seed), Number(answers));
+                return 0;
+        }
+
+        var names = args is ["all", ..] ? [.. Parts.Keys] : args.Take(1).Where(Parts.ContainsKey).ToArray();
+        if (names.Length == 0)
+        {
+            Console.Error.WriteLine($"{string.Join(", ", Parts.Keys)} or all; --rounds N, --seed S");
+            return 2;
+        }
+
+        var (rounds, start) = (Option(args, "--rounds"), Option(args, "--seed") ?? Seed);
+        var good = true;
+        foreach (var name in names)
+        {
+            foreach (var figure in Parts[name].Run(rounds ?? Parts[name].Rounds, start))
+            {
+                Console.WriteLine(figure);
+                foreach (var fault in figure.Faults.Take(20))
+                {
+                    Console.WriteLine($"  FAULT {fault}");
+                }
+
+                good &= figure.IsGood;
+            }
+        }
+
+        return good ? 0 : 1;
+    }
+
+    private static int? Option(string[] args, string name) => Array.IndexOf(args, name) is >= 0 and var at ? Number(args[at + 1]) : null;
+
+    private static int Number(string text) => int.Parse(text, CultureInfo.InvariantCulture);
+}
