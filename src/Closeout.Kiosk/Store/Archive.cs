@@ -83,20 +83,28 @@ public sealed class Archive
         }
 
         using var held = BookLock.Take(Path.Combine(folder.Archive, "lock"));
-        if (File.Exists(Writing))
-        {
-            PutAside();
-        }
-
         try
         {
+            return File.Exists(Writing) ? Anew(read) : UpToDate(read);
+        }
+        catch (Exception e) when (e is not (BookException or OutOfMemoryException))
+        {
+            return Anew(read);
+        }
+    }
+
+    /// <summary>Damage shows as almost any exception. The pages hold everything: put the archive aside and make it anew.</summary>
+    private T Anew<T>(Func<LiteDatabase, T> read)
+    {
+        try
+        {
+            PutAside();
             return UpToDate(read);
         }
         catch (Exception e) when (e is not (BookException or OutOfMemoryException))
         {
-            // Damage shows as almost any exception. The pages hold everything: put the archive aside and make it anew.
-            PutAside();
-            return UpToDate(read);
+            // Not the archive's damage, then: most likely there is no room for it.
+            throw new BookException($"The archive at {folder.Archive} cannot be written: {e.Message} The day book is not touched by that. Free some room or make the folder writable, then try again.", e);
         }
     }
 

@@ -5,6 +5,31 @@ namespace Closeout.Store;
 /// <summary>Makes names durable, not only contents: a file that was flushed can still lose its name at power loss.</summary>
 internal static partial class Disk
 {
+    /// <summary>Writes behind what a file holds, and flushes. Where that fails, the file is as long as before.</summary>
+    /// <param name="offset">How long the file is.</param>
+    /// <exception cref="IOException">There is no room, or the disk fails.</exception>
+    public static void Append(string path, long offset, ReadOnlySpan<byte> bytes)
+    {
+        // Unbuffered: a buffer is tried again when the file is cut and when it is closed, after we said that nothing was written.
+        using var file = new FileStream(path, FileMode.Open, FileAccess.Write, FileShare.ReadWrite, bufferSize: 0);
+        try
+        {
+            file.Position = offset;
+            file.Write(bytes);
+            file.Flush(flushToDisk: true);
+        }
+        catch (ArgumentOutOfRangeException e)
+        {
+            file.SetLength(offset);
+            throw TooLong(e);
+        }
+        catch
+        {
+            file.SetLength(offset);
+            throw;
+        }
+    }
+
     /// <summary>Writes a file whole: beside its place, flushed, then renamed in.</summary>
     public static void WriteWhole(string path, ReadOnlySpan<byte> bytes)
     {
@@ -18,6 +43,11 @@ internal static partial class Disk
             }
 
             File.Move(beside, path, overwrite: true);
+        }
+        catch (ArgumentOutOfRangeException e)
+        {
+            File.Delete(beside);
+            throw TooLong(e);
         }
         catch
         {
@@ -67,6 +97,9 @@ internal static partial class Disk
             _ = Close(handle);
         }
     }
+
+    /// <summary>A file that may not become so long is told as a wrong argument; it is the disk's limit, or the user's.</summary>
+    private static IOException TooLong(ArgumentOutOfRangeException e) => new(e.Message, e);
 
     [LibraryImport("libc", EntryPoint = "open", StringMarshalling = StringMarshalling.Utf8)]
     private static partial int Open(string path, int flags);
