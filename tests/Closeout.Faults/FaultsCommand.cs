@@ -1,5 +1,7 @@
 using System.Globalization;
+using Closeout.Faults.Full;
 using Closeout.Faults.Power;
+using Closeout.Faults.Processes;
 
 namespace Closeout.Faults;
 
@@ -10,16 +12,16 @@ internal static class FaultsCommand
 
     private static readonly Dictionary<string, (int Rounds, Func<int, int, IEnumerable<Figure>> Run)> Parts = new()
     {
+        ["processes"] = (2000, (rounds, seed) => [ManyProcesses.Run(rounds, seed), HeldLocks.Run(Math.Max(4, rounds / 100), seed)]),
+        ["full"] = (int.MaxValue, FullDisk.Run),
         ["power"] = (4000, (rounds, seed) => [PowerLosses.Run(rounds, seed)]),
     };
 
     public static int Run(string[] args)
     {
-        switch (args)
+        if (Part(args))
         {
-            case ["record", var folder, var seed, var answers]:
-                RecordedEvening.Play(folder, Number(seed), Number(answers));
-                return 0;
+            return 0;
         }
 
         var names = args is ["all", ..] ? [.. Parts.Keys] : args.Take(1).Where(Parts.ContainsKey).ToArray();
@@ -38,7 +40,7 @@ internal static class FaultsCommand
                 Console.WriteLine(figure);
                 foreach (var fault in figure.Faults.Take(20))
                 {
-                    Console.WriteLine($"  FAULT {fault}");
+                    Console.WriteLine($"  FAULT {(fault.Length > 400 ? fault[..400] : fault)}");
                 }
 
                 good &= figure.IsGood;
@@ -46,6 +48,28 @@ internal static class FaultsCommand
         }
 
         return good ? 0 : 1;
+    }
+
+    /// <summary>What this program does as a process of its own.</summary>
+    private static bool Part(string[] args)
+    {
+        switch (args)
+        {
+            case ["record", var folder, var seed, var answers]:
+                RecordedEvening.Play(folder, Number(seed), Number(answers));
+                return true;
+            case ["append", var book, var van, var times]:
+                Appending.Play(book, van, Number(times));
+                return true;
+            case ["hold", var book]:
+                Appending.Hold(book);
+                return true;
+            case ["limited", var rounds, var seed]:
+                FullDisk.Limited(Number(rounds), Number(seed));
+                return true;
+            default:
+                return false;
+        }
     }
 
     private static int? Option(string[] args, string name) => Array.IndexOf(args, name) is >= 0 and var at ? Number(args[at + 1]) : null;
