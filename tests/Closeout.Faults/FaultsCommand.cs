@@ -1,5 +1,7 @@
 using System.Globalization;
 using Closeout.Faults.Full;
+using Closeout.Faults.Fuzz;
+using Closeout.Faults.Kill;
 using Closeout.Faults.Power;
 using Closeout.Faults.Processes;
 
@@ -12,8 +14,15 @@ internal static class FaultsCommand
 
     private static readonly Dictionary<string, (int Rounds, Func<int, int, IEnumerable<Figure>> Run)> Parts = new()
     {
-        ["processes"] = (2000, (rounds, seed) => [ManyProcesses.Run(rounds, seed), HeldLocks.Run(Math.Max(4, rounds / 100), seed)]),
+        ["kill"] = (300, (rounds, seed) => Each(
+            () => KilledCommands.Rehearsal(rounds / 3, seed),
+            () => KilledKiosks.Run(rounds, seed, withWriter: false),
+            () => KilledKiosks.Run(rounds / 3, seed, withWriter: true),
+            () => KilledCommands.Appender(rounds, seed),
+            () => KilledCommands.Rehearsal(rounds / 3, seed))),
+        ["processes"] = (2000, (rounds, seed) => Each(() => ManyProcesses.Run(rounds, seed), () => HeldLocks.Run(Math.Max(4, rounds / 100), seed))),
         ["full"] = (int.MaxValue, FullDisk.Run),
+        ["fuzz"] = (100_000, Fuzzing.Run),
         ["power"] = (4000, (rounds, seed) => [PowerLosses.Run(rounds, seed)]),
     };
 
@@ -71,6 +80,9 @@ internal static class FaultsCommand
                 return false;
         }
     }
+
+    /// <summary>One after the other, so that each is told as soon as it is there.</summary>
+    private static IEnumerable<Figure> Each(params Func<Figure>[] runs) => runs.Select(run => run());
 
     private static int? Option(string[] args, string name) => Array.IndexOf(args, name) is >= 0 and var at ? Number(args[at + 1]) : null;
 

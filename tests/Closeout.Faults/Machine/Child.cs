@@ -6,7 +6,10 @@ namespace Closeout.Faults.Machine;
 internal static class Child
 {
     /// <summary>The words that start a part of this program.</summary>
-    public static IEnumerable<string> Command(params string[] arguments) => [Host, Path.Combine(AppContext.BaseDirectory, "Closeout.Faults.dll"), .. arguments];
+    public static IEnumerable<string> Command(params string[] arguments) => Program("Closeout.Faults.dll", arguments);
+
+    /// <summary>The words that start a program of this repository.</summary>
+    public static IEnumerable<string> Program(string file, params string[] arguments) => [Host, Path.Combine(AppContext.BaseDirectory, file), .. arguments];
 
     private static string Host => Environment.ProcessPath is { } path && Path.GetFileNameWithoutExtension(path) == "dotnet" ? path : "dotnet";
 

@@ -5,6 +5,9 @@ internal static class Numbers
 {
     public static double Median(IEnumerable<double> values) => Part(values, 0.5);
 
+    /// <summary>A seed of its own for each round, the same in every run.</summary>
+    public static int Mix(int seed, int round) => unchecked((seed * 397) ^ (round * -1640531535));
+
     /// <summary>The value that this part of all does not exceed.</summary>
     public static double Part(IEnumerable<double> values, double part)
     {

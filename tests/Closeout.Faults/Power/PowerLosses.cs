@@ -25,7 +25,7 @@ public static class PowerLosses
         var (pending, more, torn) = (0, 0, 0);
         for (var round = 0; round < rounds; round++)
         {
-            var random = new Random(HashCode.Combine(seed, round));
+            var random = new Random(Numbers.Mix(seed, round));
             var (disk, acknowledged) = Until(acts, round % (acts.Count + 1));
             pending += disk.IsPending ? 1 : 0;
             var left = temp[$"left-{round}"];
