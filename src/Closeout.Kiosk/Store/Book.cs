@@ -188,18 +188,7 @@ public sealed class Book
     {
         try
         {
-            using var file = new FileStream(folder.Page(Date), FileMode.Open, FileAccess.Write, FileShare.ReadWrite);
-            try
-            {
-                file.Position = mark.Offset;
-                file.Write(bytes);
-                file.Flush(flushToDisk: true);
-            }
-            catch
-            {
-                file.SetLength(mark.Offset);
-                throw;
-            }
+            Disk.Append(folder.Page(Date), mark.Offset, bytes);
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {

@@ -8,12 +8,15 @@ public readonly record struct PageMark(long Offset, int Lines, int Number, strin
 /// <summary>What a look at a page gave.</summary>
 /// <param name="Shas">The checksum of each entry's line.</param>
 /// <param name="First">For a page read from its start: its first line.</param>
-/// <param name="Torn">Bytes after the last line feed: begun and never confirmed, or just being written.</param>
+/// <param name="Torn">Bytes after the last line feed, or a last line with a hole: begun and never confirmed, or just being written.</param>
 public sealed record PageRead(IReadOnlyList<Recorded> Entries, IReadOnlyList<string> Shas, PageMark Mark, LineRead? First, byte[] Torn);
 
 /// <summary>Reads pages, from the start or from where one stopped. Needs no lock.</summary>
 public static class PageReader
 {
+    /// <summary>The least that a disk writes at once, in bytes; larger ones are multiples of it.</summary>
+    private const int Sector = 512;
+
     /// <exception cref="BookException">The page cannot be read, or a line is not as it was written; the line is named.</exception>
     public static PageRead Read(string path, PageMark from)
     {
@@ -79,11 +82,33 @@ public static class PageReader
             {
                 throw new BookException($"{path}:{mark.Lines + 1}: {e.Message}. Nothing is damaged: use the version that wrote this book.", e);
             }
+            catch (FormatException) when (start + length + 1 == bytes.Length && HasHole(bytes.AsSpan(start), from.Offset + start))
+            {
+                return new(entries, shas, mark, first, bytes[start..]);
+            }
             catch (FormatException e)
             {
                 throw new BookException(Damaged(path, mark, e.Message), e);
             }
         }
+    }
+
+    /// <summary>
+    /// At power loss a disk may keep the end of a line that was being written, and its line feed, and not what stands before:
+    /// that reads as zeros up to the end of a sector. A line never holds a zero; such a last one was never confirmed.
+    /// </summary>
+    /// <param name="offset">Of the line in the file.</param>
+    private static bool HasHole(ReadOnlySpan<byte> line, long offset)
+    {
+        for (var last = (int)(Sector - 1 - offset % Sector); last < line.Length; last += Sector)
+        {
+            if (line[last] == 0)
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     private static string Damaged(string path, PageMark mark, string what) =>
