@@ -8,7 +8,8 @@ namespace Closeout.Screens;
 
 /// <summary>The kiosk without a terminal: keys in, model out, entries to the desk. The terminal view and the tests drive the same one.</summary>
 /// <param name="seats">Says to other kiosks which van is walked here; null: there are no others.</param>
-public sealed class KioskSession(Desk desk, Archive archive, Attachments attachments, VanSeats? seats = null)
+/// <param name="daily">The day's backup; null: none is made.</param>
+public sealed class KioskSession(Desk desk, Archive archive, Attachments attachments, VanSeats? seats = null, DailyBackup? daily = null)
 {
     public Desk Desk => desk;
 
@@ -64,11 +65,13 @@ public sealed class KioskSession(Desk desk, Archive archive, Attachments attachm
     /// <summary>Takes in what other programs wrote. True when the screen may have changed.</summary>
     public bool Refresh()
     {
+        daily?.Begin();
+        var told = TellOfBackup();
         try
         {
             if (!desk.Refresh())
             {
-                return false;
+                return told;
             }
 
             Model = Settle.On(desk.Depot, Model);
@@ -79,6 +82,18 @@ public sealed class KioskSession(Desk desk, Archive archive, Attachments attachm
             Model = Model with { Said = e.Message };
             return true;
         }
+    }
+
+    /// <summary>Says that a backup failed, once nothing else is being said. It stops nobody.</summary>
+    private bool TellOfBackup()
+    {
+        if (Model.Said.Length > 0 || daily?.Failure() is not { Length: > 0 } failure)
+        {
+            return false;
+        }
+
+        Model = Model with { Said = failure };
+        return true;
     }
 
     /// <summary>The screen as it stands.</summary>

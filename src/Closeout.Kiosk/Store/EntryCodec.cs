@@ -59,6 +59,7 @@ public static class EntryCodec
         Kind<SignedFor>("signed-for"),
         Kind<VanExplained>("van-explained"),
         Kind<BookingsMoved>("bookings-moved"),
+        Kind<BookSalvaged>("book-salvaged"),
     ];
 
     private static readonly Dictionary<string, EntryKind> ByName = Kinds.ToDictionary(k => k.Name);
@@ -78,7 +79,7 @@ public static class EntryCodec
     {
         if (!ByName.TryGetValue(kind, out var known) || version != known.Version)
         {
-            throw new FormatException($"an entry of kind '{kind}' version {version}, which this program does not know; a newer one, or an older, may");
+            throw new OtherVersionException($"an entry of kind '{kind}' version {version}, which this program does not know; a newer one, or an older, may");
         }
 
         try
@@ -142,4 +143,5 @@ public sealed record EntryKind(string Name, int Version, Type Type);
 [JsonSerializable(typeof(SignedFor))]
 [JsonSerializable(typeof(VanExplained))]
 [JsonSerializable(typeof(BookingsMoved))]
+[JsonSerializable(typeof(BookSalvaged))]
 public sealed partial class BookJson : JsonSerializerContext;
