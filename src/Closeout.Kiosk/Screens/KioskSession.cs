@@ -190,6 +190,7 @@ public sealed class KioskSession(Desk desk, Archive archive, Attachments attachm
                 return;
             }
 
+            known.Add(taken.Sha256);
             there++;
         }
 
