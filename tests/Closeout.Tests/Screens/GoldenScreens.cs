@@ -1,6 +1,3 @@
-using Closeout.Commands;
-using Closeout.Files;
-using Closeout.Store;
 using FluentAssertions;
 using Xunit;
 
@@ -108,14 +105,5 @@ public sealed class GoldenScreens
     }
 
     /// <summary>A kiosk before anybody came in, or after the sample evening.</summary>
-    private static SampleKiosk Kiosk(string name)
-    {
-        var kiosk = new SampleKiosk();
-        if (name.StartsWith("evening-", StringComparison.Ordinal))
-        {
-            Rehearsal.Play(kiosk.Session.Desk, new Attachments(kiosk.Folder), EveningAnswers.Of(DayFolder.Read(Repository.SampleDay).Evening)).Should().BeEmpty();
-        }
-
-        return kiosk;
-    }
+    private static SampleKiosk Kiosk(string name) => name.StartsWith("evening-", StringComparison.Ordinal) ? SampleKiosk.Evening() : new SampleKiosk();
 }

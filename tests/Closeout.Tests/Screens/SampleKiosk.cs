@@ -1,7 +1,9 @@
+using Closeout.Commands;
 using Closeout.DayBook;
 using Closeout.Files;
 using Closeout.Screens;
 using Closeout.Store;
+using FluentAssertions;
 
 namespace Closeout.Tests.Screens;
 
@@ -43,6 +45,14 @@ internal sealed class SampleKiosk : IDisposable
         }
 
         return this;
+    }
+
+    /// <summary>After the sample evening.</summary>
+    public static SampleKiosk Evening()
+    {
+        var kiosk = new SampleKiosk();
+        Rehearsal.Play(kiosk.Session.Desk, new Attachments(kiosk.Folder), EveningAnswers.Of(DayFolder.Read(Repository.SampleDay).Evening)).Should().BeEmpty();
+        return kiosk;
     }
 
     /// <summary>The program stops and is started again on the same book.</summary>
