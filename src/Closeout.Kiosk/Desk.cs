@@ -1,5 +1,6 @@
 using Closeout.Cardboard;
 using Closeout.DayBook;
+using Closeout.People;
 using Closeout.Restock;
 using Closeout.Shifts;
 using Closeout.Store;
@@ -52,6 +53,11 @@ public sealed class Desk(Book book, TimeProvider clock)
     /// <returns>Why not; null: recorded, and on disk.</returns>
     /// <exception cref="BookException">It could not be written.</exception>
     public Refusal? Record(VanCommand command) => book.Record(depot => VanDesk.Decide(depot, command), Now);
+
+    /// <summary>Records what the command of the people comes to.</summary>
+    /// <returns>Why not; null: recorded, and on disk.</returns>
+    /// <exception cref="BookException">It could not be written.</exception>
+    public Refusal? Record(PinCommand command) => book.Record(depot => PinDesk.Decide(depot, command), Now);
 
     /// <summary>Takes in what other programs wrote. True when there was anything.</summary>
     public bool Refresh() => book.Refresh();

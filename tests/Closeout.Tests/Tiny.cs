@@ -66,7 +66,7 @@ public static class Tiny
     {
         var with = setup ?? Setup;
         var vans = with.Vans.Select(VanCarried.New).Select(carried ?? (v => v)).ToList();
-        var page = new PageOpened(date ?? Wednesday, false, new Carried(with, TinyStock.Read(with, stock), vans, [], [], [], [], [], [], [], [], [], yard ?? YardCarried.Empty, 0));
+        var page = new PageOpened(date ?? Wednesday, false, new Carried(with, TinyStock.Read(with, stock), vans, [], [], [], [], [], [], [], [], [], yard ?? YardCarried.Empty, 0, [], []));
         return Depot.Open(new Recorded(1, FiveOClock, page));
     }
 }

@@ -8,14 +8,16 @@ namespace Closeout.Commands;
 /// <summary>The arguments, as the contract names them.</summary>
 public static class CommandLine
 {
-    public static RootCommand Build(TimeProvider clock)
+    /// <param name="pins">Null: the program's own.</param>
+    public static RootCommand Build(TimeProvider clock, Pins? pins = null)
     {
+        pins ??= new Pins();
         var book = new Option<string?>("--book") { Description = "The book's folder. Without it: closeout in your application-data folder; for rehearse: DIR/book.", HelpName = "FOLDER", Recursive = true };
         var date = new Option<string?>("--date") { Description = "A business date of the book, YYYY-MM-DD. Without it: the open one.", HelpName = "DATE", Recursive = true };
         var root = new RootCommand("The end of the day at a depot of service vans. Without a command: the kiosk.") { book, date };
         BookFolder FolderOf(ParseResult parsed) => BookFolder.At(Path(parsed, book) ?? BookFolder.Default);
 
-        root.SetAction(parsed => Guarded(() => KioskCommand.Run(FolderOf(parsed), DateOf(parsed.GetValue(date)), clock)));
+        root.SetAction(parsed => Guarded(() => KioskCommand.Run(FolderOf(parsed), DateOf(parsed.GetValue(date)), clock, pins)));
 
         var folder = new Argument<string>("FOLDER") { Description = "A day folder." };
         var outDir = new Option<string?>("--out") { Description = "Where the files and the rehearsal's book go.", HelpName = "DIR", Required = true };
@@ -25,8 +27,13 @@ public static class CommandLine
         root.Add(rehearse);
 
         var load = new Command("load", "Sets up the book from a day folder, or brings it up to one.") { folder };
-        load.SetAction(parsed => Guarded(() => LoadCommand.Run(parsed.GetValue(folder)!, FolderOf(parsed), DateOf(parsed.GetValue(date)), clock)));
+        load.SetAction(parsed => Guarded(() => LoadCommand.Run(parsed.GetValue(folder)!, FolderOf(parsed), DateOf(parsed.GetValue(date)), clock, pins)));
         root.Add(load);
+
+        var lead = new Argument<string>("LEAD") { Description = "The code of a lead." };
+        var first = new Command("first-pin", "Issues a lead's PIN and prints it once, while no lead of the book has one that works.") { lead };
+        first.SetAction(parsed => Guarded(() => FirstPinCommand.Run(parsed.GetValue(lead)!, FolderOf(parsed), pins, clock)));
+        root.Add(first);
 
         var wall = new Command("wall", "Prints the bay wall.") { final };
         wall.SetAction(parsed => Guarded(() =>

@@ -6,7 +6,7 @@ namespace Closeout.Commands;
 /// <summary>No command: the kiosk.</summary>
 public static class KioskCommand
 {
-    public static int Run(BookFolder folder, DateOnly? date, TimeProvider clock)
+    public static int Run(BookFolder folder, DateOnly? date, TimeProvider clock, Pins pins)
     {
         if (!KioskTerminal.IsThere)
         {
@@ -21,6 +21,6 @@ public static class KioskCommand
             return ExitCode.BadInput;
         }
 
-        return KioskTerminal.Run(new KioskSession(new Desk(book, clock), new Archive(folder), new Attachments(folder)));
+        return KioskTerminal.Run(new KioskSession(new Desk(book, clock), new Archive(folder), new Attachments(folder), pins));
     }
 }

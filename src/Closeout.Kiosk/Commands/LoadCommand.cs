@@ -8,7 +8,7 @@ namespace Closeout.Commands;
 /// <summary><c>load FOLDER</c>: sets up a book, or brings it up to a day folder; all or nothing.</summary>
 public static class LoadCommand
 {
-    public static int Run(string folder, BookFolder target, DateOnly? date, TimeProvider clock)
+    public static int Run(string folder, BookFolder target, DateOnly? date, TimeProvider clock, Pins pins)
     {
         var day = DayFolder.Read(folder);
         Output.Notes(day.Findings);
@@ -20,8 +20,9 @@ public static class LoadCommand
         Output.RefuseOtherDate(date, given);
         if (!target.HasPages)
         {
-            Book.OpenPage(target, null, given.FirstPage(rehearsal: false), clock.GetLocalNow());
+            var fresh = Book.OpenPage(target, null, given.FirstPage(rehearsal: false), clock.GetLocalNow());
             Console.Out.WriteLine($"Set up {given.Setup.Depot.Name} for {given.BusinessDate:yyyy-MM-dd}: {given.Setup.Vans.Count} vans, {given.Setup.Items.Count} items.");
+            FirstPinCommand.AtSetUp(fresh, pins, clock);
             return CaughtUp(target);
         }
 

@@ -39,6 +39,12 @@ public enum DeskTask
 
     /// <summary>A collecting box goes to a recycler.</summary>
     Ship,
+
+    /// <summary>A lead resets somebody's PIN.</summary>
+    ResetPin,
+
+    /// <summary>A lead issues a PIN to somebody.</summary>
+    IssuePin,
 }
 
 /// <summary>What a filled-in desk form asks to have done, or a sentence that says what is missing.</summary>
@@ -78,6 +84,7 @@ public static class DeskForms
             new Field("loose", "Loose units there", FieldKind.Count, ""),
             new Field("reason", "Why", FieldKind.Words, ""),
             new Field("by", "Your code", FieldKind.Code, "")),
+        DeskTask.ResetPin or DeskTask.IssuePin => Form.Of(new Field("by", "Lead's code", FieldKind.Code, "")),
         _ => YardForms.Of(task),
     };
 
@@ -88,6 +95,7 @@ public static class DeskForms
         DeskTask.Change => Change(depot, s, date),
         DeskTask.Delivery => Delivery(s.Form),
         DeskTask.Correction => Correction(depot, s.Form),
+        DeskTask.ResetPin or DeskTask.IssuePin => PeopleKeys.Answer(s),
         _ => YardForms.Answer(depot, s),
     };
 

@@ -34,6 +34,8 @@ public static class DeskView
         DeskTask.DepotBoxes => "BOXES OPENED HERE",
         DeskTask.Pickup => "THE HAULER CAME",
         DeskTask.Ship => "SHIP A COLLECTING BOX",
+        DeskTask.ResetPin => "RESET A PIN",
+        DeskTask.IssuePin => "ISSUE A PIN",
         _ => throw new InvalidOperationException($"no title for {task}"),
     };
 
@@ -52,7 +54,7 @@ public static class DeskView
 
         if (s.Task is not (DeskTask.Delivery or DeskTask.Correction))
         {
-            foreach (var line in YardText.About(depot, s))
+            foreach (var line in s.Person is null ? YardText.About(depot, s) : PeopleKeys.About(depot, s))
             {
                 yield return line;
             }

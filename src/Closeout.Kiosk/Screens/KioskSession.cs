@@ -1,11 +1,15 @@
+using Closeout.People;
 using Closeout.Shifts;
 using Closeout.Store;
 
 namespace Closeout.Screens;
 
 /// <summary>The kiosk without a terminal: keys in, model out, entries to the desk. The terminal view and the tests drive the same one.</summary>
-public sealed class KioskSession(Desk desk, Archive archive, Attachments attachments)
+/// <param name="pins">Null: the program's own, with the usual iterations and the machine's name.</param>
+public sealed class KioskSession(Desk desk, Archive archive, Attachments attachments, Pins? pins = null)
 {
+    private readonly PinGate gate = new(desk, pins ?? new Pins());
+
     public Desk Desk => desk;
 
     public Model Model { get; private set; } = Model.Start;
@@ -16,11 +20,12 @@ public sealed class KioskSession(Desk desk, Archive archive, Attachments attachm
     /// <summary>One key.</summary>
     public void Press(Keystroke key)
     {
-        var (model, act) = Update.On(desk.Depot, () => desk.Plan, Model, key);
+        var (model, act) = Update.On(desk.Depot, () => desk.Plan, gate.Key(Model), key);
         Model = model;
         try
         {
-            Do(act);
+            (Model, var allowed) = gate.Pass(Model, act);
+            Do(allowed);
         }
         catch (BookException e)
         {
@@ -35,9 +40,12 @@ public sealed class KioskSession(Desk desk, Archive archive, Attachments attachm
     {
         try
         {
+            var rested = gate.Rested(Model);
+            var same = ReferenceEquals(rested, Model);
+            Model = rested;
             if (!desk.Refresh())
             {
-                return false;
+                return !same;
             }
 
             Model = Settle.On(desk.Depot, Model);
@@ -74,6 +82,12 @@ public sealed class KioskSession(Desk desk, Archive archive, Attachments attachm
                 break;
             case VanAct van:
                 Model = Told(desk.Record(van.Command), van.Done);
+                break;
+            case ResetPinAct reset:
+                Model = Told(desk.Record(new ResetPin(reset.Person, reset.Lead)), $"The PIN of {reset.Person} is reset.");
+                break;
+            case IssuePinAct issue:
+                Model = gate.Issue(Model, issue);
                 break;
             case AttachAct attach:
                 Attach(attach);
@@ -123,6 +137,11 @@ public sealed class KioskSession(Desk desk, Archive archive, Attachments attachm
                 Model = Update.Refused(desk.Depot, Model, command, refusal);
                 return;
             }
+        }
+
+        if (commands[^1] is Sign sign)
+        {
+            gate.Signed(sign.Technician);
         }
 
         Model = Update.Recorded(desk.Depot, Model, commands);

@@ -222,6 +222,10 @@ public sealed class Archive
             BoxesWrittenOff w => w.Lead.Text,
             ContainerEmptied c => c.By.Text,
             CollectingBoxShipped c => c.By.Text,
+            PinSet p => p.Person.Text,
+            PinReset p => p.Person.Text,
+            PinFailed p => p.Person.Text,
+            PinPassed p => p.Person.Text,
             _ => null,
         },
     };
