@@ -441,7 +441,7 @@ foreach (var van in vans.Select(v => v[0]))
     Was(new(2026, 11, 16), van, "expires", "FIRE-EXT", van == "B5" ? "2026-12-31" : "2027-06-30");
 }
 
-// Boxes flattened each working day since the hauler came, and a few days before; two were lost by B6 yesterday.
+// Boxes flattened each working day since the hauler came, and a few days before; one of B6 is missing since yesterday.
 string[] boxed = ["LED-A19-27", "LED-A19-50", "SHW-15F", "STRIP-7", "CO-10Y", "LED-G25", "WSTRIP-17", "PIPE-34"];
 for (var date = new DateOnly(2026, 10, 21); date < today; date = date.AddDays(1))
     if (date.DayOfWeek is not (DayOfWeek.Saturday or DayOfWeek.Sunday))

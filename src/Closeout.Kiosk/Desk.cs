@@ -1,8 +1,10 @@
 using Closeout.Cardboard;
 using Closeout.DayBook;
+using Closeout.Leads;
 using Closeout.People;
 using Closeout.Restock;
 using Closeout.Shifts;
+using Closeout.Stock;
 using Closeout.Store;
 using Closeout.Vans;
 
@@ -58,6 +60,20 @@ public sealed class Desk(Book book, TimeProvider clock)
     /// <returns>Why not; null: recorded, and on disk.</returns>
     /// <exception cref="BookException">It could not be written.</exception>
     public Refusal? Record(PinCommand command) => book.Record(depot => PinDesk.Decide(depot, command), Now);
+
+    /// <summary>Records what a lead's command comes to.</summary>
+    /// <returns>Why not; null: recorded, and on disk.</returns>
+    /// <exception cref="BookException">It could not be written.</exception>
+    public Refusal? Record(LeadCommand command) => book.Record(depot => LeadDecider.Decide(depot, command), Now);
+
+    /// <summary>Ends the business date: the next page is written whole, and the old one never again.</summary>
+    /// <returns>Why not; null: the next page is open.</returns>
+    /// <exception cref="BookException">It could not be written: the old page is open still.</exception>
+    public Refusal? EndDay(DateOnly next, Code<Technician> lead) => book.Turn(depot => DayEnd.Decide(depot, next, lead), Now);
+
+    /// <summary>All entries of the open page.</summary>
+    /// <exception cref="BookException">It cannot be read.</exception>
+    public IReadOnlyList<Recorded> Entries() => book.Entries();
 
     /// <summary>Takes in what other programs wrote. True when there was anything.</summary>
     public bool Refresh() => book.Refresh();

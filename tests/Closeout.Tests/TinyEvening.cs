@@ -1,5 +1,6 @@
 using Closeout.Cardboard;
 using Closeout.DayBook;
+using Closeout.Leads;
 using Closeout.Shifts;
 using Closeout.Stock;
 using Closeout.Vans;
@@ -69,6 +70,10 @@ public static class TinyEvening
     /// <summary>The depot after commands of the yard, each of which must be accepted.</summary>
     public static Depot Did(this Depot depot, params YardCommand[] commands) =>
         commands.Aggregate(depot, (now, command) => now.Take(Accepted(command, YardDecider.Decide(now, command))));
+
+    /// <summary>The depot after a lead's commands, each of which must be accepted.</summary>
+    public static Depot Did(this Depot depot, params LeadCommand[] commands) =>
+        commands.Aggregate(depot, (now, command) => now.Take(Accepted(command, LeadDecider.Decide(now, command))));
 
     private static Entry Accepted(object command, Decision decision)
     {

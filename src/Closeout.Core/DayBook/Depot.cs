@@ -29,10 +29,14 @@ public sealed record Depot(
     ImmutableList<(DateTimeOffset At, IncidentClosed Entry)> Closed,
     int Incidents,
     Yard Yard,
+    ImmutableDictionary<Code<Van>, VanExplained> Explained,
     PinState Pins)
 {
     /// <summary>The van's close-out; null while it is on the road.</summary>
     public Shift? Shift(Code<Van> van) => Shifts.GetValueOrDefault(van);
+
+    /// <summary>Whether the van is closed out, or never went out: nobody has to do anything with it tonight.</summary>
+    public bool IsDone(Code<Van> van) => Shift(van)?.IsClosed ?? Explained.GetValueOrDefault(van) is { StayedIn: true };
 
     /// <summary>What was carried forward of the van.</summary>
     public VanCarried Van(Code<Van> van) => Carried.TryGetValue(van, out var carried)
@@ -78,6 +82,7 @@ public sealed record Depot(
             [],
             page.Carried.Incidents,
             Yard.Open(page.Carried.Yard),
+            ImmutableDictionary<Code<Van>, VanExplained>.Empty,
             PinState.Open(page.Carried.People, page.Carried.Kiosks))
         : throw new InvalidOperationException($"entry {first.Number} opens a page and is {first.Entry.GetType().Name}");
 
@@ -114,6 +119,8 @@ public sealed record Depot(
         BoxesCounted e when Setup.Find(e.Item) is null => $"item {e.Item}",
         HoldsLifted e when Setup.Find(e.Van) is null => $"van {e.Van}",
         HoldPlaced e when Setup.Find(e.Van) is null => $"van {e.Van}",
+        VanExplained e when Setup.Find(e.Van) is null => $"van {e.Van}",
+        BookingsMoved e when Setup.Find(e.From) is null || Setup.Find(e.To) is null => $"van {(Setup.Find(e.From) is null ? e.From : e.To)}",
         IncidentClosed e when Setup.Find(e.Van) is null => $"van {e.Van}",
         DepotBoxesCounted e when Setup.Find(e.Item) is null => $"item {e.Item}",
         BoxesWrittenOff { Van: { } van } when Setup.Find(van) is null => $"van {van}",
@@ -139,7 +146,7 @@ public sealed record Depot(
         var next = this with { Number = recorded.Number, Ledger = Ledger.Post(recorded.Entry.Moves) };
         return recorded.Entry switch
         {
-            VanCameIn e when Shift(e.Van) is null => next with { Shifts = Shifts.Add(e.Van, Closeout.Shifts.Shift.Begin(e, recorded.At, Aboard(e.Van))) },
+            VanCameIn e when Shift(e.Van) is null => next with { Explained = Explained.Remove(e.Van), Shifts = Shifts.Add(e.Van, Closeout.Shifts.Shift.Begin(e, recorded.At, Aboard(e.Van))) },
             Signed { Proof: Proof.Rehearsal } when !Rehearsal => throw new InvalidOperationException("signed without a PIN, and this is no rehearsal"),
             VanEntry e when Shift(e.Van) is { } shift => next with
             {
@@ -152,6 +159,8 @@ public sealed record Depot(
             },
             PlanOverridden e => next with { Overrides = [.. Overrides.Where(o => !Replaces(e, o.Change)), new Standing(recorded.Number, e)] },
             OverrideWithdrawn e when Overrides.Any(o => o.Number == e.Number) => next with { Overrides = Overrides.RemoveAll(o => o.Number == e.Number) },
+            VanExplained e => next with { Explained = Explained.SetItem(e.Van, e) },
+            BookingsMoved e => next with { Bookings = Moved(e) },
             VanLoaded e => next with { Loaded = Loaded.SetItems(e.Lines.Select(l => KeyValuePair.Create((e.Van, l.Item), l))) },
             DeliveryReceived e => next with { Orders = Received(e) },
             CountCorrected => next,
@@ -182,6 +191,37 @@ public sealed record Depot(
     private int After(DamageFound found) => found.Number == Incidents + 1
         ? found.Number
         : throw new InvalidOperationException($"incident {found.Number} follows incident {Incidents}");
+
+    /// <summary>The bookings with visits of one van on another; booked visits of a kind stay one line.</summary>
+    private ImmutableList<Booking> Moved(BookingsMoved moved)
+    {
+        var bookings = Bookings.ToBuilder();
+        foreach (var (kind, visits) in moved.Visits)
+        {
+            foreach (var (van, change) in new[] { (moved.From, -visits), (moved.To, visits) })
+            {
+                var at = bookings.FindIndex(b => b.Date == moved.Date && b.Van == van && b.Kind == kind);
+                var now = (at < 0 ? 0 : bookings[at].Visits) + change;
+                if (now < 0)
+                {
+                    throw new InvalidOperationException($"{visits} visits {kind} of {van} were not booked");
+                }
+
+                var booking = new Booking(moved.Date, van, kind, now);
+                if (at < 0)
+                {
+                    bookings.Add(booking);
+                }
+                else
+                {
+                    bookings[at] = booking;
+                }
+            }
+        }
+
+        bookings.RemoveAll(b => b.Visits == 0 && b.Date == moved.Date && b.Van == moved.From);
+        return bookings.ToImmutable();
+    }
 
     /// <summary>A second change of the same thing replaces the first.</summary>
     private static bool Replaces(PlanOverridden change, PlanOverridden old) =>

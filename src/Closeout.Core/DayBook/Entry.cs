@@ -21,7 +21,8 @@ public sealed record Recorded(int Number, DateTimeOffset At, Entry Entry);
 
 /// <summary>The first entry of a page: the business date, and all that is carried forward into it.</summary>
 /// <param name="Rehearsal">Whether the book is a rehearsal's: nobody stood at a van.</param>
-public sealed record PageOpened(DateOnly Date, bool Rehearsal, Carried Carried) : Entry;
+/// <param name="EndedBy">The lead who ended the business date before; null: a day folder of a later date was loaded, or it is the first page.</param>
+public sealed record PageOpened(DateOnly Date, bool Rehearsal, Carried Carried, Code<Technician>? EndedBy = null) : Entry;
 
 /// <summary>A day folder was loaded into the open page: the set-up is replaced, and so are the dates that the folder names.</summary>
 /// <param name="BookingDates">Dates whose bookings were replaced.</param>

@@ -44,7 +44,7 @@ public sealed record Refusal(string Code, string Text, bool AskAgain = false, de
         new("not-in", $"{van.Code} {van.Name} has not come in yet. Say first who brings it in.");
 
     public static Refusal AlreadyClosed(Van van, Shift shift) =>
-        new("already-closed", $"{van.Code} {van.Name} was signed at {Clock(shift.SignedAt!.Value)} by {shift.Signed!.Technician}. Ask the lead if something must be changed.");
+        new("already-closed", $"{van.Code} {van.Name} was signed at {Clock(shift.SignedAt!.Value)} by {shift.SignedBy}. Ask the lead if something must be changed.");
 
     public static Refusal TooEarly(Van van, Step now, Step asked) =>
         new("too-early", $"{van.Code} {van.Name} is at {StepWords.Name(now)}; {StepWords.Name(asked)} comes later. Answer {StepWords.Name(now)} first.");

@@ -29,10 +29,15 @@ public sealed record Shift(
     WeeklyChecked? Weekly,
     ImmutableList<PhotoAttached> Photos,
     Signed? Signed,
+    SignedFor? SignedFor,
     DateTimeOffset? SignedAt,
+    CloseoutChecked? Checked,
     ImmutableList<Recorded> Story)
 {
     public bool IsClosed => Step == Step.Closed;
+
+    /// <summary>Whose name stands under it; null: not signed.</summary>
+    public Code<Technician>? SignedBy => SignedFor?.Lead ?? Signed?.Technician;
 
     /// <summary>The shift that begins when the van comes in.</summary>
     public static Shift Begin(VanCameIn entry, DateTimeOffset at, ImmutableDictionary<Code<Item>, Holding> before) => new(
@@ -52,6 +57,8 @@ public sealed record Shift(
         ImmutableDictionary<Code<KitPiece>, KitCounted>.Empty,
         null,
         [],
+        null,
+        null,
         null,
         null,
         [new Recorded(0, at, entry)]);
@@ -91,6 +98,9 @@ public sealed record Shift(
             PhotoAttached e when !IsClosed => told with { Photos = Photos.Add(e) },
             WeeklyChecked e => (told with { Weekly = e }).Confirm(Step.Weekly),
             Signed e => told with { Signed = e, SignedAt = recorded.At, Step = ShiftFlow.After(Step, Trigger.Sign) },
+            SignedFor e => told with { SignedFor = e, SignedAt = recorded.At, Step = ShiftFlow.After(Step, Trigger.Sign) },
+            CloseoutReopened => told with { Signed = null, SignedFor = null, SignedAt = null, Checked = null, Step = ShiftFlow.After(Step, Trigger.Reopen) },
+            CloseoutChecked e when IsClosed && Checked is null => told with { Checked = e },
             _ => throw new InvalidOperationException("it cannot stand in a close-out"),
         };
     }

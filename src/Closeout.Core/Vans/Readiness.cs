@@ -19,10 +19,13 @@ public enum Morning
 /// <param name="With">Who closes it out, or who drives it by the roster; null: nobody is rostered.</param>
 /// <param name="Holds">Why it may not go out; empty when nothing holds it.</param>
 /// <param name="Notes">What whoever takes it must know.</param>
-public sealed record VanState(Van Van, Shift? Shift, Code<Technician>? With, IReadOnlyList<string> Holds, IReadOnlyList<string> Notes)
+/// <param name="Explained">Why it is not closed out, where a lead said so.</param>
+public sealed record VanState(Van Van, Shift? Shift, Code<Technician>? With, IReadOnlyList<string> Holds, IReadOnlyList<string> Notes, VanExplained? Explained)
 {
+    private bool IsDone => Shift?.IsClosed ?? Explained is { StayedIn: true };
+
     /// <summary>A hold speaks louder than an open close-out.</summary>
-    public Morning Morning => (Holds.Count, Shift?.IsClosed ?? false, Notes.Count) switch
+    public Morning Morning => (Holds.Count, IsDone, Notes.Count) switch
     {
         ( > 0, _, _) => Morning.Held,
         (_, false, _) => Morning.NotClosed,
@@ -41,7 +44,7 @@ public static class Readiness
     {
         var shift = depot.Shift(van.Code);
         var with = shift?.Technician ?? depot.Setup.Rostered(van.Code, depot.Date)?.Code;
-        return new(van, shift, with, [.. Standing(depot, van.Code).Select(h => h.Reason)], [.. Notes(depot, van, shift)]);
+        return new(van, shift, with, [.. Standing(depot, van.Code).Select(h => h.Reason)], [.. Notes(depot, van, shift)], depot.Explained.GetValueOrDefault(van.Code));
     }
 
     /// <summary>The words of the wall for it.</summary>
@@ -99,6 +102,16 @@ public static class Readiness
     private static IEnumerable<string> Notes(Depot depot, Van van, Shift? shift)
     {
         var units = depot.Setup.Units;
+        if (depot.Explained.GetValueOrDefault(van.Code) is { } explained)
+        {
+            yield return $"{(explained.StayedIn ? "stayed in" : "left open")}, {explained.Lead}: {explained.Why}";
+        }
+
+        if (shift?.SignedFor is { } signed)
+        {
+            yield return $"signed for {signed.For} by {signed.Lead}: {signed.Why}; what was not answered is as booked";
+        }
+
         foreach (var incident in Incidents.Open(depot, van.Code).Where(i => !i.Holds))
         {
             yield return Incidents.Words(incident) + (incident.Since < depot.Date ? $" since {incident.Since:yyyy-MM-dd}" : "");

@@ -77,6 +77,11 @@ public static class CommandLine
         photos.SetAction(parsed => Guarded(() => PhotosCommand.Run(FolderOf(parsed), DateOf(parsed.GetValue(date)), Path(parsed, photoDir)!)));
         root.Add(photos);
 
+        var auditFile = new Option<string?>("--out") { Description = "The file to write; - is standard output.", HelpName = "FILE", Required = true };
+        var audit = new Command("audit", "Writes audit.csv: every entry of the book, or of --date: who did what when.") { auditFile };
+        audit.SetAction(parsed => Guarded(() => AuditCommand.Run(FolderOf(parsed), DateOf(parsed.GetValue(date)), Path(parsed, auditFile)!)));
+        root.Add(audit);
+
         var check = new Command("check", "Verifies the book: numbering, checksums, every entry lawful, the ledger balanced.");
         check.SetAction(parsed => Guarded(() => CheckCommand.Run(FolderOf(parsed))));
         root.Add(check);

@@ -21,6 +21,7 @@ public static class KioskCommand
             return ExitCode.BadInput;
         }
 
-        return KioskTerminal.Run(new KioskSession(new Desk(book, clock), new Archive(folder), new Attachments(folder), pins));
+        using var seats = new VanSeats(folder, $"{Environment.MachineName}, program {Environment.ProcessId},");
+        return KioskTerminal.Run(new KioskSession(new Desk(book, clock), new Archive(folder), new Attachments(folder), seats, pins));
     }
 }

@@ -113,7 +113,7 @@ public static class Output
     /// <summary>Under --final: a van that is not closed is named, and nothing is written.</summary>
     public static bool RefusesFinal(Depot depot)
     {
-        var open = depot.Setup.Vans.Where(v => depot.Shift(v.Code) is not { IsClosed: true }).ToList();
+        var open = depot.Setup.Vans.Where(v => !depot.IsDone(v.Code)).ToList();
         foreach (var van in open)
         {
             Console.Error.WriteLine($"{van.Code} {van.Name} is not closed: {(depot.Shift(van.Code) is { } shift ? $"it is at {Shifts.StepWords.Name(shift.Step)}" : "it is on the road")}. Close it out, or leave --final away.");

@@ -39,7 +39,7 @@ public static class Rehearsal
 
         while (desk.Depot.Shift(answer.Van)!.Step < answer.Step)
         {
-            if (Tell(desk, AsBooked(desk.Depot, answer.Van)) is { } refusal)
+            if (Tell(desk, AsBooked.Answer(desk.Depot, answer.Van)) is { } refusal)
             {
                 yield return refusal;
                 yield break;
@@ -79,18 +79,6 @@ public static class Rehearsal
             })
             : refusal;
     }
-
-    /// <summary>The answer to the open step that says nothing new: as booked, as expected, not driven, no damage, all there, clean.</summary>
-    private static Command AsBooked(Depot depot, Code<Van> van) => depot.Shift(van)!.Step switch
-    {
-        Step.Leftovers => new ConfirmLeftovers(van),
-        Step.Cardboard => new ConfirmCardboard(van),
-        Step.Mileage => new LogMileage(van, null),
-        Step.Damage => new ConfirmDamage(van, None: false),
-        Step.Kit => new ConfirmKit(van),
-        Step.Weekly => new CheckWeekly(van, null, 0, Clean: true),
-        var step => throw new InvalidOperationException($"{step} cannot be confirmed as booked"),
-    };
 
     private sealed class Ticking(DateTimeOffset start) : TimeProvider
     {

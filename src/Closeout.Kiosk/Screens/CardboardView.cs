@@ -124,7 +124,7 @@ public static class CardboardView
         }
 
         Line(sheet, sheet.Height - 3, "all of these", depot, CardboardTotals.Sum(depot.Setup.Depot, boxes.Select(b => b.Row)), 24);
-        sheet.Write(sheet.Height - 2, 1, "The last year at the most. # is weight. closeout recycling-weeks --out FILE writes the weeks.", Look.Faint, sheet.Width - 2);
+        sheet.Write(sheet.Height - 2, 1, "The last year; # is weight. To a file: closeout recycling-weeks --out FILE", Look.Faint, sheet.Width - 2);
     }
 
     private static void Line(Sheet sheet, int row, string name, Depot depot, BoxSum sum, int at) =>

@@ -1,6 +1,7 @@
 using System.Globalization;
 using Closeout.Cardboard;
 using Closeout.DayBook;
+using Closeout.Leads;
 using Closeout.Restock;
 using Closeout.Stock;
 using Closeout.Vans;
@@ -45,6 +46,24 @@ public enum DeskTask
 
     /// <summary>A lead issues a PIN to somebody.</summary>
     IssuePin,
+
+    /// <summary>A lead looks over a signed close-out.</summary>
+    Check,
+
+    /// <summary>A lead opens a signed close-out again.</summary>
+    Reopen,
+
+    /// <summary>A lead closes a van out for somebody else.</summary>
+    Behalf,
+
+    /// <summary>A lead explains why a van is not closed out.</summary>
+    Excuse,
+
+    /// <summary>A lead moves bookings to another van.</summary>
+    Move,
+
+    /// <summary>A lead ends the business date.</summary>
+    EndDay,
 }
 
 /// <summary>What a filled-in desk form asks to have done, or a sentence that says what is missing.</summary>
@@ -55,6 +74,10 @@ public readonly record struct DeskAnswer(Act? Act, string? Missing)
     public static implicit operator DeskAnswer(YardCommand command) => new(new YardAct(command, "Recorded."), null);
 
     public static implicit operator DeskAnswer(VanCommand command) => new(new VanAct(command, $"{command.Van}: recorded, with your reason."), null);
+
+    public static implicit operator DeskAnswer(LeadCommand command) => new(new LeadAct(command, "Recorded."), null);
+
+    public static implicit operator DeskAnswer(Act act) => new(act, null);
 
     public static implicit operator DeskAnswer(string missing) => new(null, missing);
 }
@@ -85,6 +108,7 @@ public static class DeskForms
             new Field("reason", "Why", FieldKind.Words, ""),
             new Field("by", "Your code", FieldKind.Code, "")),
         DeskTask.ResetPin or DeskTask.IssuePin => Form.Of(new Field("by", "Lead's code", FieldKind.Code, "")),
+        >= DeskTask.Check => LeadForms.Of(task),
         _ => YardForms.Of(task),
     };
 
@@ -96,6 +120,7 @@ public static class DeskForms
         DeskTask.Delivery => Delivery(s.Form),
         DeskTask.Correction => Correction(depot, s.Form),
         DeskTask.ResetPin or DeskTask.IssuePin => PeopleKeys.Answer(s),
+        >= DeskTask.Check => LeadForms.Answer(depot, s),
         _ => YardForms.Answer(depot, s),
     };
 

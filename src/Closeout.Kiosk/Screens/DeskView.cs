@@ -36,6 +36,7 @@ public static class DeskView
         DeskTask.Ship => "SHIP A COLLECTING BOX",
         DeskTask.ResetPin => "RESET A PIN",
         DeskTask.IssuePin => "ISSUE A PIN",
+        >= DeskTask.Check => LeadForms.Title(task),
         _ => throw new InvalidOperationException($"no title for {task}"),
     };
 
@@ -54,7 +55,7 @@ public static class DeskView
 
         if (s.Task is not (DeskTask.Delivery or DeskTask.Correction))
         {
-            foreach (var line in s.Person is null ? YardText.About(depot, s) : PeopleKeys.About(depot, s))
+            foreach (var line in s.Person is not null ? PeopleKeys.About(depot, s) : s.Task >= DeskTask.Check ? LeadForms.About(depot, s) : YardText.About(depot, s))
             {
                 yield return line;
             }

@@ -26,7 +26,7 @@ public static class HelpView
             "ready: nothing odd was confirmed. ready, note: read the notes before you drive. HELD: it may not go out until a lead lifts the hold. not closed: somebody still has to close it out.",
             "The wall repeats what people confirmed. It does not say that a van is safe.",
             "",
-            "F2 tomorrow's plan   F3 the yard: cardboard, container, other waste   F4 load the chosen van   F5 deliveries and corrections   F6 how well the plan did   F7 all of the chosen van: holds, incidents, what is due   F9 people and their PINs   Ctrl+Q quit: nothing is lost.",
+            "F2 tomorrow's plan   F3 the yard: cardboard, container, other waste   F4 load the chosen van   F5 deliveries and corrections   F6 how well the plan did   F7 all of the chosen van, and a lead's desk for it   F8 the day book, and the end of the day   F9 people and their PINs   Ctrl+Q quit: nothing is lost.",
         ],
         CloseoutScreen =>
         [
@@ -81,8 +81,9 @@ public static class HelpView
         VanScreen =>
         [
             "All there is to know of one van: why it is held, its open incidents and who was told, what is due and when, what to load.",
-            "A lead lifts its holds with L, puts it on hold with H, closes an incident with C, writes off boxes that nobody found with W; each with a reason that stays in the book. Lifting a hold leaves its incident open until it is closed.",
+            "A lead: L lifts its holds, H puts it on hold, C closes an incident, W writes off boxes that nobody found. K checks a signed close-out (not one's own), R opens it again, B closes it out for somebody, M moves its bookings to another van, X excuses it from tonight. Each with a reason that stays in the book. Lifting a hold leaves its incident open until it is closed.",
         ],
+        DayBookScreen => ["Everything confirmed on this business date, who and when, the newest first. Type a van, a person, an item or a word to see only that. Nothing is ever edited: a correction is a new entry. closeout audit --out FILE writes the whole book.", "F5 ends the business date: a lead's, once every van is closed out or explained."],
         AttachScreen => ["Type the name of a picture or of a folder; with an empty field the kiosk takes what lies in the folder inbox of the book. Each picture is copied into the book under its checksum; closeout photos --out DIR writes them out again, byte for byte."],
         CardboardScreen => ["Tab goes on: tonight, weeks, months, days, vans, items, other waste. B counts the boxes of cartons opened here, P records a pickup by the hauler, S ships a collecting box, W writes off boxes that nobody found (a lead).", "", "Boxes expected follow from the cartons emptied; flattened is what was counted. Weight follows from the box's size and board, volume from the depot's own density."],
         _ => ["Esc goes back."],

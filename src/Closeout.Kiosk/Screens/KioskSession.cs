@@ -1,12 +1,16 @@
+using Closeout.DayBook;
+using Closeout.Leads;
 using Closeout.People;
 using Closeout.Shifts;
+using Closeout.Stock;
 using Closeout.Store;
 
 namespace Closeout.Screens;
 
 /// <summary>The kiosk without a terminal: keys in, model out, entries to the desk. The terminal view and the tests drive the same one.</summary>
+/// <param name="seats">Says to other kiosks which van is walked here; null: there are no others.</param>
 /// <param name="pins">Null: the program's own, with the usual iterations and the machine's name.</param>
-public sealed class KioskSession(Desk desk, Archive archive, Attachments attachments, Pins? pins = null)
+public sealed class KioskSession(Desk desk, Archive archive, Attachments attachments, VanSeats? seats = null, Pins? pins = null)
 {
     private readonly PinGate gate = new(desk, pins ?? new Pins());
 
@@ -33,7 +37,35 @@ public sealed class KioskSession(Desk desk, Archive archive, Attachments attachm
         }
 
         Model = Settle.On(desk.Depot, Model);
+        Sit();
     }
+
+    /// <summary>An open close-out is walked at one kiosk: the second is told who has it.</summary>
+    private void Sit()
+    {
+        if (seats is null)
+        {
+            return;
+        }
+
+        if (Walked(Model.Screen) is not { } van)
+        {
+            seats.Leave();
+        }
+        else if (seats.Take(van, desk.Now) is { } holder)
+        {
+            Model = new(Update.Back(desk.Depot, van), $"{van} {desk.Depot.Setup.Van(van).Name} is being closed out at {holder}. Go on there, or press Esc there first.");
+        }
+    }
+
+    private Code<Van>? Walked(Screen screen) => screen switch
+    {
+        CloseoutScreen s when desk.Depot.Shift(s.Van) is { IsClosed: false } => s.Van,
+        AttachScreen s => Walked(s.Back),
+        PinScreen s => Walked(s.Back),
+        HelpScreen s => Walked(s.Back),
+        _ => null,
+    };
 
     /// <summary>Takes in what other programs wrote. True when the screen may have changed.</summary>
     public bool Refresh()
@@ -89,6 +121,18 @@ public sealed class KioskSession(Desk desk, Archive archive, Attachments attachm
             case IssuePinAct issue:
                 Model = gate.Issue(Model, issue);
                 break;
+            case LeadAct lead:
+                Model = Told(desk.Record(lead.Command), lead.Done);
+                break;
+            case BehalfAct behalf:
+                Model = Told(Behalf(behalf), $"{behalf.Van} is closed out for {behalf.For}; the wall says so.");
+                break;
+            case EndDayAct end:
+                Model = desk.EndDay(end.Next, end.Lead) is { } refused ? Model with { Said = refused.Text } : new(new WallScreen(), $"{View.Day(desk.Depot.Date)} is open. Load its day folder for bookings and visit reports.");
+                break;
+            case DayBookAct:
+                Model = new(new DayBookScreen([.. DayBookWords.Of(desk.Entries()).Reverse()]));
+                break;
             case AttachAct attach:
                 Attach(attach);
                 break;
@@ -102,6 +146,30 @@ public sealed class KioskSession(Desk desk, Archive archive, Attachments attachm
 
     private Model Told(Refusal? refusal, string done) =>
         refusal is null ? PlanKeys.Recorded(desk.Plan, desk.Depot, Model, done) : Model with { Said = refusal.Text };
+
+    /// <summary>Everything that was not answered as booked, one entry each, then the lead's name. The lead is looked at first: nothing is half done.</summary>
+    private Refusal? Behalf(BehalfAct act)
+    {
+        if (LeadDecider.MaySignFor(desk.Depot, act.Why, act.Lead) is { } refused)
+        {
+            return refused;
+        }
+
+        if (desk.Depot.Shift(act.Van) is null && desk.Record(new ComeIn(act.Van, act.For)) is { } notIn)
+        {
+            return notIn;
+        }
+
+        while (desk.Depot.Shift(act.Van) is { Step: < Step.SignOff })
+        {
+            if (desk.Record(AsBooked.Answer(desk.Depot, act.Van)) is { } refusal)
+            {
+                return refusal;
+            }
+        }
+
+        return desk.Record(new SignFor(act.Van, act.Why, act.Lead));
+    }
 
     /// <summary>Pictures one after the other: each is in the book before the next is looked at.</summary>
     private void Attach(AttachAct attach)

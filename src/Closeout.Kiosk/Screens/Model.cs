@@ -1,5 +1,6 @@
 using Closeout.Cardboard;
 using Closeout.DayBook;
+using Closeout.Leads;
 using Closeout.Restock;
 using Closeout.Shifts;
 using Closeout.Stock;
@@ -78,6 +79,11 @@ public enum YardPage
 /// <param name="Streams">Other waste of the last year.</param>
 public sealed record CardboardScreen(IReadOnlyList<DatedBoxes> Boxes, IReadOnlyList<StreamDay> Streams, YardPage Page = YardPage.Tonight, int Top = 0) : Screen;
 
+/// <summary>The day book of the open date: who did what when.</summary>
+/// <param name="Lines">Its entries in words, the newest first.</param>
+/// <param name="Filter">Lines that do not contain it are left out.</param>
+public sealed record DayBookScreen(IReadOnlyList<(Recorded Recorded, DayBookLine Line)> Lines, string Filter = "", int Top = 0) : Screen;
+
 /// <summary>The keys and words of a screen.</summary>
 public sealed record HelpScreen(Screen Back) : Screen;
 
@@ -102,6 +108,18 @@ public sealed record YardAct(YardCommand Command, string Done) : Act;
 
 /// <summary>Record a lead's command of a van, and say so.</summary>
 public sealed record VanAct(VanCommand Command, string Done) : Act;
+
+/// <summary>Record a lead's command, and say so.</summary>
+public sealed record LeadAct(LeadCommand Command, string Done) : Act;
+
+/// <summary>Close a van out for somebody: what was not answered as booked, then the lead's name under it.</summary>
+public sealed record BehalfAct(Code<Van> Van, Code<Technician> For, string Why, Code<Technician> Lead) : Act;
+
+/// <summary>End the business date.</summary>
+public sealed record EndDayAct(DateOnly Next, Code<Technician> Lead) : Act;
+
+/// <summary>Show the day book.</summary>
+public sealed record DayBookAct : Act;
 
 /// <summary>Copy pictures into the book and record them.</summary>
 /// <param name="Path">A picture, or a folder with pictures; empty: the book's inbox.</param>

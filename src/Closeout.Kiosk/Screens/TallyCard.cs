@@ -101,7 +101,16 @@ public static class TallyCard
                 yield return (0, $"picture {e.Name}");
                 break;
             case Signed e:
-                yield return (0, $"SIGNED {e.Technician} {View.Clock(shift.SignedAt!.Value)}");
+                yield return (0, shift.SignedAt is { } at ? $"SIGNED {e.Technician} {View.Clock(at)}" : $"signed {e.Technician}, reopened since");
+                break;
+            case SignedFor e:
+                yield return (0, $"SIGNED for {e.For} by {e.Lead}");
+                break;
+            case CloseoutReopened e:
+                yield return (0, $"REOPENED by {e.Lead}: {e.Why}");
+                break;
+            case CloseoutChecked e when shift.Checked == e:
+                yield return (0, $"CHECKED by {e.Lead}");
                 break;
         }
     }

@@ -22,6 +22,6 @@ public static class VanView
         }
 
         sheet.Write(sheet.Height - 2, 1, lines.Count > room ? $"{lines.Count - room} more lines: Up and Down" : "It repeats what people confirmed. It does not say that the van is safe.", Look.Faint);
-        View.Keys(sheet, "L lift  H hold  C close an incident  W write off boxes (leads)  F1 help  Esc");
+        View.Keys(sheet, "L lift H hold C incident W boxes K check R reopen B for M move X excuse F1 Esc");
     }
 }

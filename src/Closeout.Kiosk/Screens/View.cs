@@ -44,6 +44,9 @@ public static class View
             case VanScreen s:
                 VanView.Draw(sheet, desk.Depot, desk.Plan, s);
                 break;
+            case DayBookScreen s:
+                DayBookView.Draw(sheet, desk.Depot, s);
+                break;
             case AttachScreen s:
                 AttachView.Draw(sheet, desk.Depot, s);
                 break;

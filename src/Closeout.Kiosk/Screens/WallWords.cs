@@ -15,8 +15,9 @@ public static class WallWords
     /// <param name="now">The moment, to say how late a van is; null: do not say.</param>
     public static string Where(Depot depot, VanState state, DateTimeOffset? now) => state.Shift switch
     {
+        null when state.Explained is { StayedIn: true } => "stayed in",
         null => Late(depot, now) is { } minutes ? $"out, {minutes} min late" : $"on the road, due {depot.Setup.Depot.ShiftEnd.ToString("HH:mm", CultureInfo.InvariantCulture)}",
-        { IsClosed: true } s => $"closed {View.Clock(s.SignedAt!.Value)}{(s.Signed!.Technician == s.Technician ? "" : $" by {s.Signed.Technician}")}",
+        { IsClosed: true } s => $"closed {View.Clock(s.SignedAt!.Value)}{(s.SignedBy == s.Technician ? "" : $" by {s.SignedBy}")}{(s.Checked is null ? "" : ", checked")}",
         { Step: Step.Leftovers } s => Items(depot, s),
         var s => StepWords.Name(s.Step),
     };

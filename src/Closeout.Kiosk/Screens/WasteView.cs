@@ -14,12 +14,12 @@ public static class WasteView
             : streams.SelectMany(w => Of(depot, s, w)).ToList();
         lines.Add(("", ""));
         lines.Add(("Caution", "Lamps hold mercury: closed, sound box, broken ones apart and sealed. Batteries: tape the poles. One year at most from the first piece, 40 CFR 273.15; state rules and the site's own procedure come first."));
-        var wrapped = lines.SelectMany(l => Sheet.Wrap(l.Item2, sheet.Width - 13).Select((t, i) => (Word: i == 0 ? l.Item1 : "", Text: t))).ToList();
+        var wrapped = lines.SelectMany(l => Sheet.Wrap(l.Item2, sheet.Width - 14).Select((t, i) => (Word: i == 0 ? l.Item1 : "", Text: t))).ToList();
         var room = Math.Max(1, sheet.Height - 4);
         foreach (var (row, line) in wrapped.Skip(Math.Min(s.Top, Math.Max(0, wrapped.Count - room))).Take(room).Index())
         {
             sheet.Write(2 + row, 1, line.Word, Look.Strong, 11);
-            sheet.Write(2 + row, 12, line.Text);
+            sheet.Write(2 + row, 13, line.Text);
         }
     }
 

@@ -35,6 +35,11 @@ public static class YardKeys
                 'H' => Task(depot, s, DeskTask.Hold, s.Van),
                 'C' => Task(depot, s, DeskTask.Close, s.Van),
                 'W' => Task(depot, s, DeskTask.WriteOff, s.Van),
+                'K' => Task(depot, s, DeskTask.Check, s.Van),
+                'R' => Task(depot, s, DeskTask.Reopen, s.Van),
+                'B' => Task(depot, s, DeskTask.Behalf, s.Van),
+                'X' => Task(depot, s, DeskTask.Excuse, s.Van),
+                'M' => Task(depot, s, DeskTask.Move, s.Van),
                 _ => s,
             },
         }, null),
@@ -50,5 +55,15 @@ public static class YardKeys
         _ => (model, null),
     };
 
-    private static DeskScreen Task(Depot depot, Screen back, DeskTask task, Code<Van>? van) => new(task, YardForms.Of(task, depot, van), back, van);
+    public static (Model, Act?) DayBook(Depot depot, Model model, DayBookScreen s, Keystroke key) => key.Press switch
+    {
+        Press.Escape => (model with { Screen = s.Filter.Length > 0 ? s with { Filter = "", Top = 0 } : new WallScreen() }, null),
+        Press.F5 => (model with { Screen = Task(depot, new WallScreen(), DeskTask.EndDay, null) }, null),
+        Press.Backspace => (model with { Screen = s with { Top = 0, Filter = s.Filter.Length > 0 ? s.Filter[..^1] : "" } }, null),
+        Press.Character when s.Filter.Length < 24 => (model with { Screen = s with { Top = 0, Filter = s.Filter + key.Character } }, null),
+        _ => (model with { Screen = s with { Top = Update.Scrolled(s.Top, key.Press) } }, null),
+    };
+
+    private static DeskScreen Task(Depot depot, Screen back, DeskTask task, Code<Van>? van) =>
+        new(task, task >= DeskTask.Check ? LeadForms.Of(task, depot, van) : YardForms.Of(task, depot, van), back, van);
 }

@@ -92,6 +92,39 @@ public sealed class Book
         return null;
     }
 
+    /// <summary>All entries of the page, as they stand on disk.</summary>
+    /// <exception cref="BookException">It cannot be read.</exception>
+    public IReadOnlyList<Recorded> Entries() => PageReader.Read(folder.Page(Date), default).Entries;
+
+    /// <summary>Takes the lock, reads what others wrote, and opens the page that follows from it.</summary>
+    /// <returns>The refusal; null: this book stands at the new page.</returns>
+    /// <exception cref="BookException">It could not be written: nothing was.</exception>
+    public Refusal? Turn(Func<Depot, (PageOpened? Page, Refusal? Refusal)> decide, DateTimeOffset at)
+    {
+        using (BookLock.Take(folder.Lock))
+        {
+            Refresh();
+            SetTornAside();
+            var (page, refusal) = decide(Depot);
+            if (refusal is not null)
+            {
+                return refusal;
+            }
+
+            try
+            {
+                Disk.WriteWhole(folder.Page(page!.Date), PageLine.Write(new Recorded(Depot.Number + 1, at, page), mark.Sha!).Bytes);
+            }
+            catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+            {
+                throw new BookException($"The next page cannot be written: {e.Message} The day is not ended; make the folder writable and try again.", e);
+            }
+        }
+
+        Refresh();
+        return null;
+    }
+
     /// <summary>Opens the first page of a new book, or the next page of this one.</summary>
     /// <param name="prev">The book so far; null: a new book.</param>
     public static Book OpenPage(BookFolder folder, Book? prev, PageOpened page, DateTimeOffset at)

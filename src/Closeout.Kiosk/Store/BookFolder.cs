@@ -26,6 +26,9 @@ public sealed record BookFolder(string Path)
     /// <summary>Where attachments lie, each named by the SHA-256 of its bytes.</summary>
     public string Files => System.IO.Path.Combine(Path, "files");
 
+    /// <summary>Where kiosks say which van they walk.</summary>
+    public string Seats => System.IO.Path.Combine(Path, "seats");
+
     /// <summary>Where pictures may be put for the kiosk to attach, from a card reader or a shared folder.</summary>
     public string Inbox => System.IO.Path.Combine(Path, "inbox");
 

@@ -54,6 +54,11 @@ public static class EntryCodec
         Kind<BoxesWrittenOff>("boxes-written-off"),
         Kind<ContainerEmptied>("container-emptied"),
         Kind<CollectingBoxShipped>("collecting-box-shipped"),
+        Kind<CloseoutChecked>("closeout-checked"),
+        Kind<CloseoutReopened>("closeout-reopened"),
+        Kind<SignedFor>("signed-for"),
+        Kind<VanExplained>("van-explained"),
+        Kind<BookingsMoved>("bookings-moved"),
         Kind<PinSet>("pin-set"),
         Kind<PinReset>("pin-reset"),
         Kind<PinFailed>("pin-failed"),
@@ -77,7 +82,7 @@ public static class EntryCodec
     {
         if (!ByName.TryGetValue(kind, out var known) || version != known.Version)
         {
-            throw new FormatException($"an entry of kind '{kind}' version {version}, which this program does not know; another version of it may");
+            throw new FormatException($"an entry of kind '{kind}' version {version}, which this program does not know; a newer one, or an older, may");
         }
 
         try
@@ -136,6 +141,11 @@ public sealed record EntryKind(string Name, int Version, Type Type);
 [JsonSerializable(typeof(BoxesWrittenOff))]
 [JsonSerializable(typeof(ContainerEmptied))]
 [JsonSerializable(typeof(CollectingBoxShipped))]
+[JsonSerializable(typeof(CloseoutChecked))]
+[JsonSerializable(typeof(CloseoutReopened))]
+[JsonSerializable(typeof(SignedFor))]
+[JsonSerializable(typeof(VanExplained))]
+[JsonSerializable(typeof(BookingsMoved))]
 [JsonSerializable(typeof(PinSet))]
 [JsonSerializable(typeof(PinReset))]
 [JsonSerializable(typeof(PinFailed))]

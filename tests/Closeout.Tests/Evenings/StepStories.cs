@@ -95,6 +95,7 @@ public sealed class StepStories
         evening.Depot.Shifts.Should().BeEmpty();
         evening.Rows("mileage").Should().BeEmpty();
         evening.Rows("restock").Should().NotBeEmpty().And.OnlyContain(r => r.EndsWith(",yes", StringComparison.Ordinal));
-        evening.Left.Should().Equal("book", "cardboard.csv", "mileage.csv", "restock.csv", "shelf.csv", "wall.csv");
+        evening.Left.Should().Equal(
+            "book", "cardboard.csv", "incidents.csv", "kit.csv", "mileage-log.csv", "mileage.csv", "morning", "recycling-weeks.csv", "restock.csv", "shelf.csv", "wall.csv", "waste.csv");
     }
 }

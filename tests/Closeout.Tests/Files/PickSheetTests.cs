@@ -35,7 +35,8 @@ public sealed partial class PickSheetTests
 
         SHORT 3 showerhead 1.5 gpm: the depot has no more.
         KIT bring 2 traffic cones.
-        Van: ready, note: left door, to repair: dent; traffic cones: 1 of 3.
+        Van: ready, note: left door, to repair: dent (incident 1); traffic cones: 1
+          of 3.
         Lift heavy cartons with two; ladder tied. This sheet does not say that the
           van is safe.
 

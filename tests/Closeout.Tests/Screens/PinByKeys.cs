@@ -121,7 +121,7 @@ public sealed class PinByKeys
         var given = Closeout.Files.DayFolder.Read(Repository.SampleDay).Given!;
         var folder = new Closeout.Store.BookFolder(temp["book"]);
         var desk = new Desk(Closeout.Store.Book.OpenPage(folder, null, given.FirstPage(rehearsal: true), DateTimeOffset.UnixEpoch), new FixedClock(16, 52));
-        var session = new KioskSession(desk, new(folder), new(folder), new Pins(1));
+        var session = new KioskSession(desk, new(folder), new(folder), pins: new Pins(1));
         foreach (var key in Keystroke.Parse(ToSign))
         {
             session.Press(key);

@@ -26,7 +26,7 @@ internal sealed class SampleKiosk : IDisposable
         var page = given.FirstPage(rehearsal: false);
         page = page with { Carried = page.Carried with { People = [.. given.Setup.Crew.Where(t => !without.Contains(t.Code.Text)).Select(t => Set(given.Setup, t.Code))] } };
         Book = Book.OpenPage(Folder, null, page, Clock.GetLocalNow());
-        Session = new KioskSession(new Desk(Book, Clock), new Archive(Folder), new Attachments(Folder), new Pins(1, "bay"));
+        Session = new KioskSession(new Desk(Book, Clock), new Archive(Folder), new Attachments(Folder), pins: new Pins(1, "bay"));
     }
 
     public BookFolder Folder { get; }
@@ -78,7 +78,7 @@ internal sealed class SampleKiosk : IDisposable
     /// <param name="kiosk">The machine on which it is started.</param>
     public SampleKiosk Restart(string kiosk = "bay")
     {
-        Session = new KioskSession(new Desk(Book.Open(Folder), Clock), new Archive(Folder), new Attachments(Folder), new Pins(1, kiosk));
+        Session = new KioskSession(new Desk(Book.Open(Folder), Clock), new Archive(Folder), new Attachments(Folder), pins: new Pins(1, kiosk));
         return this;
     }
 

@@ -26,7 +26,7 @@ internal static class EveryKind
 
     private static IEnumerable<Entry> Entries() =>
     [
-        new PageOpened(Today, Rehearsal: false, Carried()),
+        new PageOpened(Today, Rehearsal: false, Carried(), EndedBy: new("L1")),
         new DayFolderLoaded(
             Setup(true), [Today.AddDays(1)], [new(Today.AddDays(1), Van, Visit, 3)], [Today], [Use()], [new(Today, Van, [new(Lamp, 8)], [new(Visit, 3)])], [new(Today, Van)], [new(Lamp, 12, Today.AddDays(9))]),
         new VanCameIn(Van, Technician, WeeklyDue: true, [Lamp]),
@@ -59,6 +59,11 @@ internal static class EveryKind
         new BoxesWrittenOff(Van, Lamp, 2, "never found", Technician),
         new ContainerEmptied(BookLb: 123.25, FullPercent: 85.5, WeighedLb: 610, Technician),
         new CollectingBoxShipped(Lamps, Today.AddDays(-300), 50.5m, "recycler, slip 7", Technician),
+        new CloseoutChecked(Van, new("L1")),
+        new CloseoutReopened(Van, "wrong odometer", new("L1")),
+        new SignedFor(Van, Technician, "went home ill", new("L1")),
+        new VanExplained(Van, StayedIn: false, "in the workshop", new("L1")),
+        new BookingsMoved(Today.AddDays(1), Van, Van, [new(Visit, 2)], "a van is held", new("L1")),
         new PinSet(Technician, Hash(7), Issued: true, Technician),
         new PinFailed(Technician, "bay-kiosk"),
         new PinPassed(Technician, "bay-kiosk"),
