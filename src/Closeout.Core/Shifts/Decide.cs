@@ -64,7 +64,7 @@ public static class Decider
             CountKit c => Kit(depot, van.Code, c),
             ConfirmKit => new KitConfirmed(van.Code),
             CheckWeekly c => Weekly(depot.Date, shift, c),
-            Sign c => setup.Find(c.Technician) is { } signer ? new Signed(van.Code, signer.Code) : Refusal.NoSuchTechnician(c.Technician),
+            Sign c => setup.Find(c.Technician) is { } signer ? new Signed(van.Code, signer.Code, depot.Rehearsal ? Proof.Rehearsal : Proof.Pin) : Refusal.NoSuchTechnician(c.Technician),
             _ => throw new InvalidOperationException($"no rule for {command.GetType().Name}"),
         };
     }

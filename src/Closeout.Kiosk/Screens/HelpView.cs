@@ -26,7 +26,7 @@ public static class HelpView
             "ready: nothing odd was confirmed. ready, note: read the notes before you drive. HELD: it may not go out until a lead lifts the hold. not closed: somebody still has to close it out.",
             "The wall repeats what people confirmed. It does not say that a van is safe.",
             "",
-            "F2 tomorrow's plan   F3 the yard: cardboard, container, other waste   F4 load the chosen van   F5 deliveries and corrections   F6 how well the plan did   F7 all of the chosen van, and a lead's desk for it   F8 the day book, and the end of the day   Ctrl+Q quit: nothing is lost.",
+            "F2 tomorrow's plan   F3 the yard: cardboard, container, other waste   F4 load the chosen van   F5 deliveries and corrections   F6 how well the plan did   F7 all of the chosen van, and a lead's desk for it   F8 the day book, and the end of the day   F9 people and their PINs   Ctrl+Q quit: nothing is lost.",
         ],
         CloseoutScreen =>
         [
@@ -59,6 +59,20 @@ public static class HelpView
             "A delivery goes onto the shelf and fills the oldest order. A corrected count makes the book follow; the difference goes to unexplained, with your reason.",
             "A hold is lifted by a lead, with a reason that stays on the wall.",
             "A lead's change of the plan stands for its date until it is withdrawn, however often the plan is made anew.",
+        ],
+        PinScreen =>
+        [
+            "What is recorded in your name needs your PIN. At the desk it is remembered for two minutes after the last key, and not beyond somebody else's sign-off; a signature asks always.",
+            "",
+            "After a wrong one the kiosk waits: 1, 2, 4 seconds, up to 30. Ten in a row lock the PIN: a lead resets it, F9 on the wall and R. A lead without a PIN gets one from another lead.",
+            "A PIN of your own has eight characters or more; six digits are drawn for you with I. No date, no code or name, nothing repeated or in a row.",
+            "It proves who confirmed. It does not say that a van is safe. Fuel PINs, card numbers and social-security numbers have no place here.",
+        ],
+        PeopleScreen =>
+        [
+            "Everybody of the crew, and whether a PIN is set, locked, or none. R resets one: a technician then takes a new one at the next sign-off. I issues six digits, shown once. Both are a lead's, with code and PIN.",
+            "",
+            "The first lead's PIN was shown at set-up. While no lead has one that works, closeout first-pin LEAD issues it.",
         ],
         AccuracyScreen =>
         [

@@ -26,7 +26,7 @@ public static class EntryCodec
     /// <summary>Every kind that a book may hold.</summary>
     public static readonly IReadOnlyList<EntryKind> Kinds =
     [
-        Kind<PageOpened>("page-opened", 2),
+        Kind<PageOpened>("page-opened", 3),
         Kind<DayFolderLoaded>("day-folder-loaded", 2),
         Kind<VanCameIn>("van-came-in"),
         Kind<LeftoverCounted>("leftover-counted"),
@@ -39,7 +39,7 @@ public static class EntryCodec
         Kind<KitCounted>("kit-counted", 2),
         Kind<KitConfirmed>("kit-confirmed"),
         Kind<WeeklyChecked>("weekly-checked", 2),
-        Kind<Signed>("signed"),
+        Kind<Signed>("signed", 2),
         Kind<PlanOverridden>("plan-overridden"),
         Kind<OverrideWithdrawn>("override-withdrawn"),
         Kind<VanLoaded>("van-loaded"),
@@ -60,6 +60,10 @@ public static class EntryCodec
         Kind<VanExplained>("van-explained"),
         Kind<BookingsMoved>("bookings-moved"),
         Kind<BookSalvaged>("book-salvaged"),
+        Kind<PinSet>("pin-set"),
+        Kind<PinReset>("pin-reset"),
+        Kind<PinFailed>("pin-failed"),
+        Kind<PinPassed>("pin-passed"),
     ];
 
     private static readonly Dictionary<string, EntryKind> ByName = Kinds.ToDictionary(k => k.Name);
@@ -144,4 +148,8 @@ public sealed record EntryKind(string Name, int Version, Type Type);
 [JsonSerializable(typeof(VanExplained))]
 [JsonSerializable(typeof(BookingsMoved))]
 [JsonSerializable(typeof(BookSalvaged))]
+[JsonSerializable(typeof(PinSet))]
+[JsonSerializable(typeof(PinReset))]
+[JsonSerializable(typeof(PinFailed))]
+[JsonSerializable(typeof(PinPassed))]
 public sealed partial class BookJson : JsonSerializerContext;

@@ -74,10 +74,10 @@ public sealed class EntryCodecTests
     }
 
     [Theory]
-    [InlineData("\"kind\":\"signed\",\"v\":1", "\"kind\":\"van-painted\",\"v\":1", "an entry of kind 'van-painted' version 1, which this program does not know*newer*")]
-    [InlineData("\"kind\":\"signed\",\"v\":1", "\"kind\":\"signed\",\"v\":2", "an entry of kind 'signed' version 2, which this program does not know*newer*")]
-    [InlineData("\"kind\":\"signed\",\"v\":1", "\"kind\":\"signed\",\"v\":0", "an entry of kind 'signed' version 0*")]
-    [InlineData("\"kind\":\"signed\"", "\"kind\":\"Signed\"", "an entry of kind 'Signed' version 1*")]
+    [InlineData("\"kind\":\"signed\",\"v\":2", "\"kind\":\"van-painted\",\"v\":1", "an entry of kind 'van-painted' version 1, which this program does not know*newer*")]
+    [InlineData("\"kind\":\"signed\",\"v\":2", "\"kind\":\"signed\",\"v\":3", "an entry of kind 'signed' version 3, which this program does not know*newer*")]
+    [InlineData("\"kind\":\"signed\",\"v\":2", "\"kind\":\"signed\",\"v\":0", "an entry of kind 'signed' version 0*")]
+    [InlineData("\"kind\":\"signed\"", "\"kind\":\"Signed\"", "an entry of kind 'Signed' version 2*")]
     [InlineData("\"technician\":\"T07\"", "\"technician\":\"T 07\"", "not an entry of kind 'signed': *'T 07' is not a code*")]
     [InlineData("\"technician\":\"T07\"", "\"technician\":\"T07\",\"colour\":\"red\"", "not an entry of kind 'signed': *colour*")]
     [InlineData("\"technician\":\"T07\"", "\"technician\":7", "*")]
