@@ -69,6 +69,15 @@ public class LoadedToPayloadStories
     }
 
     [Fact]
+    public void What_the_depot_has_no_more_of_stays_short_in_a_van_that_is_full()
+    {
+        // Ten lamps and the last three showerheads weigh just 3.5 lb. A fourth would be too heavy, and there is none.
+        var depot = Tiny.Opened("bin: 10 LAMP, 3 SHOWER; B1: 0+2 WRAP", setup: PayloadStories.Van(3.5 + 0.6)).At(Tiny.B1, Step.Closed);
+        var loaded = depot.Did(depot.AsPlanned(Tiny.B1));
+        loaded.Line(Tiny.B1, Shower)!.Should().Match<RestockLine>(l => l.Short == 1 && l.Target == new Target(4, Basis.Low));
+    }
+
+    [Fact]
     public void Taking_more_than_planned_makes_the_van_too_heavy_and_the_plan_says_by_how_much()
     {
         var depot = Evening.Did(new LoadVan(Tiny.B1, [new(Lamp, 0, 10), new(Shower, 0, 6)], Tiny.T1));

@@ -130,6 +130,15 @@ public class PayloadStories
     }
 
     [Fact]
+    public void A_line_cut_twice_tells_what_it_would_have_got_at_first()
+    {
+        // B2 gives up a showerhead; then it gets the six lamps that B1 cannot carry, and gives up two more.
+        var depot = Three("bin: 10 LAMP, 12 SHOWER", 0.8, 1.9, 100, Tiny.Setup with { Items = [Tiny.Lamp, Tiny.Shower] });
+        (depot.Given(Tiny.B2), depot.Given(Tiny.B2, Shower)).Should().Be((6, 1));
+        depot.Line(Tiny.B2, Shower)!.Should().Match<RestockLine>(l => l.CutUnits == 3 && l.Cut!.Target == new Target(4, Basis.Low));
+    }
+
+    [Fact]
     public void A_van_too_heavy_with_what_it_has_aboard_gets_nothing_that_weighs_and_the_plan_says_so()
     {
         var setup = Van(1, Tiny.Setup with { Items = [Tiny.Lamp, Tiny.Shower with { UnitWeightLb = 0 }] });
