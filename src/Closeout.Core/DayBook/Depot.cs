@@ -163,7 +163,7 @@ public sealed record Depot(
             BookingsMoved e => next with { Bookings = Moved(e) },
             VanLoaded e => next with { Loaded = Loaded.SetItems(e.Lines.Select(l => KeyValuePair.Create((e.Van, l.Item), l))) },
             DeliveryReceived e => next with { Orders = Received(e) },
-            CountCorrected => next,
+            CountCorrected or BookSalvaged => next,
             HoldsLifted e => next with { Lifted = Lifted.Add(e) },
             HoldPlaced e => next with
             {
@@ -188,7 +188,7 @@ public sealed record Depot(
         };
     }
 
-    private int After(DamageFound found) => found.Number == Incidents + 1
+    private int After(DamageFound found) => found.Number > Incidents
         ? found.Number
         : throw new InvalidOperationException($"incident {found.Number} follows incident {Incidents}");
 

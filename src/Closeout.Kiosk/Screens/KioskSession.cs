@@ -9,8 +9,9 @@ namespace Closeout.Screens;
 
 /// <summary>The kiosk without a terminal: keys in, model out, entries to the desk. The terminal view and the tests drive the same one.</summary>
 /// <param name="seats">Says to other kiosks which van is walked here; null: there are no others.</param>
+/// <param name="daily">The day's backup; null: none is made.</param>
 /// <param name="pins">Null: the program's own, with the usual iterations and the machine's name.</param>
-public sealed class KioskSession(Desk desk, Archive archive, Attachments attachments, VanSeats? seats = null, Pins? pins = null)
+public sealed class KioskSession(Desk desk, Archive archive, Attachments attachments, VanSeats? seats = null, DailyBackup? daily = null, Pins? pins = null)
 {
     private readonly PinGate gate = new(desk, pins ?? new Pins());
 
@@ -70,6 +71,8 @@ public sealed class KioskSession(Desk desk, Archive archive, Attachments attachm
     /// <summary>Takes in what other programs wrote. True when the screen may have changed.</summary>
     public bool Refresh()
     {
+        daily?.Begin();
+        var told = TellOfBackup();
         try
         {
             var rested = gate.Rested(Model);
@@ -77,7 +80,7 @@ public sealed class KioskSession(Desk desk, Archive archive, Attachments attachm
             Model = rested;
             if (!desk.Refresh())
             {
-                return !same;
+                return told || !same;
             }
 
             Model = Settle.On(desk.Depot, Model);
@@ -88,6 +91,18 @@ public sealed class KioskSession(Desk desk, Archive archive, Attachments attachm
             Model = Model with { Said = e.Message };
             return true;
         }
+    }
+
+    /// <summary>Says that a backup failed, once nothing else is being said. It stops nobody.</summary>
+    private bool TellOfBackup()
+    {
+        if (Model.Said.Length > 0 || daily?.Failure() is not { Length: > 0 } failure)
+        {
+            return false;
+        }
+
+        Model = Model with { Said = failure };
+        return true;
     }
 
     /// <summary>The screen as it stands.</summary>

@@ -59,8 +59,8 @@ public sealed class Attachments(BookFolder folder)
             var sha = Convert.ToHexStringLower(SHA256.HashData(bytes));
             if (!IsWhole(sha))
             {
-                BookFolder.MakePrivate(folder.Files);
-                Disk.WriteWhole(Place(sha), bytes);
+                Disk.MakeFolder(folder.Files);
+                Disk.WriteWhole(Place(sha), bytes, own: true);
             }
 
             var name = Path.GetFileName(path);

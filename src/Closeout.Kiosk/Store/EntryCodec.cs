@@ -59,6 +59,7 @@ public static class EntryCodec
         Kind<SignedFor>("signed-for"),
         Kind<VanExplained>("van-explained"),
         Kind<BookingsMoved>("bookings-moved"),
+        Kind<BookSalvaged>("book-salvaged"),
         Kind<PinSet>("pin-set"),
         Kind<PinReset>("pin-reset"),
         Kind<PinFailed>("pin-failed"),
@@ -82,7 +83,7 @@ public static class EntryCodec
     {
         if (!ByName.TryGetValue(kind, out var known) || version != known.Version)
         {
-            throw new FormatException($"an entry of kind '{kind}' version {version}, which this program does not know; a newer one, or an older, may");
+            throw new OtherVersionException($"an entry of kind '{kind}' version {version}, which this program does not know; a newer one, or an older, may");
         }
 
         try
@@ -146,6 +147,7 @@ public sealed record EntryKind(string Name, int Version, Type Type);
 [JsonSerializable(typeof(SignedFor))]
 [JsonSerializable(typeof(VanExplained))]
 [JsonSerializable(typeof(BookingsMoved))]
+[JsonSerializable(typeof(BookSalvaged))]
 [JsonSerializable(typeof(PinSet))]
 [JsonSerializable(typeof(PinReset))]
 [JsonSerializable(typeof(PinFailed))]

@@ -26,7 +26,7 @@ public sealed class VanSeats(BookFolder folder, string kiosk) : IDisposable
         var place = Path.Combine(folder.Seats, van.Text.ToUpperInvariant());
         try
         {
-            BookFolder.MakePrivate(folder.Seats);
+            Disk.MakeFolder(folder.Seats);
             held = new FileStream(place + ".lock", FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None);
             File.WriteAllText(place + ".txt", FormattableString.Invariant($"{kiosk} since {now:HH:mm}"));
             Van = van;

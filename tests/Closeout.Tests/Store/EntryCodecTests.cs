@@ -33,8 +33,9 @@ public sealed class EntryCodecTests
                 var (bytes, sha) = PageLine.Write(recorded, PageLine.Nothing);
                 bytes.AsSpan(0, bytes.Length - 1).Contains((byte)'\n').Should().BeFalse("an entry is one line");
 
-                var (read, readSha, _) = PageLine.Read(bytes.AsSpan(0, bytes.Length - 1), PageLine.Nothing);
+                var (read, readSha, prev, _) = PageLine.Read(bytes.AsSpan(0, bytes.Length - 1), PageLine.Nothing);
 
+                prev.Should().Be(PageLine.Nothing);
                 read.Should().BeEquivalentTo(recorded, o => o.RespectingRuntimeTypes().WithStrictOrdering());
                 readSha.Should().Be(sha);
                 PageLine.Write(read, PageLine.Nothing).Bytes.Should().Equal(bytes);
