@@ -50,6 +50,13 @@ public sealed class GoldenScreens
         ["evening-lifted"] = "B4{F7}windscreen replaced, workshop slip 12{Enter}L1{Enter}",
         ["evening-accuracy"] = "{F6}",
         ["evening-cardboard"] = "{F3}",
+        ["people"] = "{F9}{Down}{Down}",
+        ["pin-ask"] = "B3{Enter}{Enter}**{Enter}={Enter}=T14{Enter}4815",
+        ["pin-waits"] = "B3{Enter}{Enter}**{Enter}={Enter}=T14{Enter}481516{Enter}000000{Enter}",
+        ["pin-first"] = "B3{Enter}{Enter}**{Enter}={Enter}={Enter}",
+        ["pin-again"] = "B3{Enter}{Enter}**{Enter}={Enter}={Enter}iron gravel{Enter}iron",
+        ["pin-issue"] = "{F9}{Down}{Down}{Down}i",
+        ["pin-help"] = "B3{Enter}{Enter}**{Enter}={Enter}={Enter}{F1}",
         ["plan-help"] = "{F2}{F1}",
         ["load-help"] = "{F4}{F1}",
         ["desk-help"] = "{F5}{F1}",
@@ -110,7 +117,7 @@ public sealed class GoldenScreens
     /// <summary>A kiosk before anybody came in, or after the sample evening.</summary>
     private static SampleKiosk Kiosk(string name)
     {
-        var kiosk = new SampleKiosk();
+        var kiosk = name.StartsWith("p", StringComparison.Ordinal) ? new SampleKiosk(typesPins: false, without: "T07") : new SampleKiosk();
         if (name.StartsWith("evening-", StringComparison.Ordinal))
         {
             Rehearsal.Play(kiosk.Session.Desk, new Attachments(kiosk.Folder), EveningAnswers.Of(DayFolder.Read(Repository.SampleDay).Evening)).Should().BeEmpty();
