@@ -55,6 +55,10 @@ internal static class ArchiveDocuments
             VanExplained x => x.Lead.Text,
             BookingsMoved m => m.Lead.Text,
             PageOpened { EndedBy: { } by } => by.Text,
+            PinSet p => p.Person.Text,
+            PinReset p => p.Person.Text,
+            PinFailed p => p.Person.Text,
+            PinPassed p => p.Person.Text,
             _ => null,
         },
     };

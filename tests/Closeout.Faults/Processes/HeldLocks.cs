@@ -23,7 +23,7 @@ public static class HeldLocks
             using var holder = round % 2 == 0 ? Sitting(folder) : InAnAppend(folder, random);
             try
             {
-                var kiosk = new KioskSession(new Desk(Book.Open(folder), TimeProvider.System), new Archive(folder));
+                var kiosk = new KioskSession(new Desk(Book.Open(folder), TimeProvider.System), new Archive(folder), new Attachments(folder));
                 Press(kiosk, "B3{Enter}T07");
                 var before = kiosk.Desk.Depot.Number;
                 refused.Add(Timed(() => Press(kiosk, "{Enter}")));

@@ -64,11 +64,11 @@ internal static class EveryKind
         new SignedFor(Van, Technician, "went home ill", new("L1")),
         new VanExplained(Van, StayedIn: false, "in the workshop", new("L1")),
         new BookingsMoved(Today.AddDays(1), Van, Van, [new(Visit, 2)], "a van is held", new("L1")),
-        new BookSalvaged(Lost: 2, [new(Lamp, 3, Place.Unexplained, Place.Bin)]),
         new PinSet(Technician, Hash(7), Issued: true, Technician),
         new PinFailed(Technician, "bay-kiosk"),
         new PinPassed(Technician, "bay-kiosk"),
         new PinReset(Technician, Technician),
+        new BookSalvaged(Lost: 2, [new(Lamp, 3, Place.Unexplained, Place.Bin)]),
     ];
 
     private static Carried Carried() => new(
