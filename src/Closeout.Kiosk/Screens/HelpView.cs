@@ -44,7 +44,7 @@ public static class HelpView
         [
             "What each van lacks for tomorrow and where it comes from: sealed cartons from the shelf, loose units from the leftovers bin, loose units from cartons opened at the depot.",
             "",
-            "basis: low (the van's least), booked (the visits booked need more), high (they need more than the van may carry), lead (a lead changed it). short: the depot cannot fill it. ?: the van is not closed, so nobody counted.",
+            "basis: low (the van's least), booked (the visits booked need more), high (they need more than the van may carry), lead (a lead changed it), payload (more would be too heavy for the van). short: the depot cannot fill it. ?: the van is not closed, so nobody counted.",
             "",
             "Enter says why: the bookings, the demand that follows from them, the promise, the limits, what is given from where, and the chance that it is missed. # bars are the chances of the demand.",
             "F4 loads the van, F5 changes the line: a lead's, with a reason. Type a piece of a name to see only that. closeout restock --out FILE writes all of it; closeout picks --out DIR makes sheets to print.",
@@ -52,6 +52,7 @@ public static class HelpView
         LoadScreen =>
         [
             "The van's pick list in stow order. Type what you really took; Enter confirms the item, = confirms all the rest as shown.",
+            "Weight: what the stock aboard weighs now and with this load, and what the van's payload leaves for stock once crew and kit are taken off. A plan that would be too heavy is cut, least needed first; what was cut stands below. The scale and the van's placard know better than the book.",
             "Only this moves stock in the book. A short pick is kept, and what is left is planned for the others. A van is loaded after its close-out.",
         ],
         DeskScreen =>

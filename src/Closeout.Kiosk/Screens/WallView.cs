@@ -51,7 +51,7 @@ public static class WallView
         foreach (var (word, sentence) in WallWords.Totals(desk.Depot, desk.Plan))
         {
             var begin = word.PadRight(11);
-            foreach (var line in Sheet.Wrap(sentence, sheet.Width - 14).Take(2))
+            foreach (var line in Sheet.Wrap(sentence, sheet.Width - 14).Take(3))
             {
                 lines.Add(begin + line);
                 begin = new string(' ', 11);

@@ -91,6 +91,17 @@ public sealed class EntryCodecTests
     }
 
     [Fact]
+    public void A_page_from_before_crew_and_kit_were_a_setting_has_the_default()
+    {
+        var (was, prev) = (PageLine.Write(EveryKind.Page[1], PageLine.Nothing).Bytes, PageLine.Nothing);
+        Encoding.UTF8.GetString(was).Should().Contain(",\"crewAndKitLb\":475.5");
+
+        var read = PageLine.Read(ForgedLine.Of(EveryKind.Page[1], ",\"crewAndKitLb\":475.5", "", prev), prev).Recorded;
+
+        ((DayFolderLoaded)read.Entry).Setup.Depot.CrewAndKitLb.Should().Be(DepotSettings.DefaultCrewAndKitLb);
+    }
+
+    [Fact]
     public void A_field_that_is_missing_is_refused()
     {
         var line = ForgedLine.Of(EveryKind.Signed, "\"technician\":\"T07\",", "", PageLine.Nothing);

@@ -105,7 +105,7 @@ internal static class EveryKind
     private static DailyUse Use() => new(Today.AddDays(-1), Visit, 4, [new(Lamp, 21, 9_000_000_000_000)]);
 
     private static Setup Setup(bool metric) => new(
-        new("Saltmarsh Row", new(16, 30), metric, 0.98, 0.95, 0.9, 8, 85, 106, 3.25, "a source, page 7", [Lamps]),
+        new("Saltmarsh Row", new(16, 30), metric, 0.98, 0.95, 0.9, 8, 85, 106, 3.25, "a source, page 7", [Lamps], 475.5),
         [new(Lamp, "LED lamp A19, \"9 W\"", 1, 24, 0.13, new(14.75, 9.75, 4.75, "32ECT-B"), 48, 84, 5, 6, 4, "rear left"), new(Tape, "Tape", 3, 1, 0.05, new(0, 0, 0, "own"), 0, 3, 1, 2, 0, "")],
         [new(Van, 3, "Curlew", 1650.5, "diesel", 1000.5m, 5000, 6, 25600.1m, new(2026, 1, 24))],
         [new(Van, Lamp, 72, 144)],

@@ -44,7 +44,7 @@ internal static class RandomEntries
         .Select((code, name, lead, van, days) => new Technician(code, name, lead, van, days));
 
     private static readonly Gen<Setup> Setups = Gen.Select(Items.Array[0, 2], Crew.Array[0, 2], Wild, Van, Date, Decimal, Gen.Double[0.001, 1]).Select((items, crew, text, van, date, miles, part) => new Setup(
-        new(text, TimeOnly.MaxValue, miles > 0, part, part / 2, part / 3, part * 8, part * 90, part * 100, miles > 0 ? part : null, miles > 0 ? text : null, miles > 0 ? [new("lamps")] : []),
+        new(text, TimeOnly.MaxValue, miles > 0, part, part / 2, part / 3, part * 8, part * 90, part * 100, miles > 0 ? part : null, miles > 0 ? text : null, miles > 0 ? [new("lamps")] : [], part * 1000),
         items, [new(van, 7, text, part, text, miles, miles, 6, miles, date)], [.. items.Select(i => new VanLimit(van, i.Code, 1, 2))],
         [new(new("P"), text, 3, miles > 0, miles < 0, 30, 7)], [new(van, new("P"), 4)], crew, [.. items.Select(i => new PlanningRate(new("k"), i.Code, part, part))], [new(text, part)]));
 
