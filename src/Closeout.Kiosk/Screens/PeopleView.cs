@@ -28,8 +28,8 @@ public static class PeopleView
 
         sheet.Write(sheet.Height - 4, 3, depot.Rehearsal
             ? "A rehearsal asks for no PIN and keeps none."
-            : $"{PinTries.MostInARow} wrong ones in a row lock a PIN until a lead resets it. A PIN says who confirmed,", Look.Faint);
-        sheet.Write(sheet.Height - 3, 3, depot.Rehearsal ? "" : "not that a van is safe.", Look.Faint);
+            : $"{PinTries.MostInARow} wrong ones in a row lock a PIN until a lead resets it.", Look.Faint);
+        sheet.Write(sheet.Height - 3, 3, depot.Rehearsal ? "" : "A PIN says who confirmed. It does not say that a van is safe.", Look.Faint);
         View.Keys(sheet, "Up/Down choose   R reset (a lead)   I issue (a lead)   F1 help   Esc the wall");
     }
 

@@ -8,7 +8,8 @@ public static class PinView
 {
     private const int Field = 24;
 
-    public static void Draw(Sheet sheet, Desk desk, PinScreen s)
+    /// <param name="isTold">Whether a sentence below says already what was refused.</param>
+    public static void Draw(Sheet sheet, Desk desk, PinScreen s, bool isTold)
     {
         var depot = desk.Depot;
         var person = depot.Setup.Find(s.Person)!;
@@ -24,7 +25,7 @@ public static class PinView
         var column = sheet.Write(row + 1, 3, "> " + Label(s.Stage) + "  ");
         sheet.Write(row + 1, column, $"[{shown.PadRight(Field)}]", Look.Field);
         sheet.Caret = (row + 1, column + 1 + Math.Min(shown.Length, Field - 1));
-        if (s.Stage == PinStage.Ask && PinTries.Now(depot, person, s.Kiosk, desk.Now) is { } wait)
+        if (s.Stage == PinStage.Ask && !isTold && PinTries.Now(depot, person, s.Kiosk, desk.Now) is { } wait)
         {
             row += 3;
             foreach (var line in Sheet.Wrap(wait.Text, sheet.Width - 6))

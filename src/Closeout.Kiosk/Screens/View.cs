@@ -51,7 +51,7 @@ public static class View
                 AttachView.Draw(sheet, desk.Depot, s);
                 break;
             case PinScreen s:
-                PinView.Draw(sheet, desk, s);
+                PinView.Draw(sheet, desk, s, isTold: model.Said.Length > 0);
                 break;
             case IssuedScreen s:
                 PinView.Draw(sheet, desk.Depot, s);
