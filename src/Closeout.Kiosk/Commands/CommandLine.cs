@@ -44,7 +44,7 @@ public static class CommandLine
         }));
         root.Add(wall);
 
-        foreach (var name in new[] { "restock", "shelf", "cardboard", "mileage", "accuracy" })
+        foreach (var name in Output.Files.Keys.Where(f => f != "wall"))
         {
             var file = new Option<string?>("--out") { Description = "The file to write; - is standard output.", HelpName = "FILE", Required = true };
             var export = new Command(name, $"Writes {name}.csv.") { file, final };
@@ -56,7 +56,7 @@ public static class CommandLine
                     return ExitCode.No;
                 }
 
-                Output.Write(Path(parsed, file)!, Output.Files[name](depot));
+                Output.Write(Path(parsed, file)!, Output.Files[name](depot, ArchiveCommand.Of(FolderOf(parsed))));
                 return ExitCode.Done;
             }));
             root.Add(export);
@@ -66,6 +66,21 @@ public static class CommandLine
         var picks = new Command("picks", "Writes a pick sheet for every van as text, and all in picks.html.") { pickDir };
         picks.SetAction(parsed => Guarded(() => PicksCommand.Run(Book.Open(FolderOf(parsed), DateOf(parsed.GetValue(date))).Depot, Path(parsed, pickDir)!)));
         root.Add(picks);
+
+        var morningDir = new Option<string?>("--out") { Description = "The folder for the sheets.", HelpName = "DIR", Required = true };
+        var morning = new Command("morning", "Writes the morning sheet: a page for the depot and one for every van as text, and all in morning.html.") { morningDir };
+        morning.SetAction(parsed => Guarded(() => MorningCommand.Run(Book.Open(FolderOf(parsed), DateOf(parsed.GetValue(date))).Depot, Path(parsed, morningDir)!)));
+        root.Add(morning);
+
+        var photoDir = new Option<string?>("--out") { Description = "The folder for the pictures.", HelpName = "DIR", Required = true };
+        var photos = new Command("photos", "Writes all attached pictures out again, byte for byte, by date and van.") { photoDir };
+        photos.SetAction(parsed => Guarded(() => PhotosCommand.Run(FolderOf(parsed), DateOf(parsed.GetValue(date)), Path(parsed, photoDir)!)));
+        root.Add(photos);
+
+        var auditFile = new Option<string?>("--out") { Description = "The file to write; - is standard output.", HelpName = "FILE", Required = true };
+        var audit = new Command("audit", "Writes audit.csv: every entry of the book, or of --date: who did what when.") { auditFile };
+        audit.SetAction(parsed => Guarded(() => AuditCommand.Run(FolderOf(parsed), DateOf(parsed.GetValue(date)), Path(parsed, auditFile)!)));
+        root.Add(audit);
 
         AddKeeping(root, FolderOf, clock);
         return root;

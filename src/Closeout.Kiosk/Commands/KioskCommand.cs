@@ -24,7 +24,8 @@ public static class KioskCommand
             return ExitCode.BadInput;
         }
 
-        var code = KioskTerminal.Run(new KioskSession(new Desk(book, clock), new Archive(folder), daily));
+        using var seats = new VanSeats(folder, $"{Environment.MachineName}, program {Environment.ProcessId},");
+        var code = KioskTerminal.Run(new KioskSession(new Desk(book, clock), new Archive(folder), new Attachments(folder), seats, daily));
         daily.Finish(Patience);
         return code;
     }

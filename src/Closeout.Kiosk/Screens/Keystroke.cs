@@ -21,6 +21,7 @@ public enum Press
     F5,
     F6,
     F7,
+    F8,
     Quit,
 }
 

@@ -1,10 +1,9 @@
 using Closeout.Cardboard;
+using Closeout.DayBook;
+using Closeout.Vans;
 using LiteDB;
 
 namespace Closeout.Store;
-
-/// <summary>Boxes of one business date, all vans.</summary>
-public sealed record BoxDay(DateOnly Date, int Expected, int Flattened, double WeightLb);
 
 /// <summary>
 /// The searchable database made from the pages: entries by date, van, person and kind, and the boxes of every day. It is
@@ -17,14 +16,24 @@ public sealed class Archive(BookFolder folder, Action<int, int>? progress = null
     private readonly ArchiveFiles files = new(folder.Archive);
 
     /// <summary>The boxes of every day from one date to another, both included, oldest first.</summary>
-    public IReadOnlyList<BoxDay> Boxes(DateOnly from, DateOnly to) => Use(db =>
-        db.GetCollection("boxes")
-            .Find(Query.Between("date", ArchiveDocuments.Day(from), ArchiveDocuments.Day(to)))
-            .ToList()
-            .GroupBy(b => b["date"].AsInt32)
-            .OrderBy(g => g.Key)
-            .Select(g => new BoxDay(ArchiveDocuments.Date(g.Key), g.Sum(b => b["expected"].AsInt32), g.Sum(b => b["flattened"].AsInt32), g.Sum(b => b["weight_lb"].AsDouble)))
-            .ToList());
+    public IReadOnlyList<DatedBoxes> Boxes(DateOnly from, DateOnly to) =>
+        Use(db => Between(db, "boxes", from, to).Select(ArchiveRows.Boxes).OrderBy(b => b.Date).ThenBy(b => b.Row.Van).ThenBy(b => b.Row.Item).ToList());
+
+    /// <summary>The mileage log from one date to another, both included, by date, then van.</summary>
+    public IReadOnlyList<LoggedMiles> Miles(DateOnly from, DateOnly to) =>
+        Use(db => Between(db, "miles", from, to).Select(ArchiveRows.Miles).OrderBy(m => m.Date).ThenBy(m => m.Van).ToList());
+
+    /// <summary>What came home of waste streams from one date to another, both included, by date, stream and van.</summary>
+    public IReadOnlyList<StreamDay> Streams(DateOnly from, DateOnly to) =>
+        Use(db => Between(db, "streams", from, to).Select(ArchiveRows.Stream).OrderBy(s => s.Date).ThenBy(s => s.Stream).ThenBy(s => s.Van).ToList());
+
+    /// <summary>All incidents of the book, by number.</summary>
+    public IReadOnlyList<LoggedIncident> Incidents() =>
+        Use(db => db.GetCollection("incidents").FindAll().ToList().Select(ArchiveRows.Incident).OrderBy(i => i.Incident.Number).ToList());
+
+    /// <summary>All pictures of the book and the entries that attached them, oldest first.</summary>
+    public IReadOnlyList<(int Number, DateOnly Date, PhotoAttached Photo)> Photos() =>
+        Use(db => db.GetCollection("photos").FindAll().ToList().Select(ArchiveRows.Photo).OrderBy(p => p.Number).ToList());
 
     /// <summary>The numbers of all entries of a van, oldest first.</summary>
     public IReadOnlyList<int> EntriesOf(string van) => Use(db =>
@@ -51,7 +60,7 @@ public sealed class Archive(BookFolder folder, Action<int, int>? progress = null
 
             using var db = files.Connect();
             var state = ArchiveState.Of(db);
-            return state.Number > 0 && state.Book == FirstSha() ? new(state.Number, ArchiveDocuments.Date(state.Day), state.Sha, state.Book) : null;
+            return state.Number > 0 && state.Book == FirstSha() ? new(state.Number, ArchiveRows.Date(state.Day), state.Sha, state.Book) : null;
         }
         catch (Exception e) when (e is not OutOfMemoryException)
         {
@@ -146,7 +155,7 @@ public sealed class Archive(BookFolder folder, Action<int, int>? progress = null
             throw new InvalidDataException("an archive of another book");
         }
 
-        var dates = folder.Dates.Where(d => ArchiveDocuments.Day(d) >= known.Day).ToList();
+        var dates = folder.Dates.Where(d => ArchiveRows.Day(d) >= known.Day).ToList();
         for (var i = 0; i < dates.Count; i++)
         {
             progress?.Invoke(i, dates.Count);
@@ -196,14 +205,34 @@ public sealed class Archive(BookFolder folder, Action<int, int>? progress = null
         entries.EnsureIndex("van");
         entries.EnsureIndex("person");
         entries.EnsureIndex("kind");
-        entries.Insert(page.Entries.Where(e => e.Number > known.Number).Select(e => ArchiveDocuments.Of(date, e)).ToList());
+        entries.Insert(page.Entries.Where(e => e.Number > known.Number).Select(e => ArchiveEntries.Of(date, e)).ToList());
 
-        var boxes = db.GetCollection("boxes");
-        boxes.EnsureIndex("date");
-        boxes.DeleteMany(Query.EQ("date", ArchiveDocuments.Day(date)));
-        boxes.Insert(CardboardTotals.Rows(BookCheck.Fold(path, page)).Select(r => ArchiveDocuments.Of(date, r)).ToList());
-        new ArchiveState(page.Mark.Number, ArchiveDocuments.Day(date), page.Mark.Sha!, known.Number == 0 ? FirstSha() : known.Book).Write(db);
+        var depot = BookCheck.Fold(path, page);
+        if (known.Number == 0 && page.Entries[0].Entry is PageOpened { Carried.Yard.BoxDays: var earlier })
+        {
+            // What older records told stands in no page of its own.
+            db.GetCollection("boxes").Insert(earlier.Where(d => d.Date < date).Select(d => ArchiveRows.Of(new DatedBoxes(d.Date, new(default, default, d.Expected, d.Flattened, d.WeightLb)))).ToList());
+        }
+
+        Replace(db, "boxes", date, RecyclingTotals.Tonight(depot).Select(ArchiveRows.Of));
+        Replace(db, "miles", date, MileageLog.Of(depot).Select(ArchiveRows.Of));
+        Replace(db, "streams", date, depot.Shifts.Values.SelectMany(s => s.Streams.Where(a => a.Value > 0).Select(a => new StreamDay(date, s.Van, a.Key, a.Value))).Select(ArchiveRows.Of));
+        Replace(db, "photos", date, page.Entries.Where(e => e.Entry is PhotoAttached).Select(e => ArchiveRows.Of(date, e.Number, (PhotoAttached)e.Entry)));
+        db.GetCollection("incidents").Upsert(IncidentLog.Of(depot).Select(ArchiveRows.Of).ToList());
+        new ArchiveState(page.Mark.Number, ArchiveRows.Day(date), page.Mark.Sha!, known.Number == 0 ? FirstSha() : known.Book).Write(db);
         db.Commit();
         return 1;
+    }
+
+    private static IReadOnlyList<BsonDocument> Between(LiteDatabase db, string collection, DateOnly from, DateOnly to) =>
+        db.GetCollection(collection).Find(Query.Between("date", ArchiveRows.Day(from), ArchiveRows.Day(to))).ToList();
+
+    /// <summary>The rows of a date, anew.</summary>
+    private static void Replace(LiteDatabase db, string collection, DateOnly date, IEnumerable<BsonDocument> rows)
+    {
+        var all = db.GetCollection(collection);
+        all.EnsureIndex("date");
+        all.DeleteMany(Query.EQ("date", ArchiveRows.Day(date)));
+        all.Insert(rows.ToList());
     }
 }

@@ -113,6 +113,39 @@ public sealed class Book
         return null;
     }
 
+    /// <summary>All entries of the page, as they stand on disk.</summary>
+    /// <exception cref="BookException">It cannot be read.</exception>
+    public IReadOnlyList<Recorded> Entries() => PageReader.Read(folder.Page(Date), default).Entries;
+
+    /// <summary>Takes the lock, reads what others wrote, and opens the page that follows from it.</summary>
+    /// <returns>The refusal; null: this book stands at the new page.</returns>
+    /// <exception cref="BookException">It could not be written: nothing was.</exception>
+    public Refusal? Turn(Func<Depot, (PageOpened? Page, Refusal? Refusal)> decide, DateTimeOffset at)
+    {
+        using (BookLock.Take(folder.Lock))
+        {
+            Refresh();
+            SetTornAside();
+            var (page, refusal) = decide(Depot);
+            if (refusal is not null)
+            {
+                return refusal;
+            }
+
+            try
+            {
+                WritePage(folder, new Recorded(Depot.Number + 1, at, page!), mark.Sha!, first);
+            }
+            catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+            {
+                throw new BookException($"The next page cannot be written: {e.Message} The day is not ended; make the folder writable and try again.", e);
+            }
+        }
+
+        Refresh();
+        return null;
+    }
+
     /// <summary>Opens the first page of a new book, or the next page of this one.</summary>
     /// <param name="prev">The book so far; null: a new book.</param>
     public static Book OpenPage(BookFolder folder, Book? prev, PageOpened page, DateTimeOffset at)
@@ -132,10 +165,7 @@ public sealed class Book
                 throw new BookException($"The book at {folder.Path} was written by another program meanwhile. Nothing was written; run the same command again.");
             }
 
-            var number = (prev?.Depot.Number ?? 0) + 1;
-            var (bytes, sha) = PageLine.Write(new Recorded(number, at, page), prev?.mark.Sha ?? PageLine.Nothing, prev?.first);
-            Disk.WriteWhole(folder.Page(page.Date), bytes, own: true);
-            new LastEntry(number, page.Date, sha, prev?.first ?? sha).Write(folder);
+            WritePage(folder, new Recorded((prev?.Depot.Number ?? 0) + 1, at, page), prev?.mark.Sha ?? PageLine.Nothing, prev?.first);
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
@@ -143,6 +173,15 @@ public sealed class Book
         }
 
         return Open(folder);
+    }
+
+    /// <param name="first">The sha of the book's first line; null: this is it.</param>
+    private static void WritePage(BookFolder folder, Recorded opening, string prev, string? first)
+    {
+        var date = ((PageOpened)opening.Entry).Date;
+        var (bytes, sha) = PageLine.Write(opening, prev, first);
+        Disk.WriteWhole(folder.Page(date), bytes, own: true);
+        new LastEntry(opening.Number, date, sha, first ?? sha).Write(folder);
     }
 
     private static string Gone(BookFolder folder, LastEntry last) =>

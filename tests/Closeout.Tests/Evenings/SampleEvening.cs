@@ -3,6 +3,7 @@ using Closeout.Files;
 using Closeout.Restock;
 using Closeout.Tests.Screens;
 using Closeout.Vans;
+using Closeout.Store;
 using FluentAssertions;
 using Xunit;
 
@@ -44,7 +45,7 @@ public sealed class SampleEvening
     private static SampleKiosk Played()
     {
         var kiosk = new SampleKiosk();
-        Rehearsal.Play(kiosk.Session.Desk, EveningAnswers.Of(DayFolder.Read(Repository.SampleDay).Evening)).Should().BeEmpty();
+        Rehearsal.Play(kiosk.Session.Desk, new Attachments(kiosk.Folder), EveningAnswers.Of(DayFolder.Read(Repository.SampleDay).Evening)).Should().BeEmpty();
         return kiosk;
     }
 }

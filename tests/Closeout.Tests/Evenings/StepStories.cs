@@ -33,7 +33,7 @@ public sealed class StepStories
     {
         using var evening = Rehearsed.Evening("B2,T2,sign,,,");
 
-        evening.Entries.Should().Contain(new WeeklyChecked(new("B2"), null, 0, Clean: true));
+        evening.Entries.OfType<WeeklyChecked>().Single().Should().BeEquivalentTo(new WeeklyChecked(new("B2"), null, 0, Clean: true, []));
         evening.Depot.Shift(new("B2"))!.IsClosed.Should().BeTrue();
     }
 
@@ -43,7 +43,7 @@ public sealed class StepStories
         using var evening = Rehearsed.Evening("B1,T1,weekly,photos,,3", "B1,T1,weekly,clean,,no", "B1,T1,sign,,,");
 
         evening.Entries.OfType<VanCameIn>().Single().WeeklyDue.Should().BeFalse();
-        evening.Entries.Should().Contain(new WeeklyChecked(new("B1"), null, 3, Clean: false));
+        evening.Entries.OfType<WeeklyChecked>().Single().Should().BeEquivalentTo(new WeeklyChecked(new("B1"), null, 3, Clean: false, []));
         evening.Depot.Shift(new("B1"))!.IsClosed.Should().BeTrue();
     }
 

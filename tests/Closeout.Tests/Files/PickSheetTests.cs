@@ -8,6 +8,7 @@ using Closeout.Shifts;
 using Closeout.Stock;
 using Closeout.Tests.Restock;
 using Closeout.Tests.Screens;
+using Closeout.Store;
 using FluentAssertions;
 using Xunit;
 
@@ -122,7 +123,7 @@ public sealed partial class PickSheetTests
     private static SampleKiosk Sample()
     {
         var kiosk = new SampleKiosk();
-        Rehearsal.Play(kiosk.Session.Desk, EveningAnswers.Of(DayFolder.Read(Repository.SampleDay).Evening)).Should().BeEmpty();
+        Rehearsal.Play(kiosk.Session.Desk, new Attachments(kiosk.Folder), EveningAnswers.Of(DayFolder.Read(Repository.SampleDay).Evening)).Should().BeEmpty();
         return kiosk;
     }
 

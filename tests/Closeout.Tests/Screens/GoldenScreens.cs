@@ -1,5 +1,6 @@
 using Closeout.Commands;
 using Closeout.Files;
+using Closeout.Store;
 using FluentAssertions;
 using Xunit;
 
@@ -112,7 +113,7 @@ public sealed class GoldenScreens
         var kiosk = new SampleKiosk();
         if (name.StartsWith("evening-", StringComparison.Ordinal))
         {
-            Rehearsal.Play(kiosk.Session.Desk, EveningAnswers.Of(DayFolder.Read(Repository.SampleDay).Evening)).Should().BeEmpty();
+            Rehearsal.Play(kiosk.Session.Desk, new Attachments(kiosk.Folder), EveningAnswers.Of(DayFolder.Read(Repository.SampleDay).Evening)).Should().BeEmpty();
         }
 
         return kiosk;

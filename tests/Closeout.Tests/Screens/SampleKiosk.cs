@@ -18,7 +18,7 @@ internal sealed class SampleKiosk : IDisposable
         Folder = new BookFolder(folder["book"]);
         var clock = new FixedClock(16, 52);
         Book = Book.OpenPage(Folder, null, given.FirstPage(rehearsal: false), clock.GetLocalNow());
-        Session = new KioskSession(new Desk(Book, clock), new Archive(Folder));
+        Session = new KioskSession(new Desk(Book, clock), new Archive(Folder), new Attachments(Folder));
     }
 
     public BookFolder Folder { get; }
@@ -48,7 +48,7 @@ internal sealed class SampleKiosk : IDisposable
     /// <summary>The program stops and is started again on the same book.</summary>
     public SampleKiosk Restart()
     {
-        Session = new KioskSession(new Desk(Book.Open(Folder), new FixedClock(16, 52)), new Archive(Folder));
+        Session = new KioskSession(new Desk(Book.Open(Folder), new FixedClock(16, 52)), new Archive(Folder), new Attachments(Folder));
         return this;
     }
 

@@ -255,7 +255,11 @@ public sealed class ArchiveTests
 
     private static double CardboardOf(Depot depot) => Closeout.Cardboard.CardboardTotals.Rows(depot).Sum(r => r.WeightLb);
 
-    private static IReadOnlyList<BoxDay> Boxes(SmallBook book) => new Archive(book.Folder).Boxes(SmallDay.Date, Tomorrow);
+    private static IReadOnlyList<BoxDay> Boxes(SmallBook book) =>
+    [
+        .. new Archive(book.Folder).Boxes(SmallDay.Date, Tomorrow).GroupBy(b => b.Date)
+            .Select(g => new BoxDay(g.Key, g.Sum(b => b.Row.Expected), g.Sum(b => b.Row.Flattened), g.Sum(b => b.Row.WeightLb))),
+    ];
 
     private static void CopyFolder(string from, string to)
     {

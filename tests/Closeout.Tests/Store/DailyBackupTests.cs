@@ -118,7 +118,7 @@ public sealed class DailyBackupTests : IDisposable
     {
         File.WriteAllText(Where, "a file where the folder should be");
         var daily = new DailyBackup(book.Folder, Where, 14, clock);
-        var session = new KioskSession(new Desk(book.Book, clock), new Archive(book.Folder), daily);
+        var session = new KioskSession(new Desk(book.Book, clock), new Archive(book.Folder), new Attachments(book.Folder), daily: daily);
 
         session.Refresh();
         daily.Finish(TimeSpan.FromSeconds(20));

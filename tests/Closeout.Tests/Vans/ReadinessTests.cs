@@ -58,7 +58,7 @@ public class ReadinessTests
     {
         var state = B1(Tiny.Opened("B1: 2+5 LAMP, 1+0 SHOWER", carried: v => v with
         {
-            Damages = [new(Tiny.Monday, "left mirror", Severity.Repair, "cracked")],
+            Incidents = [new(1, Tiny.Monday, Tiny.FiveOClock, Tiny.T2, "left mirror", Severity.Repair, "cracked", true, "", null, false)],
             WeeklyCheckedOn = Tiny.Monday.AddDays(-14),
         }).At(Tiny.B1, Step.Leftovers).Did(
             new CountLeftover(Tiny.B1, Tiny.Lamp.Code, 1, 0, 3, Installed: 10),

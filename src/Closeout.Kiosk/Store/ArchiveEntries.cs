@@ -1,17 +1,16 @@
 using System.Globalization;
-using Closeout.Cardboard;
 using Closeout.DayBook;
 using LiteDB;
 
 namespace Closeout.Store;
 
-/// <summary>How entries and boxes stand in the archive. What changes here changes the archive's shape: see <see cref="ArchiveState"/>.</summary>
-internal static class ArchiveDocuments
+/// <summary>How entries stand in the archive: when, of what kind, of which van, by whom.</summary>
+internal static class ArchiveEntries
 {
     public static BsonDocument Of(DateOnly date, Recorded e) => new()
     {
         ["_id"] = e.Number,
-        ["date"] = Day(date),
+        ["date"] = ArchiveRows.Day(date),
         ["at"] = e.At.ToString("O", CultureInfo.InvariantCulture),
         ["kind"] = EntryCodec.KindOf(e.Entry).Name,
         ["van"] = e.Entry switch
@@ -20,6 +19,10 @@ internal static class ArchiveDocuments
             VanLoaded l => l.Van.Text,
             PlanOverridden p => p.Van.Text,
             HoldsLifted h => h.Van.Text,
+            HoldPlaced h => h.Van.Text,
+            IncidentClosed c => c.Van.Text,
+            BoxesWrittenOff { Van: { } van } => van.Text,
+            CountCorrected { Place.Van.Text: { } van } => van,
             _ => null,
         },
         ["person"] = e.Entry switch
@@ -33,23 +36,14 @@ internal static class ArchiveDocuments
             DeliveryReceived d => d.By.Text,
             CountCorrected c => c.By.Text,
             HoldsLifted h => h.Lead.Text,
+            HoldPlaced h => h.Lead.Text,
+            IncidentClosed c => c.Lead.Text,
+            DamageFound d => d.By.Text,
+            DepotBoxesCounted d => d.By.Text,
+            BoxesWrittenOff w => w.Lead.Text,
+            ContainerEmptied c => c.By.Text,
+            CollectingBoxShipped c => c.By.Text,
             _ => null,
         },
     };
-
-    public static BsonDocument Of(DateOnly date, BoxRow row) => new()
-    {
-        ["_id"] = $"{Day(date)} {row.Van} {row.Item}",
-        ["date"] = Day(date),
-        ["van"] = row.Van.Text,
-        ["item"] = row.Item.Text,
-        ["expected"] = row.Expected,
-        ["flattened"] = row.Flattened,
-        ["weight_lb"] = row.WeightLb,
-    };
-
-    /// <summary>A date as yyyymmdd: an index over numbers is small and sorts by time.</summary>
-    public static int Day(DateOnly date) => date.Year * 10_000 + date.Month * 100 + date.Day;
-
-    public static DateOnly Date(int day) => new(day / 10_000, day / 100 % 100, day % 100);
 }
