@@ -134,10 +134,7 @@ public sealed class Book
 
             try
             {
-                var number = Depot.Number + 1;
-                var (bytes, sha) = PageLine.Write(new Recorded(number, at, page!), mark.Sha!, first);
-                Disk.WriteWhole(folder.Page(page!.Date), bytes, own: true);
-                new LastEntry(number, page.Date, sha, first).Write(folder);
+                WritePage(folder, new Recorded(Depot.Number + 1, at, page!), mark.Sha!, first);
             }
             catch (Exception e) when (e is IOException or UnauthorizedAccessException)
             {
@@ -168,10 +165,7 @@ public sealed class Book
                 throw new BookException($"The book at {folder.Path} was written by another program meanwhile. Nothing was written; run the same command again.");
             }
 
-            var number = (prev?.Depot.Number ?? 0) + 1;
-            var (bytes, sha) = PageLine.Write(new Recorded(number, at, page), prev?.mark.Sha ?? PageLine.Nothing, prev?.first);
-            Disk.WriteWhole(folder.Page(page.Date), bytes, own: true);
-            new LastEntry(number, page.Date, sha, prev?.first ?? sha).Write(folder);
+            WritePage(folder, new Recorded((prev?.Depot.Number ?? 0) + 1, at, page), prev?.mark.Sha ?? PageLine.Nothing, prev?.first);
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
@@ -179,6 +173,15 @@ public sealed class Book
         }
 
         return Open(folder);
+    }
+
+    /// <param name="first">The sha of the book's first line; null: this is it.</param>
+    private static void WritePage(BookFolder folder, Recorded opening, string prev, string? first)
+    {
+        var date = ((PageOpened)opening.Entry).Date;
+        var (bytes, sha) = PageLine.Write(opening, prev, first);
+        Disk.WriteWhole(folder.Page(date), bytes, own: true);
+        new LastEntry(opening.Number, date, sha, first ?? sha).Write(folder);
     }
 
     private static string Gone(BookFolder folder, LastEntry last) =>

@@ -23,20 +23,20 @@ public sealed record BookFolder(string Path)
 
     public string Archive => System.IO.Path.Combine(Path, "archive");
 
+    /// <summary>What the last entry was; see <see cref="LastEntry"/>.</summary>
+    public string Last => System.IO.Path.Combine(Path, "last.txt");
+
     /// <summary>Where attachments lie, each named by the SHA-256 of its bytes.</summary>
     public string Files => System.IO.Path.Combine(Path, "files");
+
+    /// <summary>Where the daily backups go unless another folder is named.</summary>
+    public string Backups => System.IO.Path.Combine(Path, "backups");
 
     /// <summary>Where kiosks say which van they walk.</summary>
     public string Seats => System.IO.Path.Combine(Path, "seats");
 
     /// <summary>Where pictures may be put for the kiosk to attach, from a card reader or a shared folder.</summary>
     public string Inbox => System.IO.Path.Combine(Path, "inbox");
-
-    /// <summary>What the last entry was; see <see cref="LastEntry"/>.</summary>
-    public string Last => System.IO.Path.Combine(Path, "last.txt");
-
-    /// <summary>Where the daily backups go unless another folder is named.</summary>
-    public string Backups => System.IO.Path.Combine(Path, "backups");
 
     public string Page(DateOnly date) => System.IO.Path.Combine(Pages, date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture) + ".jsonl");
 
