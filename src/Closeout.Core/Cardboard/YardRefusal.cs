@@ -1,4 +1,3 @@
-using System.Globalization;
 using Closeout.DayBook;
 using Closeout.Shifts;
 using Closeout.Stock;
@@ -16,7 +15,4 @@ public static class YardRefusal
 
     public static Refusal NothingCollected(WasteStream stream) =>
         new("nothing-collected", $"The collecting box of {stream.Description.ToLowerInvariant()} holds 0, so there is nothing to ship. Count what came home first.");
-
-    public static Refusal ShippedAlready(WasteStream stream, decimal inBox, decimal less) =>
-        new("shipped-already", string.Create(CultureInfo.InvariantCulture, $"The collecting box of {stream.Description.ToLowerInvariant()} holds {inBox} and this change takes {less} out of it: the rest was shipped. Leave the first count, or tell the lead."));
 }

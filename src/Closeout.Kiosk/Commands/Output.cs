@@ -57,7 +57,7 @@ public static class Output
 
         try
         {
-            Disk.WriteWhole(path, bytes);
+            Disk.WriteWhole(path, bytes, own: false);
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {

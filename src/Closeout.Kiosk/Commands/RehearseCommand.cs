@@ -27,6 +27,7 @@ public static class RehearseCommand
 
         Output.MakeFolder(outDir);
         var fresh = new BookFolder($"{target.Path}.{Guid.NewGuid():N}");
+        var old = new BookFolder($"{fresh.Path}.old");
         try
         {
             var clock = Rehearsal.Clock(given.BusinessDate, given.Setup.Depot.ShiftEnd);
@@ -43,8 +44,14 @@ public static class RehearseCommand
             }
 
             new Archive(fresh).CatchUp();
-            File.WriteAllText(fresh.RehearsalMark, "A rehearsal's book: rehearse replaces it. Nobody stood at a van.\n");
-            Remove(target);
+            Disk.WriteWhole(fresh.RehearsalMark, "A rehearsal's book: rehearse replaces it. Nobody stood at a van.\n"u8, own: true);
+
+            // Out of the way first, and removed afterwards: a book half removed has perhaps lost its mark already, and is no rehearsal's any more.
+            if (Directory.Exists(target.Path))
+            {
+                Directory.Move(target.Path, old.Path);
+            }
+
             Directory.Move(fresh.Path, target.Path);
             foreach (var name in Output.Rehearsed)
             {
@@ -62,6 +69,7 @@ public static class RehearseCommand
         finally
         {
             Remove(fresh);
+            Remove(old);
         }
     }
 

@@ -23,26 +23,20 @@ public sealed record BookFolder(string Path)
 
     public string Archive => System.IO.Path.Combine(Path, "archive");
 
+    /// <summary>What the last entry was; see <see cref="LastEntry"/>.</summary>
+    public string Last => System.IO.Path.Combine(Path, "last.txt");
+
     /// <summary>Where attachments lie, each named by the SHA-256 of its bytes.</summary>
     public string Files => System.IO.Path.Combine(Path, "files");
+
+    /// <summary>Where the daily backups go unless another folder is named.</summary>
+    public string Backups => System.IO.Path.Combine(Path, "backups");
 
     /// <summary>Where kiosks say which van they walk.</summary>
     public string Seats => System.IO.Path.Combine(Path, "seats");
 
     /// <summary>Where pictures may be put for the kiosk to attach, from a card reader or a shared folder.</summary>
     public string Inbox => System.IO.Path.Combine(Path, "inbox");
-
-    /// <summary>Makes a folder that only its owner may look into, where the system knows such folders.</summary>
-    public static void MakePrivate(string path)
-    {
-        if (OperatingSystem.IsWindows())
-        {
-            Directory.CreateDirectory(path);
-            return;
-        }
-
-        Directory.CreateDirectory(path, UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute);
-    }
 
     public string Page(DateOnly date) => System.IO.Path.Combine(Pages, date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture) + ".jsonl");
 
@@ -51,11 +45,28 @@ public sealed record BookFolder(string Path)
     /// <summary>The business dates of all pages, the oldest first.</summary>
     public IReadOnlyList<DateOnly> Dates => Directory.Exists(Pages)
         ? [.. Directory.EnumerateFiles(Pages, "*.jsonl")
-            .Select(f => DateOnly.TryParseExact(System.IO.Path.GetFileNameWithoutExtension(f), "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date) ? date : (DateOnly?)null)
+            .Select(DateOf)
             .OfType<DateOnly>()
             .Order()]
         : [];
+
+    /// <summary>Files among the pages that are not named like one.</summary>
+    public IReadOnlyList<string> OddPages => Directory.Exists(Pages)
+        ? [.. Directory.EnumerateFiles(Pages).Where(f => DateOf(f) is null).Order(StringComparer.Ordinal)]
+        : [];
+
+    /// <summary>The business date in a page file's name; null: it is not the name of a page.</summary>
+    public static DateOnly? DateOf(string page) =>
+        DateOnly.TryParseExact(System.IO.Path.GetFileName(page), "yyyy-MM-dd'.jsonl'", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date) ? date : null;
 }
 
 /// <summary>The book cannot be used now: in use, unreadable, not writable, or damaged. Nothing was written. The message says what to do.</summary>
-public sealed class BookException(string message, Exception? inner = null) : Exception(message, inner);
+public class BookException(string message, Exception? inner = null) : Exception(message, inner)
+{
+    /// <summary>What to do about a damaged book. Neither way writes to the damaged one.</summary>
+    public const string Remedy =
+        "Bring back the newest backup with: closeout restore FILE --book NEWFOLDER; or keep every good entry with: closeout check --repair --out NEWFOLDER";
+}
+
+/// <summary>A backup is damaged, or is none. The message says what to do.</summary>
+public sealed class BackupException(string message, Exception? inner = null) : BookException(message, inner);

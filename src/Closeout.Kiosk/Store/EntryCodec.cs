@@ -26,7 +26,7 @@ public static class EntryCodec
     /// <summary>Every kind that a book may hold.</summary>
     public static readonly IReadOnlyList<EntryKind> Kinds =
     [
-        Kind<PageOpened>("page-opened", 2),
+        Kind<PageOpened>("page-opened", 3),
         Kind<DayFolderLoaded>("day-folder-loaded", 2),
         Kind<VanCameIn>("van-came-in"),
         Kind<LeftoverCounted>("leftover-counted"),
@@ -39,7 +39,7 @@ public static class EntryCodec
         Kind<KitCounted>("kit-counted", 2),
         Kind<KitConfirmed>("kit-confirmed"),
         Kind<WeeklyChecked>("weekly-checked", 2),
-        Kind<Signed>("signed"),
+        Kind<Signed>("signed", 2),
         Kind<PlanOverridden>("plan-overridden"),
         Kind<OverrideWithdrawn>("override-withdrawn"),
         Kind<VanLoaded>("van-loaded"),
@@ -59,6 +59,11 @@ public static class EntryCodec
         Kind<SignedFor>("signed-for"),
         Kind<VanExplained>("van-explained"),
         Kind<BookingsMoved>("bookings-moved"),
+        Kind<BookSalvaged>("book-salvaged"),
+        Kind<PinSet>("pin-set"),
+        Kind<PinReset>("pin-reset"),
+        Kind<PinFailed>("pin-failed"),
+        Kind<PinPassed>("pin-passed"),
     ];
 
     private static readonly Dictionary<string, EntryKind> ByName = Kinds.ToDictionary(k => k.Name);
@@ -78,7 +83,7 @@ public static class EntryCodec
     {
         if (!ByName.TryGetValue(kind, out var known) || version != known.Version)
         {
-            throw new FormatException($"an entry of kind '{kind}' version {version}, which this program does not know; a newer one, or an older, may");
+            throw new OtherVersionException($"an entry of kind '{kind}' version {version}, which this program does not know; a newer one, or an older, may");
         }
 
         try
@@ -142,4 +147,9 @@ public sealed record EntryKind(string Name, int Version, Type Type);
 [JsonSerializable(typeof(SignedFor))]
 [JsonSerializable(typeof(VanExplained))]
 [JsonSerializable(typeof(BookingsMoved))]
+[JsonSerializable(typeof(BookSalvaged))]
+[JsonSerializable(typeof(PinSet))]
+[JsonSerializable(typeof(PinReset))]
+[JsonSerializable(typeof(PinFailed))]
+[JsonSerializable(typeof(PinPassed))]
 public sealed partial class BookJson : JsonSerializerContext;

@@ -26,9 +26,9 @@ public sealed class VanSeats(BookFolder folder, string kiosk) : IDisposable
         var place = Path.Combine(folder.Seats, van.Text.ToUpperInvariant());
         try
         {
-            BookFolder.MakePrivate(folder.Seats);
-            held = new FileStream(place + ".lock", FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None);
-            File.WriteAllText(place + ".txt", FormattableString.Invariant($"{kiosk} since {now:HH:mm}"));
+            Disk.MakeFolder(folder.Seats);
+            held = Disk.Own(place + ".lock", FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None);
+            Disk.WriteWhole(place + ".txt", System.Text.Encoding.UTF8.GetBytes(FormattableString.Invariant($"{kiosk} since {now:HH:mm}")), own: true);
             Van = van;
             return null;
         }

@@ -3,9 +3,11 @@ using System.Globalization;
 using System.Reflection;
 using System.Text.RegularExpressions;
 using Closeout.DayBook;
+using Closeout.People;
 using Closeout.Restock;
 using Closeout.Shifts;
 using Closeout.Stock;
+using Closeout.Tests.People;
 using Closeout.Tests.Restock;
 using Closeout.Tests.Shifts;
 using FluentAssertions;
@@ -17,11 +19,11 @@ namespace Closeout.Tests.Docs;
 public sealed partial class RefusalsDocTests
 {
     private static readonly IReadOnlyList<MethodInfo> Factories =
-        [.. new[] { typeof(Refusal), typeof(StockRefusal) }.SelectMany(t => t.GetMethods(BindingFlags.Public | BindingFlags.Static)).Where(m => m.ReturnType == typeof(Refusal))];
+        [.. new[] { typeof(Refusal), typeof(StockRefusal), typeof(PinRefusal) }.SelectMany(t => t.GetMethods(BindingFlags.Public | BindingFlags.Static)).Where(m => m.ReturnType == typeof(Refusal))];
 
     /// <summary>How each factory's refusal is called.</summary>
     private static readonly ILookup<string, string> Codes = RefusalCatalogue.All.Select(m => (m.Factory, m.Code))
-        .Concat(StockRefusalCatalogue.All.Select(m => (m.Factory, m.Code))).Distinct().ToLookup(m => m.Factory, m => m.Code);
+        .Concat(StockRefusalCatalogue.All.Select(m => (m.Factory, m.Code))).Concat(PinRefusalCatalogue.All.Select(m => (m.Factory, m.Code))).Distinct().ToLookup(m => m.Factory, m => m.Code);
 
     private static readonly IReadOnlyDictionary<string, (string Example, string Text, bool AskAgain)> Documented =
         Section().Matches(File.ReadAllText(Path.Combine(Repository.Root, "docs", "refusals.md")).ReplaceLineEndings("\n"))
@@ -46,7 +48,7 @@ public sealed partial class RefusalsDocTests
 
     private static Refusal Said(MethodInfo factory, string example)
     {
-        var given = example.Split("; ").Select(a => a.Split(" = ")).ToDictionary(a => a[0], a => a[1]);
+        var given = example == "always the same" ? [] : example.Split("; ").Select(a => a.Split(" = ")).ToDictionary(a => a[0], a => a[1]);
         given.Keys.Should().BeEquivalentTo(factory.GetParameters().Select(p => p.Name), $"the example of {factory.Name} names its arguments");
         return (Refusal)factory.Invoke(null, [.. factory.GetParameters().Select(p => Argument(p.ParameterType, given[p.Name!]))])!;
     }
@@ -72,7 +74,7 @@ public sealed partial class RefusalsDocTests
         var told = Evening().Match(text);
         var shift = Shift.Begin(new(Tiny.B1, new(told.Groups["who"].Value), false, []), At(told.Groups["in"].Value), ImmutableDictionary<Code<Item>, Holding>.Empty);
         return told.Groups["signer"].Success
-            ? shift with { Signed = new(Tiny.B1, new(told.Groups["signer"].Value)), SignedAt = At(told.Groups["signed"].Value) }
+            ? shift with { Signed = new(Tiny.B1, new(told.Groups["signer"].Value), Proof.Pin), SignedAt = At(told.Groups["signed"].Value) }
             : shift;
     }
 
