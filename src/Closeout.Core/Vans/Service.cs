@@ -29,7 +29,7 @@ public readonly record struct Service(decimal? DueMi, DateOnly? DueOn)
         {
             null => (DateOnly?)null,
             <= 0 => today,
-            var left when paceMi is > 0 and var pace && left / pace <= MostDaysAhead => today.AddDays((int)Math.Ceiling(left.Value / pace)),
+            var left when paceMi is > 0 and var pace && left <= MostDaysAhead * pace => today.AddDays((int)Math.Ceiling(left.Value / pace)),
             _ => null,
         };
         return (byDistance, DueOn) switch
