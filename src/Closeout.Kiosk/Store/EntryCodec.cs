@@ -1,3 +1,4 @@
+using System.Runtime.InteropServices;
 using System.Text.Json;
 using System.Text.Json.Serialization;
 using System.Text.Json.Serialization.Metadata;
@@ -68,6 +69,12 @@ public static class EntryCodec
             throw new FormatException($"an entry of kind '{kind}' version {version}, which this program does not know; a newer one may");
         }
 
+        // The serializer refuses a null where one thing is wanted, and lets it pass among many.
+        if (JsonMarshal.GetRawUtf8Value(from).IndexOf("null"u8) >= 0 && HasNothingInList(from))
+        {
+            throw new FormatException($"not an entry of kind '{kind}': a list holds nothing where something must stand");
+        }
+
         try
         {
             return (Entry?)from.Deserialize(Json.GetTypeInfo(known.Type)) ?? throw new FormatException($"an empty entry of kind '{kind}'");
@@ -77,6 +84,13 @@ public static class EntryCodec
             throw new FormatException($"not an entry of kind '{kind}': {e.Message.ReplaceLineEndings(" ")}", e);
         }
     }
+
+    private static bool HasNothingInList(JsonElement json) => json.ValueKind switch
+    {
+        JsonValueKind.Array => json.EnumerateArray().Any(e => e.ValueKind == JsonValueKind.Null || HasNothingInList(e)),
+        JsonValueKind.Object => json.EnumerateObject().Any(p => HasNothingInList(p.Value)),
+        _ => false,
+    };
 
     private static EntryKind Kind<T>(string name)
         where T : Entry => new(name, 1, typeof(T));
