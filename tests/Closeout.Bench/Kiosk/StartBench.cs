@@ -37,7 +37,7 @@ public static class StartBench
         Told.Line($"milliseconds: ahead {Timed.Median(ahead):0} ({ahead.Min():0} to {ahead.Max():0}), as it runs {Timed.Median(jit):0} ({jit.Min():0} to {jit.Max():0})");
     }
 
-    private static void Build(string arguments)
+    internal static void Build(string arguments)
     {
         using var process = Process.Start(new ProcessStartInfo("dotnet", arguments) { RedirectStandardOutput = true })!;
         var said = process.StandardOutput.ReadToEnd();
@@ -48,7 +48,7 @@ public static class StartBench
         }
     }
 
-    private static double FirstScreen(string program, string book)
+    internal static double FirstScreen(string program, string book)
     {
         var start = new ProcessStartInfo("script") { RedirectStandardOutput = true, RedirectStandardInput = true };
         foreach (var argument in new[] { "-q", "-f", "-c", $"stty rows 40 cols 120; TERM=xterm-256color exec {program} --book {book}", "/dev/null" })
