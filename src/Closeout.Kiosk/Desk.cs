@@ -1,6 +1,7 @@
 using Closeout.Cardboard;
 using Closeout.DayBook;
 using Closeout.Leads;
+using Closeout.People;
 using Closeout.Restock;
 using Closeout.Shifts;
 using Closeout.Stock;
@@ -54,6 +55,11 @@ public sealed class Desk(Book book, TimeProvider clock)
     /// <returns>Why not; null: recorded, and on disk.</returns>
     /// <exception cref="BookException">It could not be written.</exception>
     public Refusal? Record(VanCommand command) => book.Record(depot => VanDesk.Decide(depot, command), Now);
+
+    /// <summary>Records what the command of the people comes to.</summary>
+    /// <returns>Why not; null: recorded, and on disk.</returns>
+    /// <exception cref="BookException">It could not be written.</exception>
+    public Refusal? Record(PinCommand command) => book.Record(depot => PinDesk.Decide(depot, command), Now);
 
     /// <summary>Records what a lead's command comes to.</summary>
     /// <returns>Why not; null: recorded, and on disk.</returns>

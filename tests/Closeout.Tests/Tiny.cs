@@ -68,7 +68,7 @@ public static class Tiny
         var vans = with.Vans.Select(VanCarried.New).Select(carried ?? (v => v)).ToList();
         var incidents = vans.SelectMany(v => v.Incidents).Select(i => i.Number).DefaultIfEmpty().Max();
         var page = new PageOpened(
-            date ?? Wednesday, false, new Carried(with, TinyStock.Read(with, stock), vans, [], [], [], [], [], [], [], [], [], yard ?? YardCarried.Empty, incidents));
+            date ?? Wednesday, false, new Carried(with, TinyStock.Read(with, stock), vans, [], [], [], [], [], [], [], [], [], yard ?? YardCarried.Empty, incidents, [], []));
         return Depot.Open(new Recorded(1, FiveOClock, page));
     }
 }

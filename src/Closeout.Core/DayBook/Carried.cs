@@ -11,6 +11,8 @@ namespace Closeout.DayBook;
 /// <param name="Kept">How the promises of the planning window's dates were kept.</param>
 /// <param name="Use">Visit history of the planning window.</param>
 /// <param name="Incidents">Number of the last incident; 0: none yet.</param>
+/// <param name="People">PINs, and wrong ones in a row.</param>
+/// <param name="Kiosks">Kiosks at which wrong PINs were typed.</param>
 public sealed record Carried(
     Setup Setup,
     IReadOnlyList<Balance> Balances,
@@ -25,7 +27,9 @@ public sealed record Carried(
     IReadOnlyList<Promise> Promises,
     IReadOnlyList<KeptPromises> Kept,
     YardCarried Yard,
-    int Incidents);
+    int Incidents,
+    IReadOnlyList<PersonPin> People,
+    IReadOnlyList<KioskTries> Kiosks);
 
 /// <summary>What is carried forward of one van.</summary>
 /// <param name="MissingBoxes">Boxes that should have been flattened and were not found yet, by item; never 0.</param>

@@ -25,7 +25,7 @@ public sealed record DayGiven(
     /// <summary>The first page of a new book.</summary>
     public PageOpened FirstPage(bool rehearsal) => new(BusinessDate, rehearsal, new Carried(
         Setup, Stock, [.. Setup.Vans.Select(v => Earlier.Of(v, Past))], Bookings, Orders ?? [], Use, ByVan, [], [], [], [], [],
-        Earlier.Yard(Setup, Past), Past.Count(p => p.Kind == PastKind.Damage)));
+        Earlier.Yard(Setup, Past), Past.Count(p => p.Kind == PastKind.Damage), [], []));
 
     /// <summary>The entry that brings the open page up to this folder.</summary>
     public DayFolderLoaded Loaded() => new(Setup, BookingDates, Bookings, UseDates, Use, ByVan, Reported, Orders);

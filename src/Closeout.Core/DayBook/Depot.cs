@@ -29,7 +29,8 @@ public sealed record Depot(
     ImmutableList<(DateTimeOffset At, IncidentClosed Entry)> Closed,
     int Incidents,
     Yard Yard,
-    ImmutableDictionary<Code<Van>, VanExplained> Explained)
+    ImmutableDictionary<Code<Van>, VanExplained> Explained,
+    PinState Pins)
 {
     /// <summary>The van's close-out; null while it is on the road.</summary>
     public Shift? Shift(Code<Van> van) => Shifts.GetValueOrDefault(van);
@@ -81,7 +82,8 @@ public sealed record Depot(
             [],
             page.Carried.Incidents,
             Yard.Open(page.Carried.Yard),
-            ImmutableDictionary<Code<Van>, VanExplained>.Empty)
+            ImmutableDictionary<Code<Van>, VanExplained>.Empty,
+            PinState.Open(page.Carried.People, page.Carried.Kiosks))
         : throw new InvalidOperationException($"entry {first.Number} opens a page and is {first.Entry.GetType().Name}");
 
     /// <summary>The depot after one more entry.</summary>
@@ -131,6 +133,10 @@ public sealed record Depot(
         VanLoaded e when e.Lines.FirstOrDefault(l => Setup.Find(l.Item) is null) is { } line => $"item {line.Item}",
         DeliveryReceived e when Setup.Find(e.Item) is null => $"item {e.Item}",
         CountCorrected e when Setup.Find(e.Item) is null => $"item {e.Item}",
+        PinSet e when Setup.Find(e.Person) is null => $"technician {e.Person}",
+        PinReset e when Setup.Find(e.Person) is null => $"technician {e.Person}",
+        PinFailed e when Setup.Find(e.Person) is null => $"technician {e.Person}",
+        PinPassed e when Setup.Find(e.Person) is null => $"technician {e.Person}",
         KitCounted e when Setup.Find(e.Piece) is null => $"kit piece {e.Piece}",
         _ => null,
     };
@@ -141,6 +147,7 @@ public sealed record Depot(
         return recorded.Entry switch
         {
             VanCameIn e when Shift(e.Van) is null => next with { Explained = Explained.Remove(e.Van), Shifts = Shifts.Add(e.Van, Closeout.Shifts.Shift.Begin(e, recorded.At, Aboard(e.Van))) },
+            Signed { Proof: Proof.Rehearsal } when !Rehearsal => throw new InvalidOperationException("signed without a PIN, and this is no rehearsal"),
             VanEntry e when Shift(e.Van) is { } shift => next with
             {
                 Incidents = e is DamageFound found ? After(found) : Incidents,
@@ -165,6 +172,7 @@ public sealed record Depot(
                 Lifted = [.. Lifted.Select(l => l.Van == e.Van ? l with { Reasons = [.. l.Reasons.Where(r => r != e.Reason)] } : l)],
             },
             IncidentClosed e when Closed.All(c => c.Entry.Number != e.Number) => next with { Closed = Closed.Add((recorded.At, e)) },
+            PinSet or PinReset or PinFailed or PinPassed when !Rehearsal => next with { Pins = Pins.Evolve(recorded.Entry, recorded.At) },
             DepotBoxesCounted or BoxesWrittenOff or ContainerEmptied or CollectingBoxShipped => next with { Yard = Yard.Evolve(recorded.Entry) },
             DayFolderLoaded e => next with
             {

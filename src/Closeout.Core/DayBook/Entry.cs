@@ -122,4 +122,5 @@ public sealed record WeeklyChecked(Code<Van> Van, DateOnly? OilChangedOn, int Ph
 public sealed record PhotoAttached(Code<Van> Van, string Sha256, string Name, long Bytes) : VanEntry(Van);
 
 /// <summary>The close-out was signed. It says that a person confirmed the above, not that the van is safe.</summary>
-public sealed record Signed(Code<Van> Van, Code<Technician> Technician) : VanEntry(Van);
+/// <param name="Proof">How it is known that it was this person.</param>
+public sealed record Signed(Code<Van> Van, Code<Technician> Technician, Proof Proof) : VanEntry(Van);

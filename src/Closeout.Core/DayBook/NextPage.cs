@@ -26,7 +26,9 @@ public static class NextPage
         [.. RestockPlan.Promises(depot, date)],
         [.. depot.Kept.Where(k => k.Date > date.AddDays(-HistoryDays)), .. Accuracy.Tonight(depot)],
         Yard(depot),
-        depot.Incidents));
+        depot.Incidents,
+        [.. depot.Pins.People.Values.Where(p => p.Hash is not null && depot.Setup.Find(p.Person) is not null).OrderBy(p => p.Person)],
+        [.. depot.Pins.Kiosks.Values.OrderBy(k => k.Kiosk, StringComparer.Ordinal)]));
 
     private static VanCarried Of(Depot depot, Code<Van> van)
     {

@@ -78,6 +78,7 @@ public sealed record Setup(
 /// <param name="CardboardLbPerCuYd">Weight of a cubic yard of flattened boxes; default 106.</param>
 /// <param name="GhgFactor">Metric tons of CO2 equivalent per short ton recycled, with its source; null: no figure is shown. Negative: a credit, positive: a burden.</param>
 /// <param name="Streams">What else is counted when a van comes home; empty: nothing.</param>
+/// <param name="CrewAndKitLb">What of a van's payload people, ladders, tools and safety kit take, in pounds. Books written before there was the setting have the default.</param>
 public sealed record DepotSettings(
     string Name,
     TimeOnly ShiftEnd,
@@ -90,7 +91,8 @@ public sealed record DepotSettings(
     double CardboardLbPerCuYd,
     double? GhgFactor,
     string? GhgFactorSource,
-    IReadOnlyList<Code<WasteStream>> Streams)
+    IReadOnlyList<Code<WasteStream>> Streams,
+    double CrewAndKitLb = DepotSettings.DefaultCrewAndKitLb)
 {
     /// <summary>The promised chance that an item of the priority is not missed.</summary>
     public double Service(int priority) => priority switch
@@ -103,10 +105,14 @@ public sealed record DepotSettings(
 
     /// <summary>EPA, Volume-to-Weight Conversion Factors, 2016: corrugated containers.</summary>
     public const double DefaultCardboardLbPerCuYd = 106;
+
+    /// <summary>Two seats of 150 lb each, the figure of 49 CFR 567.4(g)(3), and 150 lb of ladders, tools and safety kit, common practice.</summary>
+    public const double DefaultCrewAndKitLb = 2 * 150 + 150;
 }
 
 /// <summary>A service van.</summary>
 /// <param name="Bay">Where it stands at night, from 1; the order in which people think of vans.</param>
+/// <param name="PayloadLb">The most that people and cargo together may weigh, by the van's placard, in pounds; 0: not stated, and never checked.</param>
 /// <param name="OdometerMi">The reading when the van was set up; afterwards the book's last reading counts.</param>
 /// <param name="ServiceEveryMi">Miles between services, 0: none by distance.</param>
 /// <param name="ServiceEveryMonths">Months between services, 0: none by date.</param>

@@ -64,7 +64,7 @@ public static class Decider
             CountKit c => Kit(depot, van.Code, c),
             ConfirmKit => new KitConfirmed(van.Code),
             CheckWeekly c => Weekly(depot.Date, shift, c),
-            Sign c => setup.Find(c.Technician) is { } signer ? new Signed(van.Code, signer.Code) : Refusal.NoSuchTechnician(c.Technician),
+            Sign c => setup.Find(c.Technician) is { } signer ? new Signed(van.Code, signer.Code, depot.Rehearsal ? Proof.Rehearsal : Proof.Pin) : Refusal.NoSuchTechnician(c.Technician),
             _ => throw new InvalidOperationException($"no rule for {command.GetType().Name}"),
         };
     }
@@ -110,7 +110,7 @@ public static class Decider
 
         if (command.Amount is < 0 or > Refusal.MostAtOnce || (!stream.IsWeighed && command.Amount != Math.Truncate(command.Amount)))
         {
-            return Refusal.OutOfRange(stream.Description, command.Amount, 0, Refusal.MostAtOnce);
+            return Refusal.OutOfRange(stream.IsWeighed ? stream.Description : stream.Description + ", in whole pieces,", command.Amount, 0, Refusal.MostAtOnce);
         }
 
         var less = shift.StreamOf(stream.Code) - command.Amount;

@@ -8,8 +8,10 @@ namespace Closeout.Commands;
 /// <summary>The arguments, as the contract names them.</summary>
 public static class CommandLine
 {
-    public static RootCommand Build(TimeProvider clock)
+    /// <param name="pins">Null: the program's own.</param>
+    public static RootCommand Build(TimeProvider clock, Pins? pins = null)
     {
+        pins ??= new Pins();
         var book = new Option<string?>("--book") { Description = "The book's folder. Without it: closeout in your application-data folder; for rehearse: DIR/book.", HelpName = "FOLDER", Recursive = true };
         var date = new Option<string?>("--date") { Description = "A business date of the book, YYYY-MM-DD. Without it: the open one.", HelpName = "DATE", Recursive = true };
         var backups = new Option<string?>("--backups") { Description = "Where the kiosk and load put the day's backup, best on another disk. Without it: backups in the book.", HelpName = "FOLDER", Recursive = true };
@@ -22,7 +24,7 @@ public static class CommandLine
             parsed.GetValue(keep) is >= 0 and var kept ? kept : throw new UsageException($"--keep-backups is below zero: found {parsed.GetValue(keep)}, allowed 0 or more."),
             clock);
 
-        root.SetAction(parsed => Guarded(() => KioskCommand.Run(FolderOf(parsed), DateOf(parsed.GetValue(date)), clock, Daily(parsed))));
+        root.SetAction(parsed => Guarded(() => KioskCommand.Run(FolderOf(parsed), DateOf(parsed.GetValue(date)), clock, Daily(parsed), pins)));
 
         var folder = new Argument<string>("FOLDER") { Description = "A day folder." };
         var outDir = new Option<string?>("--out") { Description = "Where the files and the rehearsal's book go.", HelpName = "DIR", Required = true };
@@ -32,8 +34,13 @@ public static class CommandLine
         root.Add(rehearse);
 
         var load = new Command("load", "Sets up the book from a day folder, or brings it up to one.") { folder };
-        load.SetAction(parsed => Guarded(() => LoadCommand.Run(parsed.GetValue(folder)!, FolderOf(parsed), DateOf(parsed.GetValue(date)), clock, Daily(parsed))));
+        load.SetAction(parsed => Guarded(() => LoadCommand.Run(parsed.GetValue(folder)!, FolderOf(parsed), DateOf(parsed.GetValue(date)), clock, Daily(parsed), pins)));
         root.Add(load);
+
+        var lead = new Argument<string>("LEAD") { Description = "The code of a lead." };
+        var first = new Command("first-pin", "Issues a lead's PIN and prints it once, while no lead of the book has one that works.") { lead };
+        first.SetAction(parsed => Guarded(() => FirstPinCommand.Run(parsed.GetValue(lead)!, FolderOf(parsed), pins, clock)));
+        root.Add(first);
 
         var wall = new Command("wall", "Prints the bay wall.") { final };
         wall.SetAction(parsed => Guarded(() =>
@@ -56,7 +63,7 @@ public static class CommandLine
                     return ExitCode.No;
                 }
 
-                Output.Write(Path(parsed, file)!, Output.Files[name](depot, new Archive(FolderOf(parsed))));
+                Output.Write(Path(parsed, file)!, Output.Files[name](depot, ArchiveCommand.Of(FolderOf(parsed))));
                 return ExitCode.Done;
             }));
             root.Add(export);

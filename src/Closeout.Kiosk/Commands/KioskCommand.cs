@@ -9,7 +9,7 @@ public static class KioskCommand
     /// <summary>How long a kiosk that is left waits for the day's backup to be finished.</summary>
     private static readonly TimeSpan Patience = TimeSpan.FromSeconds(5);
 
-    public static int Run(BookFolder folder, DateOnly? date, TimeProvider clock, DailyBackup daily)
+    public static int Run(BookFolder folder, DateOnly? date, TimeProvider clock, DailyBackup daily, Pins pins)
     {
         if (!KioskTerminal.IsThere)
         {
@@ -25,7 +25,7 @@ public static class KioskCommand
         }
 
         using var seats = new VanSeats(folder, $"{Environment.MachineName}, program {Environment.ProcessId},");
-        var code = KioskTerminal.Run(new KioskSession(new Desk(book, clock), new Archive(folder), new Attachments(folder), seats, daily));
+        var code = KioskTerminal.Run(new KioskSession(new Desk(book, clock), new Archive(folder), new Attachments(folder), seats, daily, pins));
         daily.Finish(Patience);
         return code;
     }

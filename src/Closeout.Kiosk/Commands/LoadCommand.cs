@@ -9,7 +9,7 @@ namespace Closeout.Commands;
 public static class LoadCommand
 {
     /// <param name="daily">The day's backup, made when a page is opened.</param>
-    public static int Run(string folder, BookFolder target, DateOnly? date, TimeProvider clock, DailyBackup daily)
+    public static int Run(string folder, BookFolder target, DateOnly? date, TimeProvider clock, DailyBackup daily, Pins pins)
     {
         var day = DayFolder.Read(folder);
         Output.Notes(day.Findings);
@@ -21,8 +21,9 @@ public static class LoadCommand
         Output.RefuseOtherDate(date, given);
         if (!target.HasPages)
         {
-            Book.OpenPage(target, null, given.FirstPage(rehearsal: false), clock.GetLocalNow());
+            var fresh = Book.OpenPage(target, null, given.FirstPage(rehearsal: false), clock.GetLocalNow());
             Console.Out.WriteLine($"Set up {given.Setup.Depot.Name} for {given.BusinessDate:yyyy-MM-dd}: {given.Setup.Vans.Count} vans, {given.Setup.Items.Count} items.");
+            FirstPinCommand.AtSetUp(fresh, pins, clock);
             return Opened(target, daily);
         }
 
@@ -70,7 +71,7 @@ public static class LoadCommand
 
     private static int CaughtUp(BookFolder target)
     {
-        new Archive(target, ArchiveCommand.Progress()).CatchUp();
+        ArchiveCommand.Of(target).CatchUp();
         return ExitCode.Done;
     }
 }

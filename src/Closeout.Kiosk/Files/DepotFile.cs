@@ -11,7 +11,7 @@ public sealed record DepotFile(DepotSettings Settings, DateOnly BusinessDate)
     private static readonly string[] Needed = ["depot", "business_date", "shift_end", "units", "container_cu_yd", "container_full_percent"];
 
     private static readonly string[] Optional =
-        ["service_1", "service_2", "service_3", "cardboard_lb_per_cu_yd", "ghg_factor_mtco2e_per_short_ton", "ghg_factor_source", "streams"];
+        ["service_1", "service_2", "service_3", "cardboard_lb_per_cu_yd", "ghg_factor_mtco2e_per_short_ton", "ghg_factor_source", "crew_and_kit_lb", "streams"];
 
     /// <summary>Null when a setting was at fault.</summary>
     public static DepotFile? Read(string folder, Findings findings)
@@ -54,7 +54,8 @@ public sealed record DepotFile(DepotSettings Settings, DateOnly BusinessDate)
             Take(rows, "cardboard_lb_per_cu_yd", r => (double)r.Number("value", 0, 10_000, openBelow: true), DepotSettings.DefaultCardboardLbPerCuYd),
             Take(rows, "ghg_factor_mtco2e_per_short_ton", r => (double?)r.Number("value", -1_000, 1_000), null),
             Take<string?>(rows, "ghg_factor_source", r => r.Text("value"), null),
-            Take<IReadOnlyList<Code<WasteStream>>>(rows, "streams", Streams, []));
+            Take<IReadOnlyList<Code<WasteStream>>>(rows, "streams", Streams, []),
+            Take(rows, "crew_and_kit_lb", r => (double)r.Number("value", 0, 10_000), DepotSettings.DefaultCrewAndKitLb));
         var date = Take(rows, "business_date", r => r.Date("value"), default);
         return findings.Problems.Count == before && Needed.All(rows.ContainsKey) ? new(settings, date) : null;
     }

@@ -35,7 +35,7 @@ public static class DayBookWords
             KitConfirmed e => new(e.Van.Text, With(e.Van), null, "safety kit done, the rest all there"),
             WeeklyChecked e => new(e.Van.Text, With(e.Van), null, $"weekly check: {(e.NotInOrder.Count == 0 ? "all in order" : "not in order: " + string.Join(", ", e.NotInOrder))}, {(e.Clean ? "clean" : "to be cleaned")}"),
             PhotoAttached e => new(e.Van.Text, With(e.Van), null, $"attached {e.Name}, {e.Bytes} bytes"),
-            Signed e => new(e.Van.Text, e.Technician.Text, null, "signed the close-out"),
+            Signed e => new(e.Van.Text, e.Technician.Text, null, e.Proof == Proof.Pin ? "signed the close-out" : "signed the close-out, a rehearsal: without a PIN"),
             SignedFor e => new(e.Van.Text, e.Lead.Text, null, $"signed for {e.For}: {e.Why}"),
             CloseoutChecked e => new(e.Van.Text, e.Lead.Text, null, "checked the close-out"),
             CloseoutReopened e => new(e.Van.Text, e.Lead.Text, null, $"reopened the close-out: {e.Why}"),
@@ -53,6 +53,11 @@ public static class DayBookWords
             BoxesWrittenOff e => new(e.Van?.Text, e.Lead.Text, e.Item.Text, $"{e.Boxes} boxes written off: {e.Why}"),
             ContainerEmptied e => new(null, e.By.Text, null, Inv($"container emptied: {e.BookLb:0.0} lb by the book{(e.WeighedLb is null ? "" : Inv($", {e.WeighedLb} lb weighed"))}")),
             CollectingBoxShipped e => new(null, e.By.Text, e.Stream.Text, Inv($"collecting box of {e.StartedOn:yyyy-MM-dd} shipped with {e.Amount}: {e.To}")),
+            PinSet e => new(null, (e.Lead ?? e.Person).Text, null, $"{(e.Issued ? "an issued PIN" : "a PIN of one's own")} is set for {e.Person}"),
+            PinReset e => new(null, e.Lead.Text, null, $"reset the PIN of {e.Person}"),
+            PinFailed e => new(null, null, null, $"wrong PIN for {e.Person} at {e.Kiosk}"),
+            PinPassed e => new(null, e.Person.Text, null, $"right PIN at {e.Kiosk}, after wrong ones"),
+            BookSalvaged e => new(null, null, null, $"{e.Lost} entries of this page or before the next were lost by damage; {e.Change.Sum(m => m.Units)} units moved to or from unexplained"),
             _ => throw new InvalidOperationException($"no words for {entry.GetType().Name}"),
         };
     }

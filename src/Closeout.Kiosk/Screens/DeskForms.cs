@@ -41,6 +41,12 @@ public enum DeskTask
     /// <summary>A collecting box goes to a recycler.</summary>
     Ship,
 
+    /// <summary>A lead resets somebody's PIN.</summary>
+    ResetPin,
+
+    /// <summary>A lead issues a PIN to somebody.</summary>
+    IssuePin,
+
     /// <summary>A lead looks over a signed close-out.</summary>
     Check,
 
@@ -101,6 +107,7 @@ public static class DeskForms
             new Field("loose", "Loose units there", FieldKind.Count, ""),
             new Field("reason", "Why", FieldKind.Words, ""),
             new Field("by", "Your code", FieldKind.Code, "")),
+        DeskTask.ResetPin or DeskTask.IssuePin => Form.Of(new Field("by", "Lead's code", FieldKind.Code, "")),
         >= DeskTask.Check => LeadForms.Of(task),
         _ => YardForms.Of(task),
     };
@@ -112,6 +119,7 @@ public static class DeskForms
         DeskTask.Change => Change(depot, s, date),
         DeskTask.Delivery => Delivery(s.Form),
         DeskTask.Correction => Correction(depot, s.Form),
+        DeskTask.ResetPin or DeskTask.IssuePin => PeopleKeys.Answer(s),
         >= DeskTask.Check => LeadForms.Answer(depot, s),
         _ => YardForms.Answer(depot, s),
     };

@@ -34,6 +34,8 @@ public static class DeskView
         DeskTask.DepotBoxes => "BOXES OPENED HERE",
         DeskTask.Pickup => "THE HAULER CAME",
         DeskTask.Ship => "SHIP A COLLECTING BOX",
+        DeskTask.ResetPin => "RESET A PIN",
+        DeskTask.IssuePin => "ISSUE A PIN",
         >= DeskTask.Check => LeadForms.Title(task),
         _ => throw new InvalidOperationException($"no title for {task}"),
     };
@@ -53,7 +55,7 @@ public static class DeskView
 
         if (s.Task is not (DeskTask.Delivery or DeskTask.Correction))
         {
-            foreach (var line in s.Task >= DeskTask.Check ? LeadForms.About(depot, s) : YardText.About(depot, s))
+            foreach (var line in s.Person is not null ? PeopleKeys.About(depot, s) : s.Task >= DeskTask.Check ? LeadForms.About(depot, s) : YardText.About(depot, s))
             {
                 yield return line;
             }

@@ -26,7 +26,7 @@ public static class HelpView
             "ready: nothing odd was confirmed. ready, note: read the notes before you drive. HELD: it may not go out until a lead lifts the hold. not closed: somebody still has to close it out.",
             "The wall repeats what people confirmed. It does not say that a van is safe.",
             "",
-            "F2 tomorrow's plan   F3 the yard: cardboard, container, other waste   F4 load the chosen van   F5 deliveries and corrections   F6 how well the plan did   F7 all of the chosen van, and a lead's desk for it   F8 the day book, and the end of the day   Ctrl+Q quit: nothing is lost.",
+            "F2 tomorrow's plan   F3 the yard: cardboard, container, other waste   F4 load the chosen van   F5 deliveries and corrections   F6 how well the plan did   F7 all of the chosen van, and a lead's desk for it   F8 the day book, and the end of the day   F9 people and their PINs   Ctrl+Q quit: nothing is lost.",
         ],
         CloseoutScreen =>
         [
@@ -44,7 +44,7 @@ public static class HelpView
         [
             "What each van lacks for tomorrow and where it comes from: sealed cartons from the shelf, loose units from the leftovers bin, loose units from cartons opened at the depot.",
             "",
-            "basis: low (the van's least), booked (the visits booked need more), high (they need more than the van may carry), lead (a lead changed it). short: the depot cannot fill it. ?: the van is not closed, so nobody counted.",
+            "basis: low (the van's least), booked (the visits booked need more), high (they need more than the van may carry), lead (a lead changed it), payload (more would be too heavy for the van). short: the depot cannot fill it. ?: the van is not closed, so nobody counted.",
             "",
             "Enter says why: the bookings, the demand that follows from them, the promise, the limits, what is given from where, and the chance that it is missed. # bars are the chances of the demand.",
             "F4 loads the van, F5 changes the line: a lead's, with a reason. Type a piece of a name to see only that. closeout restock --out FILE writes all of it; closeout picks --out DIR makes sheets to print.",
@@ -52,6 +52,7 @@ public static class HelpView
         LoadScreen =>
         [
             "The van's pick list in stow order. Type what you really took; Enter confirms the item, = confirms all the rest as shown.",
+            "Weight: what the stock aboard weighs now and with this load, and what the van's payload leaves for stock once crew and kit are taken off. A plan that would be too heavy is cut, least needed first; what was cut stands below. The scale and the van's placard know better than the book.",
             "Only this moves stock in the book. A short pick is kept, and what is left is planned for the others. A van is loaded after its close-out.",
         ],
         DeskScreen =>
@@ -59,6 +60,20 @@ public static class HelpView
             "A delivery goes onto the shelf and fills the oldest order. A corrected count makes the book follow; the difference goes to unexplained, with your reason.",
             "A hold is lifted by a lead, with a reason that stays on the wall.",
             "A lead's change of the plan stands for its date until it is withdrawn, however often the plan is made anew.",
+        ],
+        PinScreen =>
+        [
+            "What is recorded in your name needs your PIN. At the desk it is remembered for two minutes after the last key, and not beyond somebody else's sign-off; a signature asks always.",
+            "",
+            "After a wrong one the kiosk waits: 1, 2, 4 seconds, up to 30. Ten in a row lock the PIN: a lead resets it, F9 on the wall and R. A lead without a PIN gets one from another lead.",
+            "A PIN of your own has eight characters or more; six digits are drawn for you with I. No date, no code or name, nothing repeated or in a row.",
+            "It proves who confirmed. It does not say that a van is safe. Fuel PINs, card numbers and social-security numbers have no place here.",
+        ],
+        PeopleScreen =>
+        [
+            "Everybody of the crew, and whether a PIN is set, locked, or none. R resets one: a technician then takes a new one at the next sign-off. I issues six digits, shown once. Both are a lead's, with code and PIN.",
+            "",
+            "The first lead's PIN was shown at set-up. While no lead has one that works, closeout first-pin LEAD issues it.",
         ],
         AccuracyScreen =>
         [

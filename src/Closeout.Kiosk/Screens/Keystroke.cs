@@ -22,6 +22,7 @@ public enum Press
     F6,
     F7,
     F8,
+    F9,
     Quit,
 }
 

@@ -1,5 +1,6 @@
 using Closeout.DayBook;
 using Closeout.Leads;
+using Closeout.People;
 using Closeout.Shifts;
 using Closeout.Stock;
 using Closeout.Store;
@@ -9,8 +10,11 @@ namespace Closeout.Screens;
 /// <summary>The kiosk without a terminal: keys in, model out, entries to the desk. The terminal view and the tests drive the same one.</summary>
 /// <param name="seats">Says to other kiosks which van is walked here; null: there are no others.</param>
 /// <param name="daily">The day's backup; null: none is made.</param>
-public sealed class KioskSession(Desk desk, Archive archive, Attachments attachments, VanSeats? seats = null, DailyBackup? daily = null)
+/// <param name="pins">Null: the program's own, with the usual iterations and the machine's name.</param>
+public sealed class KioskSession(Desk desk, Archive archive, Attachments attachments, VanSeats? seats = null, DailyBackup? daily = null, Pins? pins = null)
 {
+    private readonly PinGate gate = new(desk, pins ?? new Pins());
+
     public Desk Desk => desk;
 
     public Model Model { get; private set; } = Model.Start;
@@ -21,11 +25,12 @@ public sealed class KioskSession(Desk desk, Archive archive, Attachments attachm
     /// <summary>One key.</summary>
     public void Press(Keystroke key)
     {
-        var (model, act) = Update.On(desk.Depot, () => desk.Plan, Model, key);
+        var (model, act) = Update.On(desk.Depot, () => desk.Plan, gate.Key(Model), key);
         Model = model;
         try
         {
-            Do(act);
+            (Model, var allowed) = gate.Pass(Model, act);
+            Do(allowed);
         }
         catch (BookException e)
         {
@@ -58,6 +63,7 @@ public sealed class KioskSession(Desk desk, Archive archive, Attachments attachm
     {
         CloseoutScreen s when desk.Depot.Shift(s.Van) is { IsClosed: false } => s.Van,
         AttachScreen s => Walked(s.Back),
+        PinScreen s => Walked(s.Back),
         HelpScreen s => Walked(s.Back),
         _ => null,
     };
@@ -69,9 +75,12 @@ public sealed class KioskSession(Desk desk, Archive archive, Attachments attachm
         var told = TellOfBackup();
         try
         {
+            var rested = gate.Rested(Model);
+            var same = ReferenceEquals(rested, Model);
+            Model = rested;
             if (!desk.Refresh())
             {
-                return told;
+                return told || !same;
             }
 
             Model = Settle.On(desk.Depot, Model);
@@ -120,6 +129,12 @@ public sealed class KioskSession(Desk desk, Archive archive, Attachments attachm
                 break;
             case VanAct van:
                 Model = Told(desk.Record(van.Command), van.Done);
+                break;
+            case ResetPinAct reset:
+                Model = Told(desk.Record(new ResetPin(reset.Person, reset.Lead)), $"The PIN of {reset.Person} is reset.");
+                break;
+            case IssuePinAct issue:
+                Model = gate.Issue(Model, issue);
                 break;
             case LeadAct lead:
                 Model = Told(desk.Record(lead.Command), lead.Done);
@@ -179,8 +194,9 @@ public sealed class KioskSession(Desk desk, Archive archive, Attachments attachm
         foreach (var path in found)
         {
             var taken = attachments.Take(path);
-            if (found.Count > 1 && known.Contains(taken.Sha256))
+            if (found.Count > 1 && !known.Add(taken.Sha256))
             {
+                attachments.Done(path);
                 continue;
             }
 
@@ -190,7 +206,7 @@ public sealed class KioskSession(Desk desk, Archive archive, Attachments attachm
                 return;
             }
 
-            known.Add(taken.Sha256);
+            attachments.Done(path);
             there++;
         }
 
@@ -206,6 +222,11 @@ public sealed class KioskSession(Desk desk, Archive archive, Attachments attachm
                 Model = Update.Refused(desk.Depot, Model, command, refusal);
                 return;
             }
+        }
+
+        if (commands[^1] is Sign sign)
+        {
+            gate.Signed(sign.Technician);
         }
 
         Model = Update.Recorded(desk.Depot, Model, commands);

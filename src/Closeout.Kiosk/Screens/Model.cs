@@ -56,7 +56,8 @@ public sealed record LoadScreen(Code<Van> Van, Form Form) : Screen;
 
 /// <summary>The stock desk.</summary>
 /// <param name="Van">Of the line that is changed; null: no line.</param>
-public sealed record DeskScreen(DeskTask Task, Form Form, Screen Back, Code<Van>? Van = null, Code<Item>? Item = null) : Screen;
+/// <param name="Person">Whose PIN it is about; null: nobody's.</param>
+public sealed record DeskScreen(DeskTask Task, Form Form, Screen Back, Code<Van>? Van = null, Code<Item>? Item = null, Code<Technician>? Person = null) : Screen;
 
 /// <summary>How well the plan did.</summary>
 public sealed record AccuracyScreen(int Top = 0) : Screen;

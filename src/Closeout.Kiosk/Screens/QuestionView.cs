@@ -190,6 +190,11 @@ public static class QuestionView
             row = Say(sheet, row, line);
         }
 
+        if (depot.Rehearsal)
+        {
+            row = Say(sheet, row, s.At == Step.SignOff ? "REHEARSAL: no PIN is asked." : "REHEARSAL: signed without a PIN.");
+        }
+
         if (s.At == Step.SignOff)
         {
             FormView.Draw(sheet, Math.Min(row + 1, sheet.Height - 6), 1, s.Form, 0, 1, 22);

@@ -31,6 +31,9 @@ public static class Update
                 VanScreen s => YardKeys.Van(depot, quiet, s, key),
                 DayBookScreen s => YardKeys.DayBook(depot, quiet, s, key),
                 AttachScreen s => YardKeys.Attach(quiet, s, key),
+                PinScreen s => PinKeys.On(depot, quiet, s, key),
+                IssuedScreen s => PinKeys.Issued(quiet, s, key),
+                PeopleScreen s => PeopleKeys.On(depot, quiet, s, key),
                 HelpScreen s => (quiet with { Screen = s.Back }, null),
                 _ => throw new InvalidOperationException($"no keys for {model.Screen.GetType().Name}"),
             },
@@ -42,7 +45,7 @@ public static class Update
     public static Model Recorded(Depot depot, Model model, IReadOnlyList<Command> commands) => (model.Screen, commands[^1]) switch
     {
         (WhoScreen who, _) => new(Questions.Open(depot, who.Van)),
-        (CloseoutScreen s, Sign) => new(Back(depot, s.Van), $"{s.Van} {depot.Setup.Van(s.Van).Name} is signed. Good night."),
+        (CloseoutScreen s, Sign) => new(Back(depot, s.Van), $"{s.Van} {depot.Setup.Van(s.Van).Name} is signed. {(depot.Rehearsal ? "REHEARSAL: signed without a PIN." : "Good night.")}"),
         (CloseoutScreen s, var last) => new(CloseoutKeys.Next(depot, s, last)),
         _ => model,
     };
@@ -89,6 +92,7 @@ public static class Update
             Press.F6 => (model with { Screen = new AccuracyScreen() }, null),
             Press.F8 => (model, new DayBookAct()),
             Press.F7 => (model with { Screen = new VanScreen(depot.Setup.Vans[s.Selected].Code) }, null),
+            Press.F9 => (model with { Screen = new PeopleScreen() }, null),
             Press.Backspace => (model with { Screen = s with { Typed = s.Typed.Length > 0 ? s.Typed[..^1] : "" } }, null),
             Press.Escape => (model with { Screen = s with { Typed = "" } }, null),
             Press.Enter => Enter(depot, model, s),

@@ -50,6 +50,15 @@ public static class View
             case AttachScreen s:
                 AttachView.Draw(sheet, desk.Depot, s);
                 break;
+            case PinScreen s:
+                PinView.Draw(sheet, desk, s, isTold: model.Said.Length > 0);
+                break;
+            case IssuedScreen s:
+                PinView.Draw(sheet, desk.Depot, s);
+                break;
+            case PeopleScreen s:
+                PeopleView.Draw(sheet, desk.Depot, s);
+                break;
             case HelpScreen s:
                 HelpView.Draw(sheet, s);
                 break;

@@ -87,6 +87,11 @@ public static class WallWords
         var parts = new List<string> { $"{View.Day(plan.Date)}: {View.Count(plan.Lines.Count(l => l.Units > 0), "line", "lines")} to load" };
         var shortItems = plan.Lines.Where(l => l.Short > 0).Select(l => l.Item.Code).Distinct().Order().ToList();
         parts.Add(shortItems.Count == 0 ? "nothing short" : $"{View.Count(shortItems.Count, "item", "items")} short ({string.Join(", ", shortItems)})");
+        if (WeightWords.Short(plan) is { } weight)
+        {
+            parts.Add(weight);
+        }
+
         var provisional = plan.Lines.Where(l => l.Provisional).ToList();
         if (provisional.Count > 0)
         {

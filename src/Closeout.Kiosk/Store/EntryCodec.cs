@@ -1,3 +1,4 @@
+using System.Runtime.InteropServices;
 using System.Text.Json;
 using System.Text.Json.Serialization;
 using System.Text.Json.Serialization.Metadata;
@@ -26,7 +27,7 @@ public static class EntryCodec
     /// <summary>Every kind that a book may hold.</summary>
     public static readonly IReadOnlyList<EntryKind> Kinds =
     [
-        Kind<PageOpened>("page-opened", 2),
+        Kind<PageOpened>("page-opened", 3),
         Kind<DayFolderLoaded>("day-folder-loaded", 2),
         Kind<VanCameIn>("van-came-in"),
         Kind<LeftoverCounted>("leftover-counted"),
@@ -39,7 +40,7 @@ public static class EntryCodec
         Kind<KitCounted>("kit-counted", 2),
         Kind<KitConfirmed>("kit-confirmed"),
         Kind<WeeklyChecked>("weekly-checked", 2),
-        Kind<Signed>("signed"),
+        Kind<Signed>("signed", 2),
         Kind<PlanOverridden>("plan-overridden"),
         Kind<OverrideWithdrawn>("override-withdrawn"),
         Kind<VanLoaded>("van-loaded"),
@@ -60,6 +61,10 @@ public static class EntryCodec
         Kind<VanExplained>("van-explained"),
         Kind<BookingsMoved>("bookings-moved"),
         Kind<BookSalvaged>("book-salvaged"),
+        Kind<PinSet>("pin-set"),
+        Kind<PinReset>("pin-reset"),
+        Kind<PinFailed>("pin-failed"),
+        Kind<PinPassed>("pin-passed"),
     ];
 
     private static readonly Dictionary<string, EntryKind> ByName = Kinds.ToDictionary(k => k.Name);
@@ -82,6 +87,12 @@ public static class EntryCodec
             throw new OtherVersionException($"an entry of kind '{kind}' version {version}, which this program does not know; a newer one, or an older, may");
         }
 
+        // The serializer refuses a null where one thing is wanted, and lets it pass among many.
+        if (JsonMarshal.GetRawUtf8Value(from).IndexOf("null"u8) >= 0 && HasNothingInList(from))
+        {
+            throw new FormatException($"not an entry of kind '{kind}': a list holds nothing where something must stand");
+        }
+
         try
         {
             return (Entry?)from.Deserialize(Json.GetTypeInfo(known.Type)) ?? throw new FormatException($"an empty entry of kind '{kind}'");
@@ -91,6 +102,13 @@ public static class EntryCodec
             throw new FormatException($"not an entry of kind '{kind}': {e.Message.ReplaceLineEndings(" ")}", e);
         }
     }
+
+    private static bool HasNothingInList(JsonElement json) => json.ValueKind switch
+    {
+        JsonValueKind.Array => json.EnumerateArray().Any(e => e.ValueKind == JsonValueKind.Null || HasNothingInList(e)),
+        JsonValueKind.Object => json.EnumerateObject().Any(p => HasNothingInList(p.Value)),
+        _ => false,
+    };
 
     private static EntryKind Kind<T>(string name, int version = 1)
         where T : Entry => new(name, version, typeof(T));
@@ -144,4 +162,8 @@ public sealed record EntryKind(string Name, int Version, Type Type);
 [JsonSerializable(typeof(VanExplained))]
 [JsonSerializable(typeof(BookingsMoved))]
 [JsonSerializable(typeof(BookSalvaged))]
+[JsonSerializable(typeof(PinSet))]
+[JsonSerializable(typeof(PinReset))]
+[JsonSerializable(typeof(PinFailed))]
+[JsonSerializable(typeof(PinPassed))]
 public sealed partial class BookJson : JsonSerializerContext;

@@ -3,8 +3,10 @@ using System.Globalization;
 using System.Reflection;
 using System.Text.RegularExpressions;
 using Closeout.DayBook;
+using Closeout.People;
 using Closeout.Shifts;
 using Closeout.Stock;
+using Closeout.Tests.People;
 using Closeout.Tests.Shifts;
 using FluentAssertions;
 using Xunit;
@@ -14,8 +16,11 @@ namespace Closeout.Tests.Docs;
 /// <summary>docs/refusals.md says of every refusal what the program says: its example, handed to the program's own sentence, gives the text below it.</summary>
 public sealed partial class RefusalsDocTests
 {
+    private static readonly IReadOnlyList<MethodInfo> Factories =
+        [.. EveryRefusalTests.Factories, .. typeof(PinRefusal).GetMethods(BindingFlags.Public | BindingFlags.Static).Where(m => m.ReturnType == typeof(Refusal))];
+
     /// <summary>How each factory's refusal is called.</summary>
-    private static readonly ILookup<string, string> Codes = Met.All.Select(m => (m.Factory, m.Code)).Distinct().ToLookup(m => m.Factory, m => m.Code);
+    private static readonly ILookup<string, string> Codes = Met.All.Select(m => (m.Factory, m.Code)).Concat(PinRefusalCatalogue.All.Select(m => (m.Factory, m.Code))).Distinct().ToLookup(m => m.Factory, m => m.Code);
 
     /// <summary>By code: its examples, each with its text, and whether it is asked again.</summary>
     private static readonly IReadOnlyDictionary<string, (IReadOnlyList<(string Given, string Text)> Examples, bool AskAgain)> Documented =
@@ -24,7 +29,7 @@ public sealed partial class RefusalsDocTests
                 m => m.Groups["code"].Value,
                 m => ((IReadOnlyList<(string, string)>)[.. m.Groups["example"].Captures.Zip(m.Groups["text"].Captures, (e, t) => (e.Value, t.Value))], m.Groups["met"].Value.EndsWith(" Asked again.", StringComparison.Ordinal)));
 
-    public static TheoryData<string> Names => [.. EveryRefusalTests.Factories.Select(m => m.Name)];
+    public static TheoryData<string> Names => [.. Factories.Select(m => m.Name)];
 
     [Theory]
     [MemberData(nameof(Names))]
@@ -36,7 +41,7 @@ public sealed partial class RefusalsDocTests
         var (examples, askAgain) = Documented[code];
         foreach (var (given, text) in examples)
         {
-            (Said(EveryRefusalTests.Factories.Single(m => m.Name == factory), given) with { InsteadMi = null }).Should().Be(new Refusal(code, text, askAgain));
+            (Said(Factories.Single(m => m.Name == factory), given) with { InsteadMi = null }).Should().Be(new Refusal(code, text, askAgain));
         }
     }
 
@@ -46,7 +51,7 @@ public sealed partial class RefusalsDocTests
 
     private static Refusal Said(MethodInfo factory, string example)
     {
-        var given = example.Split("; ").Select(a => a.Split(" = ")).ToDictionary(a => a[0], a => a[1]);
+        var given = example == "always the same" ? [] : example.Split("; ").Select(a => a.Split(" = ")).ToDictionary(a => a[0], a => a[1]);
         given.Keys.Should().BeEquivalentTo(factory.GetParameters().Select(p => p.Name), $"the example of {factory.Name} names its arguments");
         return (Refusal)factory.Invoke(null, [.. factory.GetParameters().Select(p => Argument(p.ParameterType, given[p.Name!]))])!;
     }
@@ -81,7 +86,7 @@ public sealed partial class RefusalsDocTests
         var told = Evening().Match(text);
         var shift = Shift.Begin(new(Tiny.B1, new(told.Groups["who"].Value), false, []), At(told.Groups["in"].Value), ImmutableDictionary<Code<Item>, Holding>.Empty);
         return told.Groups["signer"].Success
-            ? shift with { Signed = new(Tiny.B1, new(told.Groups["signer"].Value)), SignedAt = At(told.Groups["signed"].Value) }
+            ? shift with { Signed = new(Tiny.B1, new(told.Groups["signer"].Value), Proof.Pin), SignedAt = At(told.Groups["signed"].Value) }
             : shift;
     }
 

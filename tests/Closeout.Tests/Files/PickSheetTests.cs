@@ -34,6 +34,8 @@ public sealed partial class PickSheetTests
           [ ] SHOWER                   showerhead 1.5 gpm         1 from the bin
 
         SHORT 3 showerhead 1.5 gpm: the depot has no more.
+        Weight: aboard 0.5 lb, with this load 4.7 lb of 1550.0 lb for stock (payload
+          2000.0 lb less crew and kit 450.0 lb).
         KIT bring 2 traffic cones.
         Van: ready, note: left door, to repair: dent (incident 1); traffic cones: 1
           of 3.

@@ -1,3 +1,4 @@
+using Closeout.Tests.Evenings;
 using FluentAssertions;
 using Xunit;
 
@@ -47,6 +48,19 @@ public sealed class GoldenScreens
         ["evening-lifted"] = "B4{F7}windscreen replaced, workshop slip 12{Enter}L1{Enter}",
         ["evening-accuracy"] = "{F6}",
         ["evening-cardboard"] = "{F3}",
+        ["heavy-wall"] = "",
+        ["heavy-tomorrow"] = "{F2}",
+        ["heavy-why"] = "{F2}{Tab}led-g{Down}{Down}{Down}{Enter}",
+        ["heavy-why-already"] = "{F2}{Tab}led-g{Enter}",
+        ["heavy-load"] = "B6{F4}",
+        ["heavy-full"] = "B6{F4}={F2}B6",
+        ["people"] = "{F9}{Down}{Down}",
+        ["pin-ask"] = "B3{Enter}{Enter}**{Enter}={Enter}=T14{Enter}4815",
+        ["pin-waits"] = "B3{Enter}{Enter}**{Enter}={Enter}=T14{Enter}481516{Enter}000000{Enter}",
+        ["pin-first"] = "B3{Enter}{Enter}**{Enter}={Enter}={Enter}",
+        ["pin-again"] = "B3{Enter}{Enter}**{Enter}={Enter}={Enter}iron gravel{Enter}iron",
+        ["pin-issue"] = "{F9}{Down}{Down}{Down}i",
+        ["pin-help"] = "B3{Enter}{Enter}**{Enter}={Enter}={Enter}{F1}",
         ["plan-help"] = "{F2}{F1}",
         ["load-help"] = "{F4}{F1}",
         ["desk-help"] = "{F5}{F1}",
@@ -104,6 +118,12 @@ public sealed class GoldenScreens
         }
     }
 
-    /// <summary>A kiosk before anybody came in, or after the sample evening.</summary>
-    private static SampleKiosk Kiosk(string name) => name.StartsWith("evening-", StringComparison.Ordinal) ? SampleKiosk.Evening() : new SampleKiosk();
+    /// <summary>A kiosk before anybody came in, after the sample evening, or after the same one with vans that may carry little.</summary>
+    private static SampleKiosk Kiosk(string name) => name switch
+    {
+        _ when name.StartsWith("heavy-", StringComparison.Ordinal) => HeavyEvening.With(("B1", 490), ("B4", 520), ("B6", 525)),
+        _ when name.StartsWith("evening-", StringComparison.Ordinal) => SampleKiosk.Evening(),
+        _ when name.StartsWith('p') => new SampleKiosk(typesPins: false, without: "T07"),
+        _ => new SampleKiosk(),
+    };
 }

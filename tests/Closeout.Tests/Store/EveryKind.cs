@@ -1,4 +1,5 @@
 using Closeout.DayBook;
+using Closeout.People;
 using Closeout.Stock;
 
 namespace Closeout.Tests.Store;
@@ -25,7 +26,7 @@ internal static class EveryKind
 
     private static IEnumerable<Entry> Entries() =>
     [
-        new PageOpened(Today, Rehearsal: true, Carried(), EndedBy: new("L1")),
+        new PageOpened(Today, Rehearsal: false, Carried(), EndedBy: new("L1")),
         new DayFolderLoaded(
             Setup(true), [Today.AddDays(1)], [new(Today.AddDays(1), Van, Visit, 3)], [Today], [Use()], [new(Today, Van, [new(Lamp, 8)], [new(Visit, 3)])], [new(Today, Van)], [new(Lamp, 12, Today.AddDays(9))]),
         new VanCameIn(Van, Technician, WeeklyDue: true, [Lamp]),
@@ -43,7 +44,7 @@ internal static class EveryKind
         new KitConfirmed(Van),
         new WeeklyChecked(Van, OilChangedOn: new DateOnly(2026, 2, 1), Photos: 4, Clean: false, NotInOrder: ["wipers"]),
         new PhotoAttached(Van, new string('a', 63) + "1", "left-wiper.jpg", 1_234_567),
-        new Signed(Van, Technician),
+        new Signed(Van, Technician, Proof.Pin),
         new PlanOverridden(OverrideKind.Extra, Van, Lamp, Today.AddDays(1), 6, "open house", Technician),
         new OverrideWithdrawn(17, "called off", Technician),
         new VanLoaded(
@@ -63,6 +64,10 @@ internal static class EveryKind
         new SignedFor(Van, Technician, "went home ill", new("L1")),
         new VanExplained(Van, StayedIn: false, "in the workshop", new("L1")),
         new BookingsMoved(Today.AddDays(1), Van, Van, [new(Visit, 2)], "a van is held", new("L1")),
+        new PinSet(Technician, Hash(7), Issued: true, Technician),
+        new PinFailed(Technician, "bay-kiosk"),
+        new PinPassed(Technician, "bay-kiosk"),
+        new PinReset(Technician, Technician),
         new BookSalvaged(Lost: 2, [new(Lamp, 3, Place.Unexplained, Place.Bin)]),
     ];
 
@@ -91,12 +96,16 @@ internal static class EveryKind
         [new(Van, Lamp, 31)],
         [new(Today.AddDays(-1), 1, 40, 39, 2, 3, 900, 310)],
         new(321.5, Today.AddDays(-20), [new(Tape, 1, Today.AddDays(-3))], [new(Today.AddDays(-1), 5, 4, 3.25)], [new(Lamps, Today.AddDays(-300), 46)]),
-        3);
+        3,
+        [new(Technician, Hash(3), false, 2, new DateTimeOffset(2026, 3, 3, 17, 6, 0, TimeSpan.FromHours(-5)))],
+        [new("bay-kiosk", 2, [new DateTimeOffset(2026, 3, 3, 17, 6, 0, TimeSpan.FromHours(-5))])]);
+
+    private static PinHash Hash(byte salt) => new(600_000, Convert.ToBase64String(new byte[15].Append(salt).ToArray()), Convert.ToBase64String(new byte[32]));
 
     private static DailyUse Use() => new(Today.AddDays(-1), Visit, 4, [new(Lamp, 21, 9_000_000_000_000)]);
 
     private static Setup Setup(bool metric) => new(
-        new("Saltmarsh Row", new(16, 30), metric, 0.98, 0.95, 0.9, 8, 85, 106, 3.25, "a source, page 7", [Lamps]),
+        new("Saltmarsh Row", new(16, 30), metric, 0.98, 0.95, 0.9, 8, 85, 106, 3.25, "a source, page 7", [Lamps], 475.5),
         [new(Lamp, "LED lamp A19, \"9 W\"", 1, 24, 0.13, new(14.75, 9.75, 4.75, "32ECT-B"), 48, 84, 5, 6, 4, "rear left"), new(Tape, "Tape", 3, 1, 0.05, new(0, 0, 0, "own"), 0, 3, 1, 2, 0, "")],
         [new(Van, 3, "Curlew", 1650.5, "diesel", 1000.5m, 5000, 6, 25600.1m, new(2026, 1, 24))],
         [new(Van, Lamp, 72, 144)],

@@ -1,4 +1,5 @@
 using Closeout.DayBook;
+using Closeout.People;
 using Closeout.Stock;
 using CsCheck;
 
@@ -43,7 +44,7 @@ internal static class RandomEntries
         .Select((code, name, lead, van, days) => new Technician(code, name, lead, van, days));
 
     private static readonly Gen<Setup> Setups = Gen.Select(Items.Array[0, 2], Crew.Array[0, 2], Wild, Van, Date, Decimal, Gen.Double[0.001, 1]).Select((items, crew, text, van, date, miles, part) => new Setup(
-        new(text, TimeOnly.MaxValue, miles > 0, part, part / 2, part / 3, part * 8, part * 90, part * 100, miles > 0 ? part : null, miles > 0 ? text : null, miles > 0 ? [new("lamps")] : []),
+        new(text, TimeOnly.MaxValue, miles > 0, part, part / 2, part / 3, part * 8, part * 90, part * 100, miles > 0 ? part : null, miles > 0 ? text : null, miles > 0 ? [new("lamps")] : [], part * 1000),
         items, [new(van, 7, text, part, text, miles, miles, 6, miles, date)], [.. items.Select(i => new VanLimit(van, i.Code, 1, 2))],
         [new(new("P"), text, 3, miles > 0, miles < 0, 30, 7)], [new(van, new("P"), 4)], crew, [.. items.Select(i => new PlanningRate(new("k"), i.Code, part, part))], [new(text, part)]));
 
@@ -63,9 +64,13 @@ internal static class RandomEntries
 
     private static readonly Gen<LoadedLine> Lines = Gen.Select(Item, Gen.Int.Array[4], (i, n) => new LoadedLine(i, n[0], n[1], n[2], n[3]));
 
+    private static readonly Gen<PinHash> Hashes = Gen.Select(Gen.Int[1, 10_000_000], Gen.Byte.Array[16], Gen.Byte.Array[32], (n, salt, hash) => new PinHash(n, Convert.ToBase64String(salt), Convert.ToBase64String(hash)));
+    private static readonly Gen<PersonPin> People = Gen.Select(Technician, Hashes, Gen.Bool, Gen.Int, (t, h, issued, n) => new PersonPin(t, issued ? h : null, issued, n, issued ? At : null));
+    private static readonly Gen<KioskTries> Kiosks = Gen.Select(Wild, Gen.Int, Gen.Int[0, 3], (k, n, times) => new KioskTries(k, n, [.. Enumerable.Repeat(At, times)]));
+
     private static readonly Gen<Carried> Carry = Gen.Select(Setups, Gen.Select(Places, Item, Gen.Int, (p, i, u) => new Balance(p, i, u)).Array[0, 3], Vans.Array[0, 2], Bookings.Array[0, 2], Orders.Array[0, 2], Use.Array[0, 2], ByVan.Array[0, 2], Counted.Array[0, 2])
-        .Select((setup, balances, vans, bookings, orders, use, byVan, counted) => new Carried(setup, balances, vans, bookings, orders, use, byVan, counted, [], [], [], [], new YardCarried(1.5, null, [], [new(default, 3, 2, 0.25)], [new(new("film"), default, 2.5m)]), 9))
-        .Select(Rest, (carried, rest) => carried with { Overrides = rest.Item1, SpotCounts = rest.Item2, Promises = rest.Item3, Kept = rest.Item4 });
+        .Select((setup, balances, vans, bookings, orders, use, byVan, counted) => new Carried(setup, balances, vans, bookings, orders, use, byVan, counted, [], [], [], [], new YardCarried(1.5, null, [], [new(default, 3, 2, 0.25)], [new(new("film"), default, 2.5m)]), 9, [], []))
+        .Select(Rest, People.Array[0, 2], Kiosks.Array[0, 2], (carried, rest, people, kiosks) => carried with { People = people, Kiosks = kiosks, Overrides = rest.Item1, SpotCounts = rest.Item2, Promises = rest.Item3, Kept = rest.Item4 });
 
     public static readonly IReadOnlyDictionary<string, Gen<Entry>> ByKind = new Dictionary<string, Gen<Entry>>
     {
@@ -98,7 +103,11 @@ internal static class RandomEntries
         ["boxes-written-off"] = Gen.Select(Maybe(Van), Item, Gen.Int, Wild, Technician, (v, i, n, why, by) => (Entry)new BoxesWrittenOff(v, i, n, why, by)),
         ["container-emptied"] = Gen.Select(Gen.Double[0, 1e6], Maybe(Gen.Double[0, 150]), Maybe(Gen.Double[0, 1e5]), Technician, (lb, p, w, by) => (Entry)new ContainerEmptied(lb, p, w, by)),
         ["collecting-box-shipped"] = Gen.Select(Stream, Date, Decimal, Wild, Technician, (s, d, n, to, by) => (Entry)new CollectingBoxShipped(s, d, n, to, by)),
-        ["signed"] = Gen.Select(Van, Technician, (v, t) => (Entry)new Signed(v, t)),
+        ["signed"] = Gen.Select(Van, Technician, Gen.OneOf(Enum.GetValues<Proof>()), (v, t, p) => (Entry)new Signed(v, t, p)),
+        ["pin-set"] = Gen.Select(Technician, Hashes, Gen.Bool, Maybe(Technician), (t, h, issued, lead) => (Entry)new PinSet(t, h, issued, lead)),
+        ["pin-reset"] = Gen.Select(Technician, Technician, (t, lead) => (Entry)new PinReset(t, lead)),
+        ["pin-failed"] = Gen.Select(Technician, Wild, (t, kiosk) => (Entry)new PinFailed(t, kiosk)),
+        ["pin-passed"] = Gen.Select(Technician, Wild, (t, kiosk) => (Entry)new PinPassed(t, kiosk)),
         ["plan-overridden"] = Changes.Select(c => (Entry)c),
         ["override-withdrawn"] = Gen.Select(Gen.Int, Wild, Technician, (n, why, by) => (Entry)new OverrideWithdrawn(n, why, by)),
         ["van-loaded"] = Gen.Select(Van, Lines.Array[0, 3], Moves.Array[0, 4], Maybe(Technician), (v, l, m, by) => (Entry)new VanLoaded(v, l, m, by)),

@@ -4,8 +4,8 @@ using LiteDB;
 
 namespace Closeout.Store;
 
-/// <summary>How entries stand in the archive. What changes here changes the archive's shape: see <see cref="ArchiveState"/>.</summary>
-internal static class ArchiveDocuments
+/// <summary>How entries stand in the archive: when, of what kind, of which van, by whom.</summary>
+internal static class ArchiveEntries
 {
     public static BsonDocument Of(DateOnly date, Recorded e) => new()
     {
@@ -51,6 +51,10 @@ internal static class ArchiveDocuments
             VanExplained x => x.Lead.Text,
             BookingsMoved m => m.Lead.Text,
             PageOpened { EndedBy: { } by } => by.Text,
+            PinSet p => p.Person.Text,
+            PinReset p => p.Person.Text,
+            PinFailed p => p.Person.Text,
+            PinPassed p => p.Person.Text,
             _ => null,
         },
     };
