@@ -22,7 +22,7 @@ internal static class FaultsCommand
             () => KilledCommands.Rehearsal(rounds / 3, seed))),
         ["processes"] = (2000, (rounds, seed) => Each(() => ManyProcesses.Run(rounds, seed), () => HeldLocks.Run(Math.Max(4, rounds / 100), seed))),
         ["full"] = (int.MaxValue, FullDisk.Run),
-        ["fuzz"] = (100_000, Fuzzing.Run),
+        ["fuzz"] = (100_000, (inputs, seed) => Fuzzing.Run(inputs, seed)),
         ["power"] = (4000, (rounds, seed) => [PowerLosses.Run(rounds, seed)]),
     };
 
@@ -36,15 +36,17 @@ internal static class FaultsCommand
         var names = args is ["all", ..] ? [.. Parts.Keys] : args.Take(1).Where(Parts.ContainsKey).ToArray();
         if (names.Length == 0)
         {
-            Console.Error.WriteLine($"{string.Join(", ", Parts.Keys)} or all; --rounds N, --seed S");
+            Console.Error.WriteLine($"{string.Join(", ", Parts.Keys)} or all; --rounds N, --seed S; for fuzz --only NAME, a reader's name");
             return 2;
         }
 
         var (rounds, start) = (Option(args, "--rounds"), Option(args, "--seed") ?? Seed);
+        var only = Array.IndexOf(args, "--only") is >= 0 and var at ? args[at + 1] : null;
         var good = true;
         foreach (var name in names)
         {
-            foreach (var figure in Parts[name].Run(rounds ?? Parts[name].Rounds, start))
+            var (most, run) = Parts[name];
+            foreach (var figure in only is null ? run(rounds ?? most, start) : Fuzzing.Run(rounds ?? most, start, only))
             {
                 Console.WriteLine(figure);
                 foreach (var fault in figure.Faults.Take(20))

@@ -63,6 +63,10 @@ public static class TinyEvening
         return depot;
     }
 
+    /// <summary>The depot of the page that follows, on the next day unless said.</summary>
+    public static Depot NextDay(this Depot depot, DateOnly? date = null) =>
+        Depot.Open(new Recorded(depot.Number + 1, Tiny.FiveOClock, NextPage.After(depot, date ?? depot.Date.AddDays(1))));
+
     /// <summary>The depot after a lead's commands of a van, each of which must be accepted.</summary>
     public static Depot Did(this Depot depot, params VanCommand[] commands) =>
         commands.Aggregate(depot, (now, command) => now.Take(Accepted(command, VanDesk.Decide(now, command))));

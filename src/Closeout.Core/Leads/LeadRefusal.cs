@@ -21,7 +21,7 @@ public static class LeadRefusal
         new("loaded-since", $"{items} {(items == 1 ? "item was" : "items were")} loaded into {van.Code} {van.Name} since it was signed, and 0 may be when it is reopened. Correct its counts instead.");
 
     public static Refusal NothingToMove(Van from, Van to, DateOnly date, int visits) =>
-        new("nothing-to-move", string.Create(CultureInfo.InvariantCulture, $"From {from.Code} {from.Name} to {to.Code} {to.Name} on {date:yyyy-MM-dd} there are {visits} visits to move. Choose two different vans, and a date and kind that are booked."));
+        new("nothing-to-move", string.Create(CultureInfo.InvariantCulture, $"From {from.Code} {from.Name} to {to.Code} {to.Name} on {date:yyyy-MM-dd} there {(visits == 1 ? "is 1 visit" : $"are {visits} visits")} to move. Choose two different vans, and a date and kind that are booked."));
 
     public static Refusal VansOpen(IReadOnlyList<string> vans) =>
         new("vans-open", $"{vans.Count} {(vans.Count == 1 ? "van is" : "vans are")} neither closed nor explained: {string.Join(", ", vans)}. Close them out, or say of each why not.");

@@ -110,7 +110,7 @@ public static class Decider
 
         if (command.Amount is < 0 or > Refusal.MostAtOnce || (!stream.IsWeighed && command.Amount != Math.Truncate(command.Amount)))
         {
-            return Refusal.OutOfRange(stream.Description, command.Amount, 0, Refusal.MostAtOnce);
+            return Refusal.OutOfRange(stream.IsWeighed ? stream.Description : stream.Description + ", in whole pieces,", command.Amount, 0, Refusal.MostAtOnce);
         }
 
         var less = shift.StreamOf(stream.Code) - command.Amount;

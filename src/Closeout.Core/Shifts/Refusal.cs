@@ -65,13 +65,13 @@ public sealed record Refusal(string Code, string Text, bool AskAgain = false, de
     /// <param name="instead">The reading that two swapped digits make of it, in the screen's units and in miles; null: none fits.</param>
     public static Refusal BelowStart(string end, string start, (string Shown, decimal Mi)? instead = null) => new(
         "odometer-below-start",
-        $"The odometer cannot end at {end} when it began at {start}. Read it once more{Instead(instead)} the same answer again is recorded, and the lead will see it.",
+        $"The odometer cannot end at {end} when it began at {start}. Read it once more{Again(instead)}, and the lead will see it.",
         AskAgain: true, instead?.Mi);
 
     /// <param name="usual">What the van usually does in a day; null: the book does not know it well enough.</param>
     public static Refusal TooFar(string end, string start, string distance, string? usual, (string Shown, decimal Mi)? instead = null) => new(
         "odometer-too-far",
-        $"From {start} to {end} is {distance} in one day{(usual is null ? "" : $", and this van's usual day is {usual}")}. Read it once more{Instead(instead)} the same answer again is recorded.",
+        $"From {start} to {end} is {distance} in one day{(usual is null ? "" : $", and this van's usual day is {usual}")}. Read it once more{Again(instead)}.",
         AskAgain: true, instead?.Mi);
 
     public static Refusal WrongFuel(Van van, string grade) =>
@@ -106,7 +106,7 @@ public sealed record Refusal(string Code, string Text, bool AskAgain = false, de
         new("photo-is-there", $"{name} is attached already: the same picture counts 1 time. Choose another.");
 
     public static Refusal LooksLikeACard(string what) =>
-        new("looks-like-a-card", $"In {what} stand 13 to 19 digits that fit a payment card, and 0 are kept here: no card number, no PIN. Leave them out.");
+        new("looks-like-a-card", $"Where you say {what} stand 13 to 19 digits that fit a payment card, and 0 are kept here: no card number, no PIN. Leave them out.");
 
     public static Refusal NoWords(string what) =>
         new("no-words", $"Say {what} in a few words: 1 to {MostWords} characters, and none found. Type it and press Enter.");
@@ -120,8 +120,9 @@ public sealed record Refusal(string Code, string Text, bool AskAgain = false, de
     /// <summary>The longest text of a damage.</summary>
     public const int MostWords = 80;
 
-    private static string Instead((string Shown, decimal Mi)? instead) =>
-        instead is { } i ? $": two digits may be swapped, and {i.Shown} stands in the field now. Enter takes it; your own reading typed again is recorded, for" : ";";
+    private static string Again((string Shown, decimal Mi)? instead) => instead is { } i
+        ? $": two digits may be swapped, and {i.Shown} stands in the field now. Enter takes it; your own reading typed again is recorded"
+        : "; the same answer again is recorded";
 
     private static string Clock(DateTimeOffset at) => at.ToString("HH:mm", CultureInfo.InvariantCulture);
 

@@ -24,7 +24,7 @@ public sealed record FuelEconomy(decimal Mi, decimal Gal, int Fills)
     /// <summary>US gallons in 100 miles.</summary>
     public decimal GallonsPer100Miles => 100 * Gal / Mi;
 
-    /// <summary>The van's economy over the days that the book knows; null: fewer than two fills, or not driven between.</summary>
+    /// <summary>The van's economy over the days that the book knows; null: fewer than two fills, or not a mile or no fuel to speak of between.</summary>
     public static FuelEconomy? Of(Depot depot, Code<Van> van) => Of(DrivingHabit.Known(depot, van));
 
     /// <summary>The economy over days in their order.</summary>
@@ -37,7 +37,7 @@ public sealed record FuelEconomy(decimal Mi, decimal Gal, int Fills)
         }
 
         var (mi, gal) = (fills[^1].EndMi - fills[0].EndMi, fills.Skip(1).Sum(f => f.FuelGal!.Value));
-        return mi > 0 ? new(mi, gal, fills.Count - 1) : null;
+        return mi >= 1 && gal >= 0.001m ? new(mi, gal, fills.Count - 1) : null;
     }
 
     /// <summary>The figure with its caution.</summary>

@@ -22,7 +22,8 @@ public static class FuelGrade
         Petrol,
         Diesel,
         Flex,
-        Gas,
+        Cng,
+        Lpg,
         Electric,
     }
 
@@ -31,7 +32,7 @@ public static class FuelGrade
         ["petrol"] = (Fuel.Petrol, 0), ["gasoline"] = (Fuel.Petrol, 0), ["gas"] = (Fuel.Petrol, 0), ["unleaded"] = (Fuel.Petrol, 0), ["e10"] = (Fuel.Petrol, 0), ["e15"] = (Fuel.Petrol, 0),
         ["regular"] = (Fuel.Petrol, 1), ["midgrade"] = (Fuel.Petrol, 2), ["mid"] = (Fuel.Petrol, 2), ["plus"] = (Fuel.Petrol, 2), ["premium"] = (Fuel.Petrol, 3), ["super"] = (Fuel.Petrol, 3),
         ["diesel"] = (Fuel.Diesel, 0), ["biodiesel"] = (Fuel.Diesel, 0), ["ulsd"] = (Fuel.Diesel, 0), ["b5"] = (Fuel.Diesel, 0), ["b20"] = (Fuel.Diesel, 0),
-        ["e85"] = (Fuel.Flex, 0), ["flex"] = (Fuel.Flex, 0), ["cng"] = (Fuel.Gas, 0), ["lpg"] = (Fuel.Gas, 0), ["propane"] = (Fuel.Gas, 0), ["electric"] = (Fuel.Electric, 0), ["ev"] = (Fuel.Electric, 0),
+        ["e85"] = (Fuel.Flex, 0), ["flex"] = (Fuel.Flex, 0), ["cng"] = (Fuel.Cng, 0), ["lpg"] = (Fuel.Lpg, 0), ["propane"] = (Fuel.Lpg, 0), ["electric"] = (Fuel.Electric, 0), ["ev"] = (Fuel.Electric, 0),
     };
 
     /// <param name="takes">What the van takes; empty: nobody said.</param>

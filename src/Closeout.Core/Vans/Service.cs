@@ -29,7 +29,7 @@ public readonly record struct Service(decimal? DueMi, DateOnly? DueOn)
         {
             null => (DateOnly?)null,
             <= 0 => today,
-            var left when paceMi is > 0 and var pace && left / pace <= MostDaysAhead => today.AddDays((int)Math.Ceiling(left.Value / pace)),
+            var left when paceMi is > 0 and var pace && left <= MostDaysAhead * pace => today.AddDays((int)Math.Ceiling(left.Value / pace)),
             _ => null,
         };
         return (byDistance, DueOn) switch
@@ -50,7 +50,7 @@ public readonly record struct Service(decimal? DueMi, DateOnly? DueOn)
         {
             ( < 0, _) => $"service overdue by {units.Distance(-left.Value)}",
             (_, < 0) => $"service overdue since {DueOn:yyyy-MM-dd}",
-            ( <= WarnMi, _) => $"service in {units.Distance(left.Value)}{(paceMi is null ? "" : $", about {Expected(odometerMi, today, paceMi):yyyy-MM-dd}")}",
+            ( <= WarnMi, _) => $"service in {units.Distance(left.Value)}{(paceMi is > 0 && Expected(odometerMi, today, paceMi) is { } about ? $", about {about:yyyy-MM-dd}" : "")}",
             (_, <= WarnDays) => $"service by {DueOn:yyyy-MM-dd}",
             _ => null,
         };

@@ -22,13 +22,16 @@ public static class ArchiveCommand
         }
 
         var taken = Stopwatch.StartNew();
-        new Archive(folder, Progress()).MakeAnew();
+        Of(folder).MakeAnew();
         Console.Out.WriteLine(string.Create(CultureInfo.InvariantCulture, $"Made the archive anew from {found.Pages} {(found.Pages == 1 ? "page" : "pages")}, {found.Entries} entries, in {taken.Elapsed.TotalSeconds:0.0} s."));
         return ExitCode.Done;
     }
 
+    /// <summary>The archive for a command: it tells when bringing it up to the pages takes long.</summary>
+    public static Archive Of(BookFolder folder) => new(folder, Progress());
+
     /// <summary>Says how far the archive is, on standard error and once a second, when it takes longer than one. A few pages take that long only on a busy machine.</summary>
-    public static Action<int, int> Progress()
+    private static Action<int, int> Progress()
     {
         var (waited, said) = (Stopwatch.StartNew(), Quiet);
         return (done, all) =>

@@ -63,7 +63,7 @@ public static class CommandLine
                     return ExitCode.No;
                 }
 
-                Output.Write(Path(parsed, file)!, Output.Files[name](depot, new Archive(FolderOf(parsed))));
+                Output.Write(Path(parsed, file)!, Output.Files[name](depot, ArchiveCommand.Of(FolderOf(parsed))));
                 return ExitCode.Done;
             }));
             root.Add(export);

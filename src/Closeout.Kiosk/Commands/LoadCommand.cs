@@ -71,7 +71,7 @@ public static class LoadCommand
 
     private static int CaughtUp(BookFolder target)
     {
-        new Archive(target, ArchiveCommand.Progress()).CatchUp();
+        ArchiveCommand.Of(target).CatchUp();
         return ExitCode.Done;
     }
 }

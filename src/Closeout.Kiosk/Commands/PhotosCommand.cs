@@ -10,7 +10,7 @@ public static class PhotosCommand
     {
         Book.Open(folder, date);
         var attachments = new Attachments(folder);
-        var photos = new Archive(folder).Photos().Where(p => date is null || p.Date == date).ToList();
+        var photos = ArchiveCommand.Of(folder).Photos().Where(p => date is null || p.Date == date).ToList();
         foreach (var (number, on, photo) in photos)
         {
             var place = Path.Combine(outDir, FormattableString.Invariant($"{on:yyyy-MM-dd}"), photo.Van.Text);

@@ -59,7 +59,22 @@ public static class PastFile
             PastKind.Collected => row.Number("value", 0, Refusal.MostAtOnce),
             _ => 0,
         };
+        if (kind == PastKind.Collected && row.IsGood && !WasteStream.Of(new(code!)).IsWeighed && amount != Math.Truncate(amount))
+        {
+            row.Bad("value", "is no whole number of pieces", "a whole number");
+        }
+
+        if (kind == PastKind.Damage && CardNumber.IsIn(row.Raw("value")))
+        {
+            row.Bad("value", "holds what looks like a card number", "words without it");
+        }
+
         var on = kind is PastKind.Expires or PastKind.Tested ? row.Date("value") : (DateOnly?)null;
+        if (kind == PastKind.Tested && on > date)
+        {
+            row.Bad("value", "is later than the day it was read", $"a day up to {date:yyyy-MM-dd}");
+        }
+
         var text = kind == PastKind.Damage ? row.Text("value") : "";
         return new(date, kind, van, code ?? "", amount, on, text);
     }

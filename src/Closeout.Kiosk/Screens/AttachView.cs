@@ -12,7 +12,7 @@ public static class AttachView
         View.Head(sheet, depot, $"{van.Code} {van.Name}", "pictures");
         sheet.Write(2, 3, $"{photos.Count} of at most {Refusal.MostPhotos} attached tonight.");
         FormView.Draw(sheet, 4, 3, s.Form, 0, 1, 20, sheet.Width - 2);
-        sheet.Write(6, 3, "A picture, or a folder: all pictures in it. Empty: what lies in the book's inbox.", Look.Faint, sheet.Width - 4);
+        sheet.Write(6, 3, "A picture, or a folder with pictures. Empty: what lies in the book's inbox.", Look.Faint, sheet.Width - 4);
         sheet.Write(7, 3, "JPEG, PNG, WebP or HEIC. They are copied into the book byte for byte.", Look.Faint);
         sheet.Write(8, 3, "No faces, no house numbers, no cards: only the van.", Look.Faint);
         var room = Math.Max(0, sheet.Height - 13);

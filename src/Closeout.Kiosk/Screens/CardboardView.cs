@@ -63,7 +63,7 @@ public static class CardboardView
         yield return ("Container", string.Create(
             CultureInfo.InvariantCulture,
             $"[{new string('#', filled)}{new string('.', 20 - filled)}] {Container.FullPercent(depot):0} % of {units.Volume(settings.ContainerCuYd)}{(Container.AsksForHauler(depot) ? ": CALL THE HAULER" : "")}"));
-        yield return ("Full", Container.Full(depot) is { } full ? FullWords(settings, full) : $"no date yet: it takes {Container.LeastDays} working days to say");
+        yield return ("Full", Container.Full(depot) is { } full ? FullWords(settings, full, Container.Days(depot).Count) : $"no date yet: it takes {Container.LeastDays} working days to say");
         yield return ("Emptied", Container.EmptiedOn(depot) is { } on ? $"{on:yyyy-MM-dd}" : "not in this book");
         foreach (var calibration in depot.Yard.Emptied.Select(e => Container.LbPerCuYd(settings, e)).OfType<double>().TakeLast(1))
         {
@@ -89,9 +89,9 @@ public static class CardboardView
     }
 
     /// <summary>When the container will be full, with its range.</summary>
-    public static string FullWords(DepotSettings settings, FullDate full) => string.Create(
+    public static string FullWords(DepotSettings settings, FullDate full, int days) => string.Create(
         CultureInfo.InvariantCulture,
-        $"{settings.ContainerFullPercent:0.#} % about {full.On:ddd d MMM}, between {full.Earliest:d MMM} and {(full.Latest is { } latest ? latest.ToString("d MMM", CultureInfo.InvariantCulture) : "nobody can say")}, at the pace of the last {Container.ForecastDays} working days");
+        $"{settings.ContainerFullPercent:0.#} % about {full.On:ddd d MMM}, between {full.Earliest:d MMM} and {(full.Latest is { } latest ? latest.ToString("d MMM", CultureInfo.InvariantCulture) : "nobody can say")}, at the pace of the last {days} working days");
 
     private static void Totals(Sheet sheet, Depot depot, CardboardScreen s)
     {

@@ -57,6 +57,7 @@ public static class DayBookWords
             PinReset e => new(null, e.Lead.Text, null, $"reset the PIN of {e.Person}"),
             PinFailed e => new(null, null, null, $"wrong PIN for {e.Person} at {e.Kiosk}"),
             PinPassed e => new(null, e.Person.Text, null, $"right PIN at {e.Kiosk}, after wrong ones"),
+            BookSalvaged e => new(null, null, null, $"{e.Lost} entries of this page or before the next were lost by damage; {e.Change.Sum(m => m.Units)} units moved to or from unexplained"),
             _ => throw new InvalidOperationException($"no words for {entry.GetType().Name}"),
         };
     }

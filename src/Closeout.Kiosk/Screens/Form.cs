@@ -31,7 +31,8 @@ public enum FieldKind
 /// <param name="Name">What the answer calls it.</param>
 /// <param name="Shown">The answer most likely right: Enter accepts it. Empty: somebody must know.</param>
 /// <param name="Typed">What was typed instead; null: nothing.</param>
-public sealed record Field(string Name, string Label, FieldKind Kind, string Shown, string After = "", string? Typed = null)
+/// <param name="IsOffered">Whether the program put it there: the first character typed replaces it.</param>
+public sealed record Field(string Name, string Label, FieldKind Kind, string Shown, string After = "", string? Typed = null, bool IsOffered = false)
 {
     public string Text => Typed ?? Shown;
 
@@ -53,7 +54,7 @@ public sealed record Field(string Name, string Label, FieldKind Kind, string Sho
     /// <summary>The field after a character; null: it has no place here.</summary>
     public Field? Takes(char c)
     {
-        var typed = Kind == FieldKind.Letter ? "" : Typed ?? "";
+        var typed = Kind == FieldKind.Letter || IsOffered ? "" : Typed ?? "";
         var fits = typed.Length < Most && Kind switch
         {
             FieldKind.Count => char.IsAsciiDigit(c),
@@ -65,7 +66,7 @@ public sealed record Field(string Name, string Label, FieldKind Kind, string Sho
             FieldKind.Words => !char.IsControl(c),
             _ => false,
         };
-        return fits ? this with { Typed = typed + c } : null;
+        return fits ? this with { Typed = typed + c, IsOffered = false } : null;
     }
 }
 
@@ -88,7 +89,7 @@ public sealed record Form(ImmutableList<Field> Fields, int Focus = 0)
 
     /// <summary>Takes the last character back; an empty field shows its first answer again.</summary>
     public Form Erase() => Now is { } field
-        ? With(field with { Typed = (field.Typed ?? field.Shown) is { Length: > 1 } text ? text[..^1] : field.Typed is null && field.Shown.Length > 0 ? "" : null })
+        ? With(field with { IsOffered = false, Typed = (field.Typed ?? field.Shown) is { Length: > 1 } text ? text[..^1] : field.Typed is null && field.Shown.Length > 0 ? "" : null })
         : this;
 
     public Form Move(int by) => this with { Focus = Math.Clamp(Focus + by, 0, Math.Max(0, Fields.Count - 1)) };

@@ -194,8 +194,9 @@ public sealed class KioskSession(Desk desk, Archive archive, Attachments attachm
         foreach (var path in found)
         {
             var taken = attachments.Take(path);
-            if (found.Count > 1 && known.Contains(taken.Sha256))
+            if (found.Count > 1 && !known.Add(taken.Sha256))
             {
+                attachments.Done(path);
                 continue;
             }
 
@@ -205,6 +206,7 @@ public sealed class KioskSession(Desk desk, Archive archive, Attachments attachm
                 return;
             }
 
+            attachments.Done(path);
             there++;
         }
 

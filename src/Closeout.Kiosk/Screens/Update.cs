@@ -57,7 +57,7 @@ public static class Update
 
     /// <summary>The form with the reading that was probably meant.</summary>
     private static Form Instead(Depot depot, CloseoutScreen s, Refusal refusal) => refusal.InsteadMi is { } mi
-        ? s.Form.With(s.Form["odometer"] with { Typed = depot.Setup.Units.Distance(mi).Split(' ')[0] })
+        ? s.Form.With(s.Form["odometer"] with { Typed = depot.Setup.Units.Distance(mi).Split(' ')[0], IsOffered = true })
         : s.Form;
 
     /// <summary>The field to look at again.</summary>

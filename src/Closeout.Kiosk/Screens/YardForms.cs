@@ -39,7 +39,7 @@ public static class YardForms
         {
             DeskTask.Close when Incidents.Open(depot, van!.Value) is [var first, ..] => Shown(form, "number", first.Number.ToString(CultureInfo.InvariantCulture)),
             DeskTask.WriteOff when Missing(depot, van) is [var boxes, ..] => Shown(form, "item", boxes.Item.Text),
-            DeskTask.DepotBoxes when ToFlatten(depot) is [var row, ..] => Shown(Shown(form, "item", row.Item.Text), "boxes", row.Missing.ToString(CultureInfo.InvariantCulture)),
+            DeskTask.DepotBoxes when ToFlatten(depot) is [var row, ..] => Shown(Shown(form, "item", row.Item.Text), "boxes", row.Expected.ToString(CultureInfo.InvariantCulture)),
             DeskTask.Ship when depot.Yard.Collecting.Values.OrderBy(b => b.StartedOn).FirstOrDefault() is { } box => Shown(form, "stream", box.Stream.Text),
             _ => form,
         };

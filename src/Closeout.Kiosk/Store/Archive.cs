@@ -205,7 +205,7 @@ public sealed class Archive(BookFolder folder, Action<int, int>? progress = null
         entries.EnsureIndex("van");
         entries.EnsureIndex("person");
         entries.EnsureIndex("kind");
-        entries.Insert(page.Entries.Where(e => e.Number > known.Number).Select(e => ArchiveDocuments.Of(date, e)).ToList());
+        entries.Insert(page.Entries.Where(e => e.Number > known.Number).Select(e => ArchiveEntries.Of(date, e)).ToList());
 
         var depot = BookCheck.Fold(path, page);
         if (known.Number == 0 && page.Entries[0].Entry is PageOpened { Carried.Yard.BoxDays: var earlier })
@@ -219,22 +219,20 @@ public sealed class Archive(BookFolder folder, Action<int, int>? progress = null
         Replace(db, "streams", date, depot.Shifts.Values.SelectMany(s => s.Streams.Where(a => a.Value > 0).Select(a => new StreamDay(date, s.Van, a.Key, a.Value))).Select(ArchiveRows.Of));
         Replace(db, "photos", date, page.Entries.Where(e => e.Entry is PhotoAttached).Select(e => ArchiveRows.Of(date, e.Number, (PhotoAttached)e.Entry)));
         db.GetCollection("incidents").Upsert(IncidentLog.Of(depot).Select(ArchiveRows.Of).ToList());
-        new ArchiveState(page.Mark.Number, Day(date), page.Mark.Sha!, known.Number == 0 ? FirstSha() : known.Book).Write(db);
+        new ArchiveState(page.Mark.Number, ArchiveRows.Day(date), page.Mark.Sha!, known.Number == 0 ? FirstSha() : known.Book).Write(db);
         db.Commit();
         return 1;
     }
 
     private static IReadOnlyList<BsonDocument> Between(LiteDatabase db, string collection, DateOnly from, DateOnly to) =>
-        db.GetCollection(collection).Find(Query.Between("date", Day(from), Day(to))).ToList();
+        db.GetCollection(collection).Find(Query.Between("date", ArchiveRows.Day(from), ArchiveRows.Day(to))).ToList();
 
     /// <summary>The rows of a date, anew.</summary>
     private static void Replace(LiteDatabase db, string collection, DateOnly date, IEnumerable<BsonDocument> rows)
     {
         var all = db.GetCollection(collection);
         all.EnsureIndex("date");
-        all.DeleteMany(Query.EQ("date", Day(date)));
+        all.DeleteMany(Query.EQ("date", ArchiveRows.Day(date)));
         all.Insert(rows.ToList());
     }
-
-    private static int Day(DateOnly date) => ArchiveRows.Day(date);
 }

@@ -89,6 +89,15 @@ public sealed class Attachments(BookFolder folder)
         }
     }
 
+    /// <summary>Takes a picture out of the inbox once it is in the book and recorded: the next van must not get it too. Elsewhere nothing is touched.</summary>
+    public void Done(string path)
+    {
+        if (string.Equals(Path.GetDirectoryName(Path.GetFullPath(path)), Path.GetFullPath(folder.Inbox), StringComparison.Ordinal))
+        {
+            File.Delete(path);
+        }
+    }
+
     private bool IsWhole(string sha) => File.Exists(Place(sha)) && Convert.ToHexStringLower(SHA256.HashData(File.ReadAllBytes(Place(sha)))) == sha;
 
     private string Place(string sha) => Path.Combine(folder.Files, sha);
@@ -107,7 +116,8 @@ public sealed class Attachments(BookFolder folder)
         [0xFF, 0xD8, 0xFF, ..] => "jpg",
         [0x89, (byte)'P', (byte)'N', (byte)'G', 0x0D, 0x0A, 0x1A, 0x0A, ..] => "png",
         [(byte)'R', (byte)'I', (byte)'F', (byte)'F', _, _, _, _, (byte)'W', (byte)'E', (byte)'B', (byte)'P', ..] => "webp",
-        [_, _, _, _, (byte)'f', (byte)'t', (byte)'y', (byte)'p', (byte)'h' or (byte)'m', ..] => "heic",
+        [_, _, _, _, (byte)'f', (byte)'t', (byte)'y', (byte)'p', (byte)'h', (byte)'e', (byte)'i' or (byte)'v', ..] => "heic",
+        [_, _, _, _, (byte)'f', (byte)'t', (byte)'y', (byte)'p', (byte)'m', (byte)'i' or (byte)'s', (byte)'f', (byte)'1', ..] => "heif",
         _ => null,
     };
 }

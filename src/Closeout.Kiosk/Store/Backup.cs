@@ -54,7 +54,8 @@ public static class Backup
         var found = BookCheck.Pages(
             backup.Manifest.Pages.Select(d => (d, name(d), PageReader.Of(name(d), backup.Read(parts[PartOf(d)]), default))),
             last is null ? [] : [new(last.Number, last.Sha, "the book has had them")],
-            last?.Book);
+            last?.Book,
+            sha => parts.ContainsKey("files/" + sha));
         if (found.Fault is { } fault)
         {
             throw Damaged(fault);
@@ -96,15 +97,15 @@ public static class Backup
         }
 
         var torn = Directory.Exists(folder.TornLines) ? Directory.EnumerateFiles(folder.TornLines).Order(StringComparer.Ordinal).ToList() : [];
-        foreach (var (path, name) in AttachmentFiles.Of(folder).Select(f => (f, "files/" + Path.GetFileName(f)))
+        foreach (var (path, name) in AttachedFiles.Of(folder).Select(f => (f, "files/" + Path.GetFileName(f)))
             .Concat(torn.Select(t => (t, "torn/" + Path.GetFileName(t))))
             .Append((folder.RehearsalMark, "rehearsal.txt"))
             .Where(p => BackupManifest.IsPart(p.Item2) && File.Exists(p.Item1)))
         {
             using var file = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.Read);
-            if (!AttachmentFiles.Fits(name, packing.Add(name, file)))
+            if (!AttachedFiles.Fits(name, packing.Add(name, file)))
             {
-                throw Damaged(AttachmentFiles.Fault(path));
+                throw Damaged(AttachedFiles.Fault(path));
             }
         }
 

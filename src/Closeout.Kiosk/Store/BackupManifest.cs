@@ -69,7 +69,7 @@ public sealed partial record BackupManifest(DateTimeOffset Made, string Book, in
     /// <summary>Whether a file of that name may be in a backup: nothing but a book's own parts, and never a path out of its folder.</summary>
     public static bool IsPart(string name) => name == "rehearsal.txt"
         || (name.StartsWith("pages/", StringComparison.Ordinal) && name == "pages/" + Path.GetFileName(name) && BookFolder.DateOf(name) is not null)
-        || (name.StartsWith("files/", StringComparison.Ordinal) && AttachmentFiles.IsName(name["files/".Length..]))
+        || (name.StartsWith("files/", StringComparison.Ordinal) && AttachedFiles.IsName(name["files/".Length..]))
         || Torn().IsMatch(name);
 
     [GeneratedRegex("\\Acloseout backup (?<version>[0-9]{1,9})\n")]

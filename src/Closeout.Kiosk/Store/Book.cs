@@ -10,11 +10,12 @@ public sealed class Book
     private readonly BookFolder folder;
     private readonly string first;
     private PageMark mark;
+    private byte[] torn;
 
     /// <param name="first">The sha of the book's first line: what makes it this book.</param>
-    private Book(BookFolder folder, DateOnly date, Depot depot, PageMark mark, string first)
+    private Book(BookFolder folder, DateOnly date, Depot depot, PageRead read, string first)
     {
-        (this.folder, Date, Depot, this.mark, this.first) = (folder, date, depot, mark, first);
+        (this.folder, Date, Depot, mark, torn, this.first) = (folder, date, depot, read.Mark, read.Torn, first);
     }
 
     /// <summary>The business date of the page.</summary>
@@ -65,27 +66,27 @@ public sealed class Book
             throw new BookException($"{fault} {BookException.Remedy}");
         }
 
-        return new(folder, day, Folding(path, () => Depot.Fold(read.Entries)), read.Mark, first);
+        return new(folder, day, Folding(path, () => Depot.Fold(read.Entries)), read, first);
     }
 
     /// <summary>Reads what other programs appended since. True when there was anything.</summary>
     public bool Refresh()
     {
-        if (!folder.HasPages)
+        if (folder.Newest is not { } newest)
         {
             throw new BookException($"The book at {folder.Path} is gone: somebody moved or removed its folder. Put it back, or quit and open another.");
         }
 
-        if (folder.Dates[^1] > Date)
+        if (newest > Date)
         {
             var next = Open(folder);
-            (Date, Depot, mark) = (next.Date, next.Depot, next.mark);
+            (Date, Depot, mark, torn) = (next.Date, next.Depot, next.mark, next.torn);
             return true;
         }
 
         var read = PageReader.Read(folder.Page(Date), mark);
         Depot = Folding(folder.Page(Date), () => read.Entries.Aggregate(Depot, (depot, e) => depot.Apply(e)));
-        mark = read.Mark;
+        (mark, torn) = (read.Mark, read.Torn);
         return read.Entries.Count > 0;
     }
 
@@ -134,10 +135,7 @@ public sealed class Book
 
             try
             {
-                var number = Depot.Number + 1;
-                var (bytes, sha) = PageLine.Write(new Recorded(number, at, page!), mark.Sha!, first);
-                Disk.WriteWhole(folder.Page(page!.Date), bytes, own: true);
-                new LastEntry(number, page.Date, sha, first).Write(folder);
+                WritePage(folder, new Recorded(Depot.Number + 1, at, page!), mark.Sha!, first);
             }
             catch (Exception e) when (e is IOException or UnauthorizedAccessException)
             {
@@ -168,10 +166,7 @@ public sealed class Book
                 throw new BookException($"The book at {folder.Path} was written by another program meanwhile. Nothing was written; run the same command again.");
             }
 
-            var number = (prev?.Depot.Number ?? 0) + 1;
-            var (bytes, sha) = PageLine.Write(new Recorded(number, at, page), prev?.mark.Sha ?? PageLine.Nothing, prev?.first);
-            Disk.WriteWhole(folder.Page(page.Date), bytes, own: true);
-            new LastEntry(number, page.Date, sha, prev?.first ?? sha).Write(folder);
+            WritePage(folder, new Recorded((prev?.Depot.Number ?? 0) + 1, at, page), prev?.mark.Sha ?? PageLine.Nothing, prev?.first);
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
@@ -179,6 +174,15 @@ public sealed class Book
         }
 
         return Open(folder);
+    }
+
+    /// <param name="first">The sha of the book's first line; null: this is it.</param>
+    private static void WritePage(BookFolder folder, Recorded opening, string prev, string? first)
+    {
+        var date = ((PageOpened)opening.Entry).Date;
+        var (bytes, sha) = PageLine.Write(opening, prev, first);
+        Disk.WriteWhole(folder.Page(date), bytes, own: true);
+        new LastEntry(opening.Number, date, sha, first ?? sha).Write(folder);
     }
 
     private static string Gone(BookFolder folder, LastEntry last) =>
@@ -199,8 +203,6 @@ public sealed class Book
     /// <summary>A line begun and never ended was never confirmed to anybody. Under the lock nobody is writing it: keep it aside and cut it off.</summary>
     private void SetTornAside()
     {
-        var path = folder.Page(Date);
-        var torn = PageReader.Read(path, mark).Torn;
         if (torn.Length == 0)
         {
             return;
@@ -217,7 +219,7 @@ public sealed class Book
             }
 
             Disk.WriteWhole(aside, torn, own: true);
-            using var file = new FileStream(path, FileMode.Open, FileAccess.Write, FileShare.ReadWrite);
+            using var file = new FileStream(folder.Page(Date), FileMode.Open, FileAccess.Write, FileShare.ReadWrite);
             file.SetLength(mark.Offset);
             file.Flush(flushToDisk: true);
             Said = $"A line begun after entry {mark.Number} was never confirmed; it was set aside in {aside}.";

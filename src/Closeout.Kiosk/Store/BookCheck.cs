@@ -38,17 +38,18 @@ public static class BookCheck
             throw new BookException(last is null ? $"There is no book at {folder.Path}." : $"The pages of the book at {folder.Path} are gone: it has had entries up to {last.Number}. {BookException.Remedy}");
         }
 
-        var found = Pages(dates.Select(d => (d, folder.Page(d), PageReader.Read(folder.Page(d), default))), witnesses, last?.Book);
+        var found = Pages(dates.Select(d => (d, folder.Page(d), PageReader.Read(folder.Page(d), default))), witnesses, last?.Book, sha => File.Exists(Path.Combine(folder.Files, sha)));
         return found with
         {
-            Fault = found.Fault ?? AttachmentFiles.FirstFault(folder),
-            Notes = [.. found.Notes, .. AttachmentFiles.Odd(folder), .. folder.OddPages.Select(p => $"{p} has not the name of a page and is not read.")],
+            Fault = found.Fault ?? AttachedFiles.FirstFault(folder),
+            Notes = [.. found.Notes, .. AttachedFiles.Odd(folder), .. folder.OddPages.Select(p => $"{p} has not the name of a page and is not read.")],
         };
     }
 
     /// <summary>Pages in the order of their dates, from wherever they are read.</summary>
     /// <param name="book">The sha of the book's first line, where it is known; null: the first page says it.</param>
-    internal static BookChecked Pages(IEnumerable<(DateOnly Date, string Path, PageRead Page)> pages, IReadOnlyList<Witness> witnesses, string? book)
+    /// <param name="isThere">Whether there is an attachment of that SHA-256.</param>
+    internal static BookChecked Pages(IEnumerable<(DateOnly Date, string Path, PageRead Page)> pages, IReadOnlyList<Witness> witnesses, string? book, Func<string, bool> isThere)
     {
         var (count, entries, notes, mark) = (0, 0, new List<string>(), default(PageMark));
         (string Path, Depot Depot, PageRead Page)? before = null;
@@ -72,7 +73,7 @@ public static class BookCheck
             }
 
             (before, mark, count, entries) = ((path, depot, page), page.Mark, count + 1, page.Mark.Number);
-            return Ledger(path, depot);
+            return Ledger(path, depot) ?? Pictures(path, page, isThere);
         }
 
         string? said = null;
@@ -131,6 +132,11 @@ public static class BookCheck
             throw new BookException($"{path}: {e.Message}. {BookException.Remedy}", e);
         }
     }
+
+    private static string? Pictures(string path, PageRead page, Func<string, bool> isThere) =>
+        page.Entries.Index().FirstOrDefault(e => e.Item.Entry is PhotoAttached p && !isThere(p.Sha256)) is { Item: { Entry: PhotoAttached photo } recorded } gone
+            ? $"{path}:{gone.Index + 1}: entry {recorded.Number} attached {photo.Sha256}, and there is no such file."
+            : null;
 
     private static string? Ledger(string path, Depot depot)
     {

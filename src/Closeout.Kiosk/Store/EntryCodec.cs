@@ -1,3 +1,4 @@
+using System.Runtime.InteropServices;
 using System.Text.Json;
 using System.Text.Json.Serialization;
 using System.Text.Json.Serialization.Metadata;
@@ -86,6 +87,12 @@ public static class EntryCodec
             throw new OtherVersionException($"an entry of kind '{kind}' version {version}, which this program does not know; a newer one, or an older, may");
         }
 
+        // The serializer refuses a null where one thing is wanted, and lets it pass among many.
+        if (JsonMarshal.GetRawUtf8Value(from).IndexOf("null"u8) >= 0 && HasNothingInList(from))
+        {
+            throw new FormatException($"not an entry of kind '{kind}': a list holds nothing where something must stand");
+        }
+
         try
         {
             return (Entry?)from.Deserialize(Json.GetTypeInfo(known.Type)) ?? throw new FormatException($"an empty entry of kind '{kind}'");
@@ -95,6 +102,13 @@ public static class EntryCodec
             throw new FormatException($"not an entry of kind '{kind}': {e.Message.ReplaceLineEndings(" ")}", e);
         }
     }
+
+    private static bool HasNothingInList(JsonElement json) => json.ValueKind switch
+    {
+        JsonValueKind.Array => json.EnumerateArray().Any(e => e.ValueKind == JsonValueKind.Null || HasNothingInList(e)),
+        JsonValueKind.Object => json.EnumerateObject().Any(p => HasNothingInList(p.Value)),
+        _ => false,
+    };
 
     private static EntryKind Kind<T>(string name, int version = 1)
         where T : Entry => new(name, version, typeof(T));

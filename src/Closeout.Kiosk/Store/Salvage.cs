@@ -14,9 +14,10 @@ public static class Salvage
     {
         try
         {
+            var whole = AttachedFiles.Of(from).Where(AttachedFiles.IsWhole).Select(f => Path.GetFileName(f)).ToHashSet();
             var (good, bad) = SalvagedLines.Gather(from);
             var chain = SalvagedChain.Of(good, bad, LastEntry.Read(from), new Archive(from).Seen());
-            var book = SalvagedBook.Of(chain, now);
+            var book = SalvagedBook.Of(chain, now, whole.Contains);
             if (good.Count == 0 && bad.Count == 0)
             {
                 throw new BookException($"There is no book at {from.Path}.");
@@ -73,9 +74,9 @@ public static class Salvage
     private static List<string> Copy(BookFolder from, BookFolder to)
     {
         var said = new List<string>();
-        foreach (var file in AttachmentFiles.Of(from))
+        foreach (var file in AttachedFiles.Of(from))
         {
-            if (AttachmentFiles.IsWhole(file))
+            if (AttachedFiles.IsWhole(file))
             {
                 CopyInto(file, to.Files);
             }

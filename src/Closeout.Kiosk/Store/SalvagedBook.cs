@@ -5,11 +5,13 @@ using Closeout.Stock;
 namespace Closeout.Store;
 
 /// <summary>A book made anew from the lines that were saved: folded one by one, numbered without holes, with the losses written down where they were.</summary>
-internal sealed partial class SalvagedBook(DateTimeOffset now)
+/// <param name="isThere">Whether the attachment of that SHA-256 is there and whole.</param>
+internal sealed partial class SalvagedBook(DateTimeOffset now, Func<string, bool> isThere)
 {
     private readonly List<List<Recorded>> pages = [];
     private readonly List<string> said = [];
     private readonly Dictionary<int, int> renumbered = [];
+    private readonly Dictionary<int, int> incidents = [];
     private readonly Dictionary<(Place Place, Code<Item> Item), int> owed = [];
     private Depot? depot;
     private int next = 1;
@@ -24,9 +26,9 @@ internal sealed partial class SalvagedBook(DateTimeOffset now)
     /// <summary>Entries of the old book in this one.</summary>
     public int Kept { get; private set; }
 
-    public static SalvagedBook Of(SalvagedChain chain, DateTimeOffset now)
+    public static SalvagedBook Of(SalvagedChain chain, DateTimeOffset now, Func<string, bool> isThere)
     {
-        var book = new SalvagedBook(now);
+        var book = new SalvagedBook(now, isThere);
         var number = 0;
         foreach (var line in chain.Lines)
         {
@@ -85,6 +87,7 @@ internal sealed partial class SalvagedBook(DateTimeOffset now)
             return e.Message;
         }
 
+        incidents.Clear();
         Begin(page with { Carried = page.Carried with { Overrides = [.. page.Carried.Overrides.Select(o => o with { Number = Renumbered(o.Number) })] } }, line.Read.Recorded.At);
         renumbered[line.Number] = next - 1;
         Kept++;
@@ -107,11 +110,21 @@ internal sealed partial class SalvagedBook(DateTimeOffset now)
                 said.Add($"{line.File}: the opening of {date:yyyy-MM-dd} is lost, and was made from the page before: what the day folder of that day said is not in it");
             }
 
-            var recorded = new Recorded(next, line.Read.Recorded.At, line.Read.Recorded.Entry is OverrideWithdrawn w ? w with { Number = Renumbered(w.Number) } : line.Read.Recorded.Entry);
+            if (Missing(line.Read.Recorded.Entry) is { } missing)
+            {
+                return missing;
+            }
+
+            var recorded = new Recorded(next, line.Read.Recorded.At, Following(line.Read.Recorded.Entry));
             depot = depot.Apply(recorded);
             pages[^1].Add(recorded);
             renumbered[line.Number] = next++;
             Kept++;
+            if (line.Read.Recorded.Entry is DamageFound found)
+            {
+                incidents[found.Number] = depot.Incidents;
+            }
+
             Counted(recorded.Entry);
             return null;
         }
@@ -121,6 +134,23 @@ internal sealed partial class SalvagedBook(DateTimeOffset now)
             return NewNumber().Replace(e.Message, "");
         }
     }
+
+    /// <summary>What the entry needs beside the page and the book no longer has; null: nothing is missing.</summary>
+    private string? Missing(Entry entry) => entry switch
+    {
+        PhotoAttached p when !isThere(p.Sha256) => $"its picture {p.Sha256} is gone or damaged",
+        IncidentClosed c when !incidents.ContainsKey(c.Number) && c.Number > depot!.Incidents - incidents.Count => $"incident {c.Number} is lost",
+        _ => null,
+    };
+
+    /// <summary>The entry, with the numbers by which it names others as they are in this book. Incidents have numbers of their own, without holes too.</summary>
+    private Entry Following(Entry entry) => entry switch
+    {
+        OverrideWithdrawn w => w with { Number = Renumbered(w.Number) },
+        DamageFound d => d with { Number = depot!.Incidents + 1 },
+        IncidentClosed c => c with { Number = incidents.GetValueOrDefault(c.Number, c.Number) },
+        _ => entry,
+    };
 
     /// <summary>An entry's number in this book; below 0, and of no entry: the entry itself is lost, though what it said still stands.</summary>
     private int Renumbered(int number) => number <= 0 ? number : renumbered.GetValueOrDefault(number, -number);

@@ -27,8 +27,8 @@ public sealed class VanSeats(BookFolder folder, string kiosk) : IDisposable
         try
         {
             Disk.MakeFolder(folder.Seats);
-            held = new FileStream(place + ".lock", FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None);
-            File.WriteAllText(place + ".txt", FormattableString.Invariant($"{kiosk} since {now:HH:mm}"));
+            held = Disk.Own(place + ".lock", FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None);
+            Disk.WriteWhole(place + ".txt", System.Text.Encoding.UTF8.GetBytes(FormattableString.Invariant($"{kiosk} since {now:HH:mm}")), own: true);
             Van = van;
             return null;
         }

@@ -11,7 +11,8 @@ public static class Fuzzing
     private const int DayTakes = 20;
 
     /// <param name="inputs">For each reader.</param>
-    public static IEnumerable<Figure> Run(int inputs, int seed)
+    /// <param name="only">The name of one reader; null: all.</param>
+    public static IEnumerable<Figure> Run(int inputs, int seed, string? only = null)
     {
         using var temp = new FastFolder();
         var book = Evening(temp.At("evening"));
@@ -23,6 +24,8 @@ public static class Fuzzing
             (new PageFuzz(book, temp.At(".")), inputs),
             (new KeysFuzz(temp.At("kiosk")), inputs),
         ];
+
+        all.RemoveAll(f => only is not null && f.Reader.Name != only);
 
         // The long ones first, two at a time; told in the order of the list.
         var figures = new Figure[all.Count];
@@ -47,6 +50,9 @@ public static class Fuzzing
             }
         }
 
+        var again = Book.Open(book);
+        again.Record(_ => (Shifts.Decision)given.Loaded(), DateTimeOffset.UnixEpoch);
+        Book.OpenPage(book, again, DayBook.NextPage.After(again.Depot, again.Date.AddDays(1)), DateTimeOffset.UnixEpoch);
         return book;
     }
 }

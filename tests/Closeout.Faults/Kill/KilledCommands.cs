@@ -49,7 +49,8 @@ public static class KilledCommands
     /// <c>rehearse</c> over its own earlier output. It acknowledges by its exit code alone; killed, it must leave whole files, a
     /// book that is good or none, and must run again.
     /// </summary>
-    public static Figure Rehearsal(int rounds, int seed)
+    /// <param name="calls">The system calls that change names, at each of which it is killed once; null: all of them.</param>
+    public static Figure Rehearsal(int rounds, int seed, IReadOnlyList<string>? calls = null)
     {
         using var temp = new TempFolder();
         var (faults, random, outDir) = (new FaultList(), new Random(seed), temp["out"]);
@@ -68,7 +69,7 @@ public static class KilledCommands
         }
 
         // And once at every change of names that it makes, the last of which it outlives.
-        foreach (var call in new[] { "mkdir", "rename", "unlink", "rmdir" })
+        foreach (var call in calls ?? ["mkdir", "rename", "unlink", "rmdir"])
         {
             for (var times = 1; KilledAt(call, times, outDir); times++)
             {

@@ -9,7 +9,8 @@ namespace Closeout.Faults.Power;
 public static class PowerLosses
 {
     /// <param name="answers">Answers typed in each of the evening's three parts.</param>
-    public static Figure Run(int rounds, int seed, int answers = 90)
+    /// <param name="withFlushes">False: as if the program never flushed, to see that a loss would be found.</param>
+    public static Figure Run(int rounds, int seed, int answers = 90, bool withFlushes = true)
     {
         using var temp = new TempFolder();
         Directory.CreateDirectory(temp["recorded"]);
@@ -26,7 +27,7 @@ public static class PowerLosses
         for (var round = 0; round < rounds; round++)
         {
             var random = new Random(Numbers.Mix(seed, round));
-            var (disk, acknowledged) = Until(acts, round % (acts.Count + 1));
+            var (disk, acknowledged) = Until(acts, round % (acts.Count + 1), withFlushes);
             pending += disk.IsPending ? 1 : 0;
             var left = temp[$"left-{round}"];
             disk.Lose(left, random, new[] { 0, 0.3, 0.7, 0.95, 1 }[random.Next(5)]);
@@ -49,7 +50,7 @@ public static class PowerLosses
     }
 
     /// <summary>The disk after so many acts, and how many entries were acknowledged by then.</summary>
-    private static (DiskModel Disk, int Acknowledged) Until(List<DiskAct> acts, int count)
+    private static (DiskModel Disk, int Acknowledged) Until(List<DiskAct> acts, int count, bool withFlushes)
     {
         var (disk, acknowledged) = (new DiskModel(), 0);
         foreach (var act in acts.Take(count))
@@ -58,7 +59,7 @@ public static class PowerLosses
             {
                 acknowledged = ack.Number;
             }
-            else
+            else if (withFlushes || act is not Flushed)
             {
                 disk.Do(act);
             }

@@ -12,10 +12,11 @@ public static class HeldLocks
     /// <summary>What a refusal may take beyond the patience, on a busy machine.</summary>
     private static readonly TimeSpan Slack = TimeSpan.FromSeconds(3);
 
-    public static Figure Run(int rounds, int seed)
+    /// <param name="first">Rounds go through sitting and killed, in an append and killed, sitting and continued, in an append and continued.</param>
+    public static Figure Run(int rounds, int seed, int first = 0)
     {
         var (faults, random, refused, freed, resumed) = (new FaultList(), new Random(seed), new List<double>(), new List<double>(), 0);
-        for (var round = 0; round < rounds; round++)
+        for (var round = first; round < first + rounds; round++)
         {
             using var temp = new TempFolder();
             var folder = new BookFolder(temp["book"]);

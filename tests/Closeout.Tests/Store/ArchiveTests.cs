@@ -38,6 +38,33 @@ public sealed class ArchiveTests
         new Archive(book.Folder).Boxes(SmallDay.Date.AddDays(-9), SmallDay.Date.AddDays(-1)).Should().BeEmpty();
     }
 
+    [Fact]
+    public void It_is_made_anew_where_somebody_broke_off_writing_it()
+    {
+        using var book = Emptied();
+        var expected = Boxes(book);
+        var marker = Path.Combine(book.Folder.Archive, "writing");
+        File.Exists(marker).Should().BeFalse("it was written to its end");
+        File.WriteAllText(marker, "");
+
+        new Archive(book.Folder).Seen().Number.Should().Be(0, "it knows nothing for sure");
+        Boxes(book).Should().Equal(expected);
+
+        File.Exists(marker).Should().BeFalse();
+        File.Exists(Path.Combine(book.Folder.Archive, "closeout.db.damaged")).Should().BeTrue();
+    }
+
+    [Fact]
+    public void An_archive_that_cannot_be_made_is_told_in_a_sentence()
+    {
+        using var book = Emptied();
+        Directory.CreateDirectory(Path.Combine(book.Folder.Archive, "closeout.db"));
+
+        var asking = () => Boxes(book);
+
+        asking.Should().Throw<BookException>().WithMessage($"The archive at {book.Folder.Archive} cannot be written: *The day book is not touched by that.*");
+    }
+
     [Theory]
     [InlineData("garbage")]
     [InlineData("empty")]

@@ -109,6 +109,17 @@ public sealed class BackupTests
     }
 
     [Fact]
+    public void A_picture_that_is_gone_is_told_by_check_at_the_entry_that_attached_it()
+    {
+        using var book = new LongBook();
+        var attached = LongBook.All(book.Folder).First(e => e.Entry is PhotoAttached);
+        File.Delete(Path.Combine(book.Folder.Files, ((PhotoAttached)attached.Entry).Sha256));
+
+        BookCheck.Of(book.Folder).Fault.Should().MatchRegex($@"2026-03-06\.jsonl:\d+: entry {attached.Number} attached [0-9a-f]{{64}}, and there is no such file\.");
+        Refused(book).Should().Contain($"entry {attached.Number} attached ");
+    }
+
+    [Fact]
     public void A_file_with_another_name_among_the_attachments_is_noted_and_not_kept()
     {
         using var book = new LongBook();

@@ -103,12 +103,13 @@ public sealed class DamagedCopies(ITestOutputHelper output)
         private readonly IReadOnlyDictionary<DateOnly, string> depots;
         private readonly List<string> keys;
         private readonly string archived;
+        private readonly string audited;
         private readonly string last;
         private readonly string seal;
 
         public Truth(BookFolder folder, int entries)
         {
-            (this.entries, pages, archived, last, seal) = (entries, LongBook.Pages(folder), Archived(folder), File.ReadAllText(folder.Last), Seal(folder));
+            (this.entries, pages, archived, audited, last, seal) = (entries, LongBook.Pages(folder), Archived(folder), Audited(folder), File.ReadAllText(folder.Last), Seal(folder));
             depots = LongBook.Dates.ToDictionary(d => d, d => Digest(Book.Open(folder, d).Depot));
             keys = [.. LongBook.All(folder).Select(Key)];
         }
@@ -145,6 +146,7 @@ public sealed class DamagedCopies(ITestOutputHelper output)
             Asked("check", () => Checked(copy), "good");
             var saved = Save(copy, to, wrong, untold);
             Asked("the archive", () => Archived(copy), archived);
+            Asked("the audit", () => Audited(copy), audited);
             Asked("a backup", () => BackedUp(copy), "as it was");
             return new(damage, refused > 0, wrong, untold, saved is null, saved?.Kept ?? 0, saved?.Lost ?? entries);
         }
@@ -247,7 +249,25 @@ public sealed class DamagedCopies(ITestOutputHelper output)
         private static string Archived(BookFolder folder)
         {
             var archive = new Archive(folder);
-            return string.Join(' ', archive.Boxes(LongBook.First, LongBook.Third).Select(b => b.ToString())) + string.Join(',', archive.EntriesOf("B1")) + ";" + string.Join(',', archive.EntriesOf("B2"));
+            return string.Join(
+                "; ",
+                string.Join(' ', archive.Boxes(LongBook.First, LongBook.Third)),
+                string.Join(' ', archive.Miles(LongBook.First, LongBook.Third)),
+                string.Join(' ', archive.Streams(LongBook.First, LongBook.Third)),
+                string.Join(' ', archive.Incidents()),
+                string.Join(' ', archive.Photos().Select(p => $"{p.Number} {p.Photo} {new Attachments(folder).Read(p.Photo.Sha256).Length}")),
+                string.Join(',', archive.EntriesOf("B1")),
+                string.Join(',', archive.EntriesOf("B2")));
+        }
+
+        /// <summary>audit.csv of the whole book, which reads every page.</summary>
+        private static string Audited(BookFolder folder)
+        {
+            var file = folder.Path + ".csv";
+            Closeout.Commands.AuditCommand.Run(folder, null, file);
+            var text = File.ReadAllText(file);
+            File.Delete(file);
+            return text;
         }
 
         /// <summary>All that a depot knows, in short: what it would hand to the next day, and how far each close-out is.</summary>
@@ -257,12 +277,14 @@ public sealed class DamagedCopies(ITestOutputHelper output)
             return $"{depot.Date} {depot.Number} {sha} {string.Join(' ', depot.Shifts.Values.OrderBy(s => s.Van).Select(s => $"{s.Van} {s.Step} {s.Story.Count}"))}";
         }
 
-        /// <summary>An entry without the numbers by which it names others: those may be new.</summary>
+        /// <summary>An entry without the numbers by which it names others or is named: those may be new.</summary>
         private static string Key(Recorded recorded)
         {
             var entry = recorded.Entry switch
             {
                 OverrideWithdrawn w => w with { Number = 0 },
+                DamageFound d => d with { Number = 0 },
+                IncidentClosed c => c with { Number = 0 },
                 PageOpened p => p with { Carried = p.Carried with { Overrides = [.. p.Carried.Overrides.Select(o => o with { Number = 0 })] } },
                 _ => recorded.Entry,
             };

@@ -24,6 +24,18 @@ public sealed class EntryCodecTests
             .Should().BeEquivalentTo(EntryCodec.Kinds.Select(k => k.Type));
 
     [Theory]
+    [InlineData("holds-lifted", """{"van":"B1","holds":[null],"reason":"r","lead":"L1"}""")]
+    [InlineData("van-loaded", """{"van":"B1","lines":[],"moves":[null],"by":null}""")]
+    public void Nothing_in_a_list_is_no_entry(string kind, string json)
+    {
+        using var read = System.Text.Json.JsonDocument.Parse(json);
+
+        var reading = () => EntryCodec.Read(kind, 1, read.RootElement);
+
+        reading.Should().Throw<FormatException>().WithMessage("*a list holds nothing*");
+    }
+
+    [Theory]
     [MemberData(nameof(Kinds))]
     public void An_entry_is_read_back_as_it_was_written(string kind) =>
         RandomEntries.ByKind[kind].Sample(

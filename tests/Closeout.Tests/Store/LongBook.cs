@@ -1,10 +1,9 @@
-using System.Security.Cryptography;
-using System.Text;
 using Closeout.DayBook;
 using Closeout.Restock;
 using Closeout.Shifts;
 using Closeout.Stock;
 using Closeout.Store;
+using Closeout.Vans;
 
 namespace Closeout.Tests.Store;
 
@@ -25,7 +24,7 @@ internal sealed class LongBook : IDisposable
     public LongBook(int second = 0)
     {
         this.second = second;
-        var book = Book.OpenPage(Folder, null, SmallDay.Given().FirstPage(rehearsal: false), Now());
+        var book = Book.OpenPage(Folder, null, SmallDay.Given(("depot.csv", SmallDay.Text("depot.csv") + "streams,lamps\n")).FirstPage(rehearsal: false), Now());
         Told(book, new ComeIn(SmallBook.B1, new("T1")));
         Told(book, new CountLeftover(SmallBook.B1, SmallBook.Lamp, 1, 2, 5, Sure: true));
         Told(book, new CountLeftover(SmallBook.B1, SmallBook.Lamp, 1, 3, 2, Sure: true));
@@ -52,8 +51,10 @@ internal sealed class LongBook : IDisposable
         Told(book, new ConfirmCardboard(SmallBook.B1));
         Told(book, new LogMileage(SmallBook.B1, 1100));
         Told(book, new ReportDamage(SmallBook.B1, "roof", Severity.Repair, "rack loose"));
-        Attach("a photo"u8.ToArray());
-        Attach(Encoding.ASCII.GetBytes(new string('x', 3000)));
+        Told(book, new ReportDamage(SmallBook.B1, "rear door", Severity.Note, "scratch"));
+        Done(book.Record(depot => VanDesk.Decide(depot, new CloseIncident(SmallBook.B1, 5, "wiped off", Lead)), Now()));
+        Attach(book, 40);
+        Attach(book, 3000);
         Directory.CreateDirectory(Folder.TornLines);
         File.WriteAllText(Path.Combine(Folder.TornLines, $"{First:yyyy-MM-dd}-after-7.txt"), "{\"n\":8,\"pre");
         new Archive(Folder).CatchUp();
@@ -111,7 +112,11 @@ internal sealed class LongBook : IDisposable
 
     private void Close(Book book, Code<Van> van, int odometer)
     {
-        Command[] rest = [new ConfirmLeftovers(van), new ConfirmCardboard(van), new LogMileage(van, odometer, Sure: true), new ConfirmDamage(van, true), new ConfirmKit(van)];
+        Command[] rest =
+        [
+            new ConfirmLeftovers(van), new CountStream(van, new("lamps"), 4), new ConfirmCardboard(van), new LogMileage(van, odometer, Sure: true),
+            new ReportDamage(van, "left side", Severity.Note, "dent"), new ConfirmDamage(van, false), new ConfirmKit(van),
+        ];
         Array.ForEach(rest, c => Told(book, c));
         if (book.Depot.Shift(van)!.WeeklyDue)
         {
@@ -133,9 +138,13 @@ internal sealed class LongBook : IDisposable
         }
     }
 
-    private void Attach(byte[] content)
+    /// <summary>Attaches a picture of so many bytes.</summary>
+    private void Attach(Book book, int bytes)
     {
-        Directory.CreateDirectory(Folder.Files);
-        File.WriteAllBytes(Path.Combine(Folder.Files, Convert.ToHexStringLower(SHA256.HashData(content))), content);
+        var path = temp[$"{bytes}.jpg"];
+        File.WriteAllBytes(path, [0xFF, 0xD8, 0xFF, .. Enumerable.Range(3, bytes - 3).Select(i => (byte)(i * 7 % 256))]);
+        var taken = new Attachments(Folder).Take(path);
+        Told(book, new AttachPhoto(SmallBook.B1, taken.Sha256, taken.Name, taken.Bytes));
+        File.Delete(path);
     }
 }

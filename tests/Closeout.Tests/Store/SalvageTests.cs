@@ -62,7 +62,7 @@ public sealed class SalvageTests
         Damage(book, LongBook.First, e => e is VanCameIn { Van.Text: "B2" });
 
         // All of B2's evening can no longer stand without its coming in.
-        var saved = Saved(book, lost: 8);
+        var saved = Saved(book, lost: 10);
 
         saved.Said.Should().Contain(s => s.EndsWith("(signed) can no longer stand: it cannot stand here", StringComparison.Ordinal));
         var all = LongBook.All(To(book));
@@ -233,15 +233,40 @@ public sealed class SalvageTests
     }
 
     [Fact]
-    public void A_damaged_attachment_is_left_out_and_told()
+    public void A_damaged_picture_is_left_out_and_so_is_the_entry_that_attached_it()
     {
         using var book = new LongBook();
         var file = Directory.EnumerateFiles(book.Folder.Files).First();
         File.AppendAllText(file, "!");
 
-        Saved(book, lost: 0).Said.Should().Equal($"{file}: the attachment is not as it was; left out");
+        var saved = Saved(book, lost: 1);
 
+        saved.Said.Should().Contain($"{file}: the attachment is not as it was; left out");
+        saved.Said.Should().ContainSingle(s => s.EndsWith($"(photo-attached) can no longer stand: its picture {Path.GetFileName(file)} is gone or damaged", StringComparison.Ordinal));
         Directory.EnumerateFiles(To(book).Files).Should().ContainSingle();
+    }
+
+    [Fact]
+    public void Incidents_keep_numbers_without_a_hole_when_one_is_lost_and_what_closed_another_still_closes_that_one()
+    {
+        using var book = new LongBook();
+        Damage(book, LongBook.Third, e => e is DamageFound { Zone: "roof" });
+
+        Saved(book, lost: 1);
+
+        var third = PageReader.Read(To(book).Page(LongBook.Third), default).Entries.Select(e => e.Entry).ToList();
+        var door = third.OfType<DamageFound>().Single();
+        (door.Zone, third.OfType<IncidentClosed>().Single().Number).Should().Be(("rear door", door.Number));
+        door.Number.Should().Be(Book.Open(To(book), LongBook.Second).Depot.Incidents + 1);
+    }
+
+    [Fact]
+    public void What_closed_a_lost_incident_is_lost_too()
+    {
+        using var book = new LongBook();
+        Damage(book, LongBook.Third, e => e is DamageFound { Zone: "rear door" });
+
+        Saved(book, lost: 2).Said.Should().ContainSingle(s => s.EndsWith("(incident-closed) can no longer stand: incident 5 is lost", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -269,7 +294,7 @@ public sealed class SalvageTests
 
         var saving = () => Salvage.Into(book.Folder, new(temp["new"]), Now);
 
-        saving.Should().Throw<BookException>().WithMessage($"{book.Page}:3: an entry of kind 'van-flew-in' version 1, which this program does not know; a newer one may. Nothing is damaged there: use the version that wrote this book.");
+        saving.Should().Throw<BookException>().WithMessage($"{book.Page}:3: an entry of kind 'van-flew-in' version 1, which this program does not know; a newer one, or an older, may. Nothing is damaged there: use the version that wrote this book.");
         book.Check().Err.Should().Contain("Nothing is damaged: use the version that wrote this book.");
     }
 

@@ -118,6 +118,48 @@ public sealed class TornLineTests
         book.Bytes.Should().Equal(cut);
     }
 
+    [Fact]
+    public void A_last_line_with_a_sector_never_written_is_torn_though_its_line_feed_is_there()
+    {
+        using var book = new SmallBook().With(counts: 6);
+        var whole = book.Bytes;
+        var last = whole.AsSpan(0, whole.Length - 1).LastIndexOf((byte)'\n') + 1;
+        if (last / 512 == (whole.Length - 1) / 512)
+        {
+            // The last line must reach over the end of a sector.
+            book.Told(new Closeout.Shifts.CountLeftover(SmallBook.B2, SmallBook.Lamp, null, 0, 3, 0, Sure: true));
+            whole = book.Bytes;
+            last = whole.AsSpan(0, whole.Length - 1).LastIndexOf((byte)'\n') + 1;
+        }
+
+        var before = PageReader.Read(book.Page, default).Mark.Number - 1;
+        var sector = (last / 512 + 1) * 512;
+        sector.Should().BeLessThan(whole.Length);
+        whole.AsSpan(last, sector - last).Clear();
+        File.WriteAllBytes(book.Page, whole);
+
+        var reopened = Book.Open(book.Folder);
+        SmallBook.Count(reopened, SmallBook.B2, kept: 1).Should().BeNull();
+
+        reopened.Depot.Number.Should().Be(before + 1);
+        reopened.Said.Should().Contain($"after entry {before}");
+        book.Check().Code.Should().Be(0);
+    }
+
+    [Fact]
+    public void A_line_with_such_a_hole_that_others_follow_is_damaged()
+    {
+        using var book = new SmallBook().With(counts: 8);
+        var bytes = book.Bytes;
+        var sector = (bytes.Length / 512 - 2) * 512;
+        bytes.AsSpan(sector - 20, 20).Clear();
+        File.WriteAllBytes(book.Page, bytes);
+
+        var opening = () => Book.Open(book.Folder);
+
+        opening.Should().Throw<BookException>().WithMessage("*Entries up to 6 are good*");
+    }
+
     private static void CutLastLine(SmallBook book)
     {
         var bytes = book.Bytes;

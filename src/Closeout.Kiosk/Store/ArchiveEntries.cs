@@ -4,8 +4,8 @@ using LiteDB;
 
 namespace Closeout.Store;
 
-/// <summary>How entries stand in the archive. What changes here changes the archive's shape: see <see cref="ArchiveState"/>.</summary>
-internal static class ArchiveDocuments
+/// <summary>How entries stand in the archive: when, of what kind, of which van, by whom.</summary>
+internal static class ArchiveEntries
 {
     public static BsonDocument Of(DateOnly date, Recorded e) => new()
     {

@@ -3,8 +3,8 @@ using System.Text.RegularExpressions;
 
 namespace Closeout.Store;
 
-/// <summary>Files kept beside the pages. Each is named by the SHA-256 of its content, in lower-case hex, with or without an ending.</summary>
-internal static partial class AttachmentFiles
+/// <summary>Files kept beside the pages. Each is named by the SHA-256 of its content, in lower-case hex, with or without an ending. What takes them in and gives them out is <see cref="Attachments"/>; here they are only looked after.</summary>
+internal static partial class AttachedFiles
 {
     public static bool IsName(string name) => Name().IsMatch(name);
 
@@ -20,7 +20,7 @@ internal static partial class AttachmentFiles
         Of(folder).FirstOrDefault(f => !IsWhole(f)) is { } bad ? Fault(bad) : null;
 
     public static string Fault(string path) =>
-        $"{path}: the attachment is not as it was: its content does not have the checksum that its name says. {BookException.Remedy}";
+        $"{path}: the attachment is not as it was, or cannot be read: its content does not have the checksum that its name says. {BookException.Remedy}";
 
     /// <summary>Whether a file of that name may have content of that SHA-256; one that is no attachment may have any.</summary>
     public static bool Fits(string name, string sha) => !IsName(Path.GetFileName(name)) || Path.GetFileName(name).StartsWith(sha, StringComparison.Ordinal);
@@ -34,7 +34,7 @@ internal static partial class AttachmentFiles
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            throw new BookException($"The attachment {path} cannot be read: {e.Message}", e);
+            return false;
         }
     }
 
