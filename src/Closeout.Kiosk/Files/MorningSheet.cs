@@ -105,12 +105,11 @@ public static class MorningSheet
                 begin = new string(' ', Word);
             }
 
-            begin = indent == 0 ? "" : begin + " ";
-            foreach (var wrapped in Sheet.Wrap((line.Tick ? "[ ] " : "") + line.Sentence, Columns - indent))
+            begin = (indent == 0 ? "" : begin + " ") + (line.Tick ? "[ ] " : "");
+            foreach (var wrapped in Sheet.Wrap(line.Sentence, Columns - begin.Length))
             {
                 text.Append(Harmless.Line(begin + wrapped).TrimEnd()).Append('\n');
-                begin = new string(' ', indent + (line.Tick ? 4 : 0));
-                indent = begin.Length;
+                begin = new string(' ', begin.Length);
             }
         }
 

@@ -1,8 +1,10 @@
 using Closeout.Cardboard;
 using Closeout.DayBook;
+using Closeout.Leads;
 using Closeout.Restock;
 using Closeout.Shifts;
 using Closeout.Stock;
+using Closeout.Vans;
 using CsCheck;
 
 namespace Closeout.Tests.Cardboard;
@@ -18,6 +20,12 @@ public sealed record Say(Command Command) : YardDeed;
 
 /// <summary>A command of the yard.</summary>
 public sealed record AtTheYard(YardCommand Command) : YardDeed;
+
+/// <summary>A lead's command of a van.</summary>
+public sealed record AtTheVan(VanCommand Command) : YardDeed;
+
+/// <summary>A lead opens a signed close-out again.</summary>
+public sealed record Anew(Code<Van> Van) : YardDeed;
 
 /// <summary>A carton is opened at the depot: lamps loaded one by one into a van.</summary>
 public sealed record OpenCarton(Code<Van> Van, int Loose) : YardDeed;
@@ -50,15 +58,30 @@ internal static class AnyYard
     public static Depot Afternoon(DateOnly? date = null, YardCarried? yard = null, Setup? setup = null) => Tiny.Opened(
         "shelf: 40 LAMP, 9 SHOWER; bin: 3 LAMP; B1: 3+5 LAMP, 2+2 SHOWER; B2: 3+0 LAMP, 1+0 SHOWER; B3: 2+0 LAMP", date, setup ?? Setup, yard: yard);
 
-    /// <summary>The entry that a deed becomes; null: refused.</summary>
-    public static Entry? Entry(Depot depot, YardDeed deed) => deed switch
+    /// <summary>What is told and asked of vans besides: readings, damages, pictures, and what a lead does about them.</summary>
+    public static readonly Gen<YardDeed> Vehicles = Gen.Frequency(
+        (4, Gen.Select(Vans, Gen.Int[9_000, 30_000], Gen.OneOf<decimal?>(null, 12.5m), (v, t, gal) => (YardDeed)new Say(new LogMileage(v, t / 10m, gal, gal is null ? null : "petrol", Sure: true)))),
+        (3, Gen.Select(Vans, Gen.Enum<Severity>(), Gen.OneOf<bool?>(null, false), (v, s, d) => (YardDeed)new Say(new ReportDamage(v, "roof", s, "dent", d, "L1", new TimeOnly(16, 41))))),
+        (1, Gen.Select(Vans, Gen.Bool, (v, none) => (YardDeed)new Say(new ConfirmDamage(v, none)))),
+        (1, Gen.Select(Vans, Gen.Int[0, 3], (v, n) => (YardDeed)new Say(new AttachPhoto(v, new string((char)('a' + n), 64), $"{n}.png", 9)))),
+        (1, Gen.Select(Vans, Gen.Int[1, 6], (v, n) => (YardDeed)new AtTheVan(new CloseIncident(v, n, "mended", Tiny.Lead)))),
+        (1, Vans.Select(v => (YardDeed)new AtTheVan(new LiftHolds(v, "looked at", Tiny.Lead)))),
+        (1, Vans.Select(v => (YardDeed)new Anew(v))));
+
+    /// <summary>What a deed comes to by the real rules.</summary>
+    public static Decision Decide(Depot depot, YardDeed deed) => deed switch
     {
-        GoOn d => depot.Shift(d.Van) is { IsClosed: true } ? null : Decider.Decide(depot, depot.Answer(d.Van)).Entry,
-        Say d => Decider.Decide(depot, d.Command).Entry,
-        AtTheYard d => YardDecider.Decide(depot, d.Command).Entry,
-        OpenCarton d => StockDecider.Decide(depot, new LoadVan(d.Van, [new(Tiny.Lamp.Code, 0, d.Loose)], null)).Entry,
+        GoOn d => Decider.Decide(depot, depot.Answer(d.Van)),
+        Say d => Decider.Decide(depot, d.Command),
+        AtTheYard d => YardDecider.Decide(depot, d.Command),
+        AtTheVan d => VanDesk.Decide(depot, d.Command),
+        Anew d => LeadDecider.Decide(depot, new Reopen(d.Van, "counted anew", Tiny.Lead)),
+        OpenCarton d => StockDecider.Decide(depot, new LoadVan(d.Van, [new(Tiny.Lamp.Code, 0, d.Loose)], null)),
         _ => throw new InvalidOperationException($"no such deed: {deed}"),
     };
+
+    /// <summary>The entry that a deed becomes; null: refused.</summary>
+    public static Entry? Entry(Depot depot, YardDeed deed) => Decide(depot, deed).Entry;
 
     /// <summary>The depot after a deed, or as it was.</summary>
     public static Depot After(Depot depot, YardDeed deed) => Entry(depot, deed) is { } entry ? depot.Take(entry) : depot;

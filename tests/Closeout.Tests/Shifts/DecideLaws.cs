@@ -85,10 +85,10 @@ public class DecideLaws
         kinds.Should().BeEquivalentTo(typeof(Entry).Assembly.GetTypes().Where(t => t.IsSubclassOf(typeof(Entry)) && !t.IsAbstract && !Elsewhere.Contains(t)));
     }
 
-    /// <summary>Entries that open and mend pages, and those of the stock desk: StockDeskLaws reaches them.</summary>
+    /// <summary>Entries that open and mend pages, those of PINs, and those of the stock desk: PinTriesTests and StockDeskLaws reach them.</summary>
     private static readonly Type[] Elsewhere =
     [
-        typeof(PageOpened), typeof(DayFolderLoaded), typeof(BookSalvaged),
+        typeof(PageOpened), typeof(DayFolderLoaded), typeof(BookSalvaged), typeof(PinSet), typeof(PinReset), typeof(PinFailed), typeof(PinPassed),
         typeof(PlanOverridden), typeof(OverrideWithdrawn), typeof(VanLoaded), typeof(DeliveryReceived), typeof(CountCorrected),
     ];
 
