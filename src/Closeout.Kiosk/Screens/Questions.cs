@@ -172,7 +172,7 @@ public static class Questions
         return new(
         [
             .. WalkRound.Parts.Select(p => new Field(p, char.ToUpperInvariant(p[0]) + p[1..], FieldKind.Letter, told.Contains(p) ? "N" : "Y", p == WalkRound.Parts[0] ? "Y in order  N not" : "")),
-            new Field("oil", "Oil last changed", FieldKind.Date, Iso(oil), "empty: not read"),
+            new Field("oil", "Oil last changed", FieldKind.Date, Iso(oil), "empty: none"),
             new Field("photos", "Photos taken", FieldKind.Count, Text(done?.Photos ?? shift.Photos.Count), "F8 attaches"),
             new Field("clean", "Clean inside", FieldKind.Letter, done is { Clean: false } ? "N" : "Y", "Y yes  N no"),
         ]);
