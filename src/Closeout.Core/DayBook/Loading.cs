@@ -50,6 +50,11 @@ public static class Loading
                     yield return ("items.csv", $"item {item.Code} was counted tonight on van {shift.Van} and is gone: found no row, allowed from the next business date on");
                 }
 
+                if (depot.Yard.DepotBoxes.ContainsKey(item.Code))
+                {
+                    yield return ("items.csv", $"item {item.Code} had boxes counted at the depot tonight and is gone: found no row, allowed from the next business date on");
+                }
+
                 if (held.Count > 0)
                 {
                     yield return ("items.csv", $"item {item.Code} still has {held.Sum(b => b.Units)} units in {held.Count} places and is gone: found no row, allowed once there are none");

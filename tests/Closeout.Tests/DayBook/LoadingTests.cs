@@ -1,3 +1,4 @@
+using Closeout.Cardboard;
 using Closeout.DayBook;
 using Closeout.Shifts;
 using Closeout.Stock;
@@ -63,6 +64,14 @@ public class LoadingTests
     {
         Fault(Stocked, Given(Without(Tiny.Lamp)), "items.csv", "LAMP", "75 units in 3 places");
         Loading.Faults(Stocked, Given(Without(Tiny.Shower))).Should().BeEmpty();
+    }
+
+    [Fact]
+    public void An_item_whose_boxes_were_counted_at_the_depot_tonight_does_not_disappear()
+    {
+        var depot = Tiny.Opened().Did(new CountDepotBoxes(Tiny.Wrap.Code, 2, Tiny.T1));
+        Fault(depot, Given(Without(Tiny.Wrap)), "items.csv", "WRAP", "boxes counted at the depot tonight");
+        Loading.Faults(depot, Given(Without(Tiny.Shower))).Should().BeEmpty();
     }
 
     [Fact]

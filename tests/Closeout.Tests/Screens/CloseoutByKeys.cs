@@ -33,6 +33,7 @@ public sealed class CloseoutByKeys
         kiosk.Entries.OfType<LeftoverCounted>().Should().OnlyContain(c => c.Gap == 0);
         kiosk.Session.Model.Screen.Should().BeOfType<WallScreen>();
         kiosk.Keys.Should().Be(48 + 7, "a PIN of six digits and Enter").And.BeLessThanOrEqualTo(60);
+        File.ReadAllText(Path.Combine(Repository.Root, "docs", "user-guide", "technician.md")).Should().Contain($"takes {kiosk.Keys} keys", "the guide says the number");
     }
 
     private static bool IsBlind(SampleKiosk kiosk) => Questions.IsBlind(kiosk.Depot.Shift(kiosk.Closeout.Van)!, kiosk.Closeout.Item!.Value);
