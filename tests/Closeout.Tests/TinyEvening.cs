@@ -1,6 +1,7 @@
 using Closeout.Cardboard;
 using Closeout.DayBook;
 using Closeout.Leads;
+using Closeout.Restock;
 using Closeout.Shifts;
 using Closeout.Stock;
 using Closeout.Vans;
@@ -78,6 +79,17 @@ public static class TinyEvening
     /// <summary>The depot after a lead's commands, each of which must be accepted.</summary>
     public static Depot Did(this Depot depot, params LeadCommand[] commands) =>
         commands.Aggregate(depot, (now, command) => now.Take(Accepted(command, LeadDecider.Decide(now, command))));
+
+    /// <summary>What any command comes to, whichever decider it is for.</summary>
+    public static Decision Decides(this Depot depot, object command) => command switch
+    {
+        Command c => Decider.Decide(depot, c),
+        StockCommand c => StockDecider.Decide(depot, c),
+        YardCommand c => YardDecider.Decide(depot, c),
+        VanCommand c => VanDesk.Decide(depot, c),
+        LeadCommand c => LeadDecider.Decide(depot, c),
+        _ => throw new InvalidOperationException($"no decider for {command}"),
+    };
 
     private static Entry Accepted(object command, Decision decision)
     {

@@ -81,15 +81,14 @@ public static class Readiness
             .Concat(depot.Placed.Where(p => p.Van == van).Select(p => new Hold(depot.Date, p.Reason)))
             .Concat(KitCheck.MissingOf(depot, van).Where(m => m.Piece.Critical).Select(m => new Hold(depot.Date, KitWords(m))))
             .Concat(OtherFuel(depot.Setup.Van(van), depot.Shift(van)?.Mileage) is { } fuel ? [new Hold(depot.Date, fuel)] : [])
-            .Where(h => !lifted.Contains(h.Reason))
-            .DistinctBy(h => h.Reason);
-        return [.. Incidents.Open(depot, van).Where(i => i.Holds).Select(i => new Hold(i.Since, Incidents.Words(i))).Concat(others).OrderBy(h => h.Since)];
+            .Where(h => !lifted.Contains(h.Reason));
+        return [.. Incidents.Open(depot, van).Where(i => i.Holds).Select(i => new Hold(i.Since, Incidents.Words(i))).Concat(others).DistinctBy(h => h.Reason).OrderBy(h => h.Since)];
     }
 
     /// <summary>The holds that a page carries on: those of open incidents say it themselves.</summary>
     public static IEnumerable<Hold> Carried(Depot depot, Code<Van> van)
     {
-        var incidents = Incidents.Open(depot, van).Select(Incidents.Words).ToHashSet();
+        var incidents = Incidents.Open(depot, van).Where(i => i.Holds).Select(Incidents.Words).ToHashSet();
         return Standing(depot, van).Where(h => !incidents.Contains(h.Reason));
     }
 

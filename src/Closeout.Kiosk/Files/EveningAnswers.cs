@@ -14,7 +14,8 @@ public sealed record EveningAnswer(int Line, Code<Van> Van, Code<Technician> Tec
 /// <summary>Puts the rows of an evening together to answers.</summary>
 /// <remarks>
 /// Rows of one van, step and item belong to one answer as long as the van stays at the step and no field repeats; a
-/// field that repeats begins a new answer, which replaces the first. An answer stands where its first row stands.
+/// field that repeats begins a new answer, which replaces the first. An answer stands where its first row stands; the
+/// weekly check behind the parts and pictures of its walk-round, for it says which parts were not in order.
 /// </remarks>
 public static class EveningAnswers
 {
@@ -41,7 +42,7 @@ public static class EveningAnswers
             if (!open.TryGetValue(key, out var group) || group.Fields.ContainsKey(row.Field))
             {
                 open[key] = group = new(row, []);
-                groups.Add(group);
+                groups.Insert(row.Field is "part" or "photo" && open.TryGetValue((row.Van, "", false), out var check) ? groups.IndexOf(check) : groups.Count, group);
             }
 
             group.Fields.Add(row.Field, row.Value);

@@ -23,10 +23,17 @@ public static class Questions
         return new(van, step, asked, FormOf(depot, shift, step, asked));
     }
 
-    /// <summary>The same question after pictures were attached: what was typed stays, their number follows.</summary>
-    public static CloseoutScreen Refreshed(this CloseoutScreen s, Depot depot) => s is { At: Step.Weekly, IsReport: false }
-        ? s with { Form = s.Form.With(s.Form["photos"] with { Shown = Text(depot.Shift(s.Van)!.Photos.Count) }) }
-        : s;
+    /// <summary>The same question after pictures were attached: what was typed stays, their number follows, on the walk-round behind a report too.</summary>
+    public static CloseoutScreen Refreshed(this CloseoutScreen s, Depot depot)
+    {
+        Form With(Form form) => form.With(form["photos"] with { Shown = Text(depot.Shift(s.Van)!.Photos.Count) });
+        return s switch
+        {
+            { At: Step.Weekly, IsReport: false } => s with { Form = With(s.Form) },
+            { Behind: { } behind } => s with { Behind = With(behind) },
+            _ => s,
+        };
+    }
 
     /// <summary>The question that is open now.</summary>
     public static CloseoutScreen Open(Depot depot, Code<Van> van) => At(depot, van, depot.Shift(van)!.Step);

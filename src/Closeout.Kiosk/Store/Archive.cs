@@ -115,7 +115,7 @@ public sealed class Archive(BookFolder folder, Action<int, int>? progress = null
         {
             return write();
         }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException or ArgumentOutOfRangeException)
         {
             throw new BookException($"The archive at {folder.Archive} cannot be written: {e.Message} Every entry is safe in the pages; free some room or make the folder writable.", e);
         }

@@ -50,7 +50,7 @@ internal sealed partial record LastEntry(int Number, DateOnly Date, string Sha, 
             file.Write(text);
             file.SetLength(text.Length);
         }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException or ArgumentOutOfRangeException)
         {
             // The entry itself is on disk and confirmed: a file that only bears witness must not undo that.
         }

@@ -15,7 +15,7 @@ internal static class Books
     public static DayGiven Day => Sample.Value;
 
     /// <summary>A new book of the sample day, before anybody came in.</summary>
-    public static Book New(BookFolder folder) => Book.OpenPage(folder, null, Day.FirstPage(rehearsal: false), TimeProvider.System.GetLocalNow());
+    public static Book New(BookFolder folder) => Book.OpenPage(folder, null, Day.FirstPage(rehearsal: true), TimeProvider.System.GetLocalNow());
 
     /// <summary>All entries of all pages in order, as the book writes them, without their times.</summary>
     public static List<string> Entries(BookFolder folder) =>

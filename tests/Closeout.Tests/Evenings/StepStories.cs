@@ -15,7 +15,7 @@ public sealed class StepStories
         evening.Entries.First().Should().BeOfType<VanCameIn>();
         evening.Entries.Skip(1).Should().Equal(
             new LeftoversConfirmed(new("B1")), new CardboardConfirmed(new("B1")),
-            new MileageLogged(new("B1"), new("T1"), 1000, 1000, null, null, Sure: false), new DamageConfirmed(new("B1"), None: false), new KitConfirmed(new("B1")), new Signed(new("B1"), new("T1"), Proof.Pin));
+            new MileageLogged(new("B1"), new("T1"), 1000, 1000, null, null, Sure: false), new DamageConfirmed(new("B1"), None: false), new KitConfirmed(new("B1")), new Signed(new("B1"), new("T1"), Proof.Rehearsal));
         evening.Rows("mileage").Should().Equal("2026-03-04,B1,T1,1000,1000,0,,5500,2026-07-10,");
     }
 

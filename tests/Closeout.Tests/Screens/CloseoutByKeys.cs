@@ -115,10 +115,10 @@ public sealed class CloseoutByKeys
     public void Stepping_back_and_changing_mileage_keeps_the_later_answers()
     {
         using var kiosk = new SampleKiosk();
-        kiosk.Press("B5{Enter}{Enter}**{Enter}={Enter}=");
+        kiosk.Press("B5{Enter}{Enter}**{Enter}={Enter}=={Enter}{Enter}{Enter}");
         kiosk.Closeout.At.Should().Be(Step.SignOff);
 
-        kiosk.Press("{PageUp}{PageUp}{PageUp}");
+        kiosk.Press("{PageUp}{PageUp}{PageUp}{PageUp}");
         kiosk.Closeout.At.Should().Be(Step.Mileage);
         var odometer = (int)kiosk.Depot.Van(new("B5")).OdometerMi + 20;
         kiosk.Press($"{odometer}{{Enter}}{{Enter}}");

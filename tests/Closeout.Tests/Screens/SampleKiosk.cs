@@ -1,10 +1,12 @@
 using System.Globalization;
+using Closeout.Commands;
 using Closeout.DayBook;
 using Closeout.Files;
 using Closeout.People;
 using Closeout.Screens;
 using Closeout.Stock;
 using Closeout.Store;
+using FluentAssertions;
 
 namespace Closeout.Tests.Screens;
 
@@ -57,6 +59,14 @@ internal sealed class SampleKiosk : IDisposable
         }
 
         return this;
+    }
+
+    /// <summary>After the sample evening.</summary>
+    public static SampleKiosk Evening()
+    {
+        var kiosk = new SampleKiosk();
+        Rehearsal.Play(kiosk.Session.Desk, new Attachments(kiosk.Folder), EveningAnswers.Of(DayFolder.Read(Repository.SampleDay).Evening)).Should().BeEmpty();
+        return kiosk;
     }
 
     /// <summary>Somebody's PIN and Enter.</summary>

@@ -7,7 +7,6 @@ using Closeout.Tests.Cardboard;
 using Closeout.Tests.Leads;
 using Closeout.Tests.Restock;
 using Closeout.Tests.Vans;
-using Closeout.Vans;
 using FluentAssertions;
 
 namespace Closeout.Tests.Shifts;
@@ -26,16 +25,7 @@ public sealed record Met(string Factory, string Code, Func<Depot> Given, object 
     public Refusal Refused()
     {
         var depot = Given();
-        var decision = When switch
-        {
-            Command c => Decider.Decide(depot, c),
-            StockCommand c => StockDecider.Decide(depot, c),
-            YardCommand c => YardDecider.Decide(depot, c),
-            VanCommand c => VanDesk.Decide(depot, c),
-            LeadCommand c => LeadDecider.Decide(depot, c),
-            EndDay c => DayEnd.Decide(depot, c.Next, c.Lead) is var (page, why) ? new Decision(page, why) : default,
-            _ => throw new InvalidOperationException($"no decider for {When}"),
-        };
+        var decision = When is EndDay end && DayEnd.Decide(depot, end.Next, end.Lead) is var (page, why) ? new Decision(page, why) : depot.Decides(When);
         decision.Entry.Should().BeNull($"{When} is not lawful");
         return decision.Refusal!;
     }
