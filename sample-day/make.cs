@@ -492,9 +492,9 @@ Say("B2", "T05", "damage", "none", "", "yes");
 Say("B2", "T05", "kit", "count", "", "yes");
 Say("B2", "T05", "kit", "expires", "FIRST-AID", "2026-12-09"); // 21 days from tonight
 Leftovers("B3", "T07");
-Say("B2", "T05", "weekly", "oil_change_on", "", "2026-08-03");
 Say("B2", "T05", "weekly", "part", "wipers", "left blade torn, smears");
 Say("B2", "T05", "weekly", "photo", "", "photos/b2-wiper.png");
+Say("B2", "T05", "weekly", "oil_change_on", "", "2026-08-03");
 Say("B2", "T05", "weekly", "photos", "", "4");
 Say("B2", "T05", "weekly", "clean", "", "yes");
 Say("B2", "T05", "sign", "", "", "yes");

@@ -36,6 +36,7 @@ public sealed class SampleEvening
 
         vans.Select(v => v.Morning).Should().Equal(Morning.Ready, Morning.ReadyWithNotes, Morning.ReadyWithNotes, Morning.Held, Morning.NotClosed, Morning.Held);
         vans[1].Shift!.Should().Match<Shift>(s => s.WeeklyDue && s.Photos.Count == 1);
+        vans[1].Shift!.Weekly!.NotInOrder.Should().Equal("wipers");
         vans[1].Notes.Should().Equal("wipers, to repair: left blade torn, smears (incident 3)", "First aid kit expires 2026-12-09", "service in 410 mi, about 2026-11-27");
         vans[2].Notes.Should().Equal("left side, note: scratch below the sliding door, old paint (incident 4)", "Personal CO monitor not tested, was due 2026-11-11", "gap 1 LED-G25");
         vans[3].Holds.Should().Equal("windscreen, unsafe: crack across the driver's view (incident 2)");

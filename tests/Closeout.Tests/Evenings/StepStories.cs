@@ -48,6 +48,15 @@ public sealed class StepStories
     }
 
     [Fact]
+    public void Parts_told_at_the_weekly_check_are_incidents_and_named_in_it()
+    {
+        using var evening = Rehearsed.Evening("B1,T1,damage,zone,,Doors", "B1,T1,damage,what,,squeaks", "B1,T1,weekly,part,wipers,torn", "B1,T1,weekly,photos,,3", "B1,T1,sign,,,");
+
+        evening.Entries.OfType<WeeklyChecked>().Single().NotInOrder.Should().Equal("wipers", "doors");
+        evening.Rows("incidents").Select(r => string.Join(",", r.Split(',')[5..9])).Should().Equal("Doors,note,yes,squeaks", "wipers,repair,yes,torn");
+    }
+
+    [Fact]
     public void Any_technician_may_sign_for_any_van()
     {
         using var evening = Rehearsed.Evening("B1,T1,mileage,odometer,,1010", "B1,T2,sign,,,");

@@ -59,6 +59,22 @@ public class CardboardReferenceTests
         Boards.Find([], "32ECT-C")!.WeightLbPerMsf.Should().BeLessThan(121.2, "the older furnish was heavier");
     }
 
+    /// <summary>Today's usual sheet is 33/23/33, AICC column, 2018, VERIFIED (grade not stated): with the same adhesive 4 percent below our typical board of 35/23/35.</summary>
+    [Fact]
+    public void The_newer_furnish_is_four_percent_lighter() =>
+        ((33 + 23 * 1.43 + 33 + 2) / Boards.Find([], "32ECT-C")!.WeightLbPerMsf).Should().BeApproximately(0.961, 0.0005);
+
+    /// <summary>Paper 101, basis weight, VERIFIED: a short ton of 42-pound liner is 47.62 thousand square feet, of 35-pound liner 57.14.</summary>
+    [Theory]
+    [InlineData(42, 47.62)]
+    [InlineData(35, 57.14)]
+    public void A_short_ton_of_liner_has_its_published_area(double lbPerMsf, double msf)
+    {
+        // A box whose blank is 12 x 12 ft, 0.144 MSF.
+        (GreenhouseGas.LbPerShortTon / lbPerMsf).Should().BeApproximately(msf, 0.005);
+        BoxBlank.WeightLb(new CartonBox((144 - BoxBlank.GlueLapIn) / 2, 0, 144, ""), lbPerMsf).Should().BeApproximately(0.144 / msf * GreenhouseGas.LbPerShortTon, 0.002);
+    }
+
     /// <summary>AICC column, 2018-03-06, VERIFIED: the medium is about 29 percent of 42-26-42 at a take-up of 1.3.</summary>
     [Fact]
     public void The_share_of_the_medium_is_reckoned_as_the_column_does() => (26 * 1.3 / (26 * 1.3 + 42 * 2)).Should().BeApproximately(0.29, 0.005);
