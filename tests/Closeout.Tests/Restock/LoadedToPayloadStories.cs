@@ -78,6 +78,50 @@ public class LoadedToPayloadStories
     }
 
     [Fact]
+    public void What_others_took_of_it_is_still_not_short_in_the_van_that_could_not_carry_it()
+    {
+        // 12 lamps for two vans that lack 10 each. B1 may carry 4, so B2 gets 8, and then there are none.
+        var setup = Tiny.Setup with { Items = [Tiny.Lamp], Vans = [Tiny.Setup.Vans[0] with { PayloadLb = 450.8 }, Tiny.Setup.Vans[1]] };
+        var depot = Tiny.Opened("bin: 12 LAMP", setup: setup).At(Tiny.B1, Step.Closed).At(Tiny.B2, Step.Closed);
+        depot = depot.Did(depot.AsPlanned(Tiny.B1));
+        depot = depot.Did(depot.AsPlanned(Tiny.B2));
+
+        depot.Line(Tiny.B1)!.Should().Match<RestockLine>(l => l.Short == 0 && l.Target == new Target(4, Basis.Payload) && l.CutUnits == 6);
+        depot.Line(Tiny.B2)!.Should().Match<RestockLine>(l => l.Short == 2 && l.Target == new Target(10, Basis.Low));
+    }
+
+    [Fact]
+    public void What_rounding_left_is_not_offered_when_the_rest_is_loaded()
+    {
+        // Two tapes of 0.1 lb go first, wholly, then one of the lamps: 0.1 lb are left, room for a tape.
+        var (lamp, tape) = (Tiny.Lamp with { Low = 5, Priority = 2 }, Tiny.Wrap with { Code = new("TAPE"), UnitWeightLb = 0.1, Priority = 3 });
+        var depot = Tiny.Opened("bin: 9 LAMP, 9 TAPE", setup: PayloadStories.Van(0.9, Tiny.Setup with { Items = [lamp, tape] })).At(Tiny.B1, Step.Closed);
+        (depot.Given(Tiny.B1), depot.Given(Tiny.B1, tape.Code)).Should().Be((4, 0));
+
+        var loaded = depot.Did(depot.AsPlanned(Tiny.B1));
+        RestockPlan.For(loaded).Weight(Tiny.B1).Should().Match<VanWeight>(w => w.LoadedLb < 0.81 && w.Cut.Count == 2);
+        RestockPlan.For(loaded).Lines.Sum(l => l.Units).Should().Be(0);
+    }
+
+    [Fact]
+    public void What_was_taken_in_spite_of_its_weight_is_no_longer_told_as_left_out()
+    {
+        var depot = Evening.Did(new LoadVan(Tiny.B1, [new(Shower, 0, 4)], Tiny.T1));
+        var (planned, now) = (Evening.Line(Tiny.B1, Shower)!, depot.Line(Tiny.B1, Shower)!);
+        now.CutUnits.Should().Be(planned.CutUnits - 1);
+        depot.Did(new LoadVan(Tiny.B1, [new(Lamp, 0, 9)], Tiny.T1)).Line(Tiny.B1, Shower)!.CutUnits.Should().Be(planned.CutUnits - 1);
+    }
+
+    [Fact]
+    public void An_item_that_left_the_set_up_after_it_was_loaded_troubles_nobody()
+    {
+        var depot = Tiny.Opened("bin: 20 LAMP", setup: PayloadStories.Van(1)).At(Tiny.B1, Step.Closed);
+        depot = depot.Did(new LoadVan(Tiny.B1, [new(Wrap, 0, 0)], Tiny.T1));
+        var gone = depot.Take(new DayFolderLoaded(depot.Setup with { Items = [Tiny.Lamp, Tiny.Shower] }, [], [], [], [], [], [], []));
+        gone.Given(Tiny.B1).Should().Be(5);
+    }
+
+    [Fact]
     public void Taking_more_than_planned_makes_the_van_too_heavy_and_the_plan_says_by_how_much()
     {
         var depot = Evening.Did(new LoadVan(Tiny.B1, [new(Lamp, 0, 10), new(Shower, 0, 6)], Tiny.T1));
