@@ -55,7 +55,7 @@ public sealed class GoldenScreens
         ["heavy-why"] = "{F2}{Tab}led-g{Down}{Down}{Down}{Enter}",
         ["heavy-why-already"] = "{F2}{Tab}led-g{Enter}",
         ["heavy-load"] = "B6{F4}",
-        ["heavy-full"] = "B6{F4}={F2}B6",
+        ["heavy-loaded"] = "B6{F4}={F2}B6",
         ["plan-help"] = "{F2}{F1}",
         ["load-help"] = "{F4}{F1}",
         ["desk-help"] = "{F5}{F1}",
