@@ -1,5 +1,5 @@
 // Measures and simulates. Prints ratios of things measured side by side in one run; nothing here passes or fails.
-//   dotnet run -c Release --project tests/Closeout.Bench -- plan | year | start | append
+//   dotnet run -c Release --project tests/Closeout.Bench -- plan | year | start | append | opening
 // plan takes the name of one part (floor, solver, growth) after it; without one it runs all three.
 using Closeout.Bench.Kiosk;
 using Closeout.Bench.Plan;
@@ -30,7 +30,10 @@ switch (args)
     case ["append"]:
         AppendBench.Run();
         return 0;
+    case ["opening"]:
+        OpeningBench.Run();
+        return 0;
     default:
-        Console.Error.WriteLine("plan [floor | solver | growth], year, start or append");
+        Console.Error.WriteLine("plan [floor | solver | growth], year, start, append or opening");
         return 2;
 }

@@ -1,6 +1,10 @@
+using Closeout.Cardboard;
 using Closeout.DayBook;
+using Closeout.Leads;
+using Closeout.Restock;
 using Closeout.Shifts;
 using Closeout.Stock;
+using Closeout.Vans;
 using FluentAssertions;
 
 namespace Closeout.Tests;
@@ -58,5 +62,38 @@ public static class TinyEvening
         }
 
         return depot;
+    }
+
+    /// <summary>The depot of the page that follows, on the next day unless said.</summary>
+    public static Depot NextDay(this Depot depot, DateOnly? date = null) =>
+        Depot.Open(new Recorded(depot.Number + 1, Tiny.FiveOClock, NextPage.After(depot, date ?? depot.Date.AddDays(1))));
+
+    /// <summary>The depot after a lead's commands of a van, each of which must be accepted.</summary>
+    public static Depot Did(this Depot depot, params VanCommand[] commands) =>
+        commands.Aggregate(depot, (now, command) => now.Take(Accepted(command, VanDesk.Decide(now, command))));
+
+    /// <summary>The depot after commands of the yard, each of which must be accepted.</summary>
+    public static Depot Did(this Depot depot, params YardCommand[] commands) =>
+        commands.Aggregate(depot, (now, command) => now.Take(Accepted(command, YardDecider.Decide(now, command))));
+
+    /// <summary>The depot after a lead's commands, each of which must be accepted.</summary>
+    public static Depot Did(this Depot depot, params LeadCommand[] commands) =>
+        commands.Aggregate(depot, (now, command) => now.Take(Accepted(command, LeadDecider.Decide(now, command))));
+
+    /// <summary>What any command comes to, whichever decider it is for.</summary>
+    public static Decision Decides(this Depot depot, object command) => command switch
+    {
+        Command c => Decider.Decide(depot, c),
+        StockCommand c => StockDecider.Decide(depot, c),
+        YardCommand c => YardDecider.Decide(depot, c),
+        VanCommand c => VanDesk.Decide(depot, c),
+        LeadCommand c => LeadDecider.Decide(depot, c),
+        _ => throw new InvalidOperationException($"no decider for {command}"),
+    };
+
+    private static Entry Accepted(object command, Decision decision)
+    {
+        decision.Refusal.Should().BeNull($"{command} is lawful");
+        return decision.Entry!;
     }
 }

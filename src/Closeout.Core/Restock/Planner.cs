@@ -27,7 +27,7 @@ internal sealed class Planner
         var booked = depot.Bookings.Where(b => b.Date == date && b.Visits > 0).ToLookup(b => b.Van);
         kinds = [.. booked.SelectMany(b => b).Select(b => b.Kind).Distinct().Order()];
         var changes = depot.Overrides.Where(o => o.Change.Date == date).ToLookup(o => o.Change.Van);
-        vans = [.. depot.Setup.Vans.Select(v => new VanInPlan(v, Group(booked[v.Code]), depot.Shift(v.Code) is not { Step: Step.Closed }, [.. changes[v.Code]]))];
+        vans = [.. depot.Setup.Vans.Select(v => new VanInPlan(v, Group(booked[v.Code]), !depot.IsDone(v.Code), [.. changes[v.Code]]))];
         var bays = depot.Setup.Vans.Index().ToDictionary(v => v.Item.Code, v => v.Index);
         foreach (var balance in depot.Ledger.Balances.Where(b => b.Place.Van != default && bays.ContainsKey(b.Place.Van)))
         {

@@ -145,14 +145,14 @@ public sealed class CsvTable
         {
             width = header.Cells.Count;
             index = [];
-            foreach (var cell in header.Cells)
+            foreach (var (i, cell) in header.Cells.Index())
             {
                 var name = columns.Concat(optional).FirstOrDefault(c => string.Equals(c, cell.Text, StringComparison.OrdinalIgnoreCase));
                 if (name is null)
                 {
                     findings.Note(file, cell.Line, cell.Column, $"unknown column {Findings.Quote(cell.Text)} is ignored");
                 }
-                else if (!index.TryAdd(name, header.Cells.IndexOf(cell)))
+                else if (!index.TryAdd(name, i))
                 {
                     findings.Fault(file, cell.Line, cell.Column, $"the column stands twice: found {name} again, allowed once");
                 }
@@ -166,16 +166,18 @@ public sealed class CsvTable
 
         private CsvRow Row(CsvReader csv)
         {
+            // Each place is reckoned from the one before: a row may be a million commas.
             var cells = new List<CsvCell>(csv.FieldCount);
             var raw = csv.RawRecord;
-            var offset = 0;
+            var (line, column, offset) = ((int)csv.LineNumber, 1, 0);
             for (var i = 0; i < csv.FieldCount; i++)
             {
-                var before = raw[..Math.Min(offset, raw.Length)];
-                var line = (int)csv.LineNumber + before.Count((byte)'\n');
-                var column = 1 + Encoding.UTF8.GetCharCount(before[(before.LastIndexOf((byte)'\n') + 1)..]);
                 cells.Add(new(csv.GetString(i), line, column));
-                offset += csv.GetRawSpan(i).Length + 1;
+                var end = Math.Min(offset + csv.GetRawSpan(i).Length + 1, raw.Length);
+                var field = raw[offset..end];
+                line += field.Count((byte)'\n');
+                column = field.LastIndexOf((byte)'\n') is >= 0 and var feed ? 1 + Encoding.UTF8.GetCharCount(field[(feed + 1)..]) : column + Encoding.UTF8.GetCharCount(field);
+                offset = end;
             }
 
             return new(file, (int)csv.LineNumber, cells, index, findings);

@@ -14,6 +14,9 @@ public enum FieldKind
     /// <summary>YYYY-MM-DD.</summary>
     Date,
 
+    /// <summary>HH:MM.</summary>
+    Clock,
+
     /// <summary>A code, typed or scanned.</summary>
     Code,
 
@@ -28,7 +31,8 @@ public enum FieldKind
 /// <param name="Name">What the answer calls it.</param>
 /// <param name="Shown">The answer most likely right: Enter accepts it. Empty: somebody must know.</param>
 /// <param name="Typed">What was typed instead; null: nothing.</param>
-public sealed record Field(string Name, string Label, FieldKind Kind, string Shown, string After = "", string? Typed = null)
+/// <param name="IsOffered">Whether the program put it there: the first character typed replaces it.</param>
+public sealed record Field(string Name, string Label, FieldKind Kind, string Shown, string After = "", string? Typed = null, bool IsOffered = false)
 {
     public string Text => Typed ?? Shown;
 
@@ -38,6 +42,7 @@ public sealed record Field(string Name, string Label, FieldKind Kind, string Sho
         FieldKind.Count => 5,
         FieldKind.Number => 9,
         FieldKind.Date => 10,
+        FieldKind.Clock => 5,
         FieldKind.Code => 24,
         FieldKind.Letter => 1,
         FieldKind.Words => 38,
@@ -49,18 +54,19 @@ public sealed record Field(string Name, string Label, FieldKind Kind, string Sho
     /// <summary>The field after a character; null: it has no place here.</summary>
     public Field? Takes(char c)
     {
-        var typed = Kind == FieldKind.Letter ? "" : Typed ?? "";
+        var typed = Kind == FieldKind.Letter || IsOffered ? "" : Typed ?? "";
         var fits = typed.Length < Most && Kind switch
         {
             FieldKind.Count => char.IsAsciiDigit(c),
             FieldKind.Number => char.IsAsciiDigit(c) || (c == '.' && !typed.Contains('.')),
             FieldKind.Date => char.IsAsciiDigit(c) || c == '-',
+            FieldKind.Clock => char.IsAsciiDigit(c) || c == ':',
             FieldKind.Code => char.IsAsciiLetterOrDigit(c) || c is '.' or '_' or '-',
             FieldKind.Letter => char.IsAsciiLetter(c),
             FieldKind.Words => !char.IsControl(c),
             _ => false,
         };
-        return fits ? this with { Typed = typed + c } : null;
+        return fits ? this with { Typed = typed + c, IsOffered = false } : null;
     }
 }
 
@@ -83,7 +89,7 @@ public sealed record Form(ImmutableList<Field> Fields, int Focus = 0)
 
     /// <summary>Takes the last character back; an empty field shows its first answer again.</summary>
     public Form Erase() => Now is { } field
-        ? With(field with { Typed = (field.Typed ?? field.Shown) is { Length: > 1 } text ? text[..^1] : field.Typed is null && field.Shown.Length > 0 ? "" : null })
+        ? With(field with { IsOffered = false, Typed = (field.Typed ?? field.Shown) is { Length: > 1 } text ? text[..^1] : field.Typed is null && field.Shown.Length > 0 ? "" : null })
         : this;
 
     public Form Move(int by) => this with { Focus = Math.Clamp(Focus + by, 0, Math.Max(0, Fields.Count - 1)) };

@@ -12,7 +12,7 @@ public static class LoadView
         View.Head(sheet, depot, $"LOAD {van.Code} {van.Name}", View.Day(plan.Date));
         var form = s.Form.IsUntouched ? PlanKeys.LoadForm(plan, s.Van, depot) with { Focus = s.Form.Focus } : s.Form;
         form = form.Move(0);
-        sheet.Write(1, 1, depot.Shift(s.Van) is not { IsClosed: true } ? "Not closed yet: close it out first; until then these figures are the book's." : form.Fields.Count == 0 ? "Nothing is left to load." : "Deepest first. Type what you really took; only this moves stock in the book.", Look.Faint);
+        sheet.Write(1, 1, !depot.IsDone(s.Van) ? "Not closed yet: close it out first; until then these figures are the book's." : form.Fields.Count == 0 ? "Nothing is left to load." : "Deepest first. Type what you really took; only this moves stock in the book.", Look.Faint);
         var row = 2;
         foreach (var line in Sheet.Wrap("Weight: " + WeightWords.Of(depot.Setup.Units, plan.Weight(s.Van)), sheet.Width - 2))
         {

@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.IO.Enumeration;
 
 namespace Closeout.Store;
 
@@ -23,18 +24,77 @@ public sealed record BookFolder(string Path)
 
     public string Archive => System.IO.Path.Combine(Path, "archive");
 
+    /// <summary>What the last entry was; see <see cref="LastEntry"/>.</summary>
+    public string Last => System.IO.Path.Combine(Path, "last.txt");
+
+    /// <summary>Where attachments lie, each named by the SHA-256 of its bytes.</summary>
+    public string Files => System.IO.Path.Combine(Path, "files");
+
+    /// <summary>Where the daily backups go unless another folder is named.</summary>
+    public string Backups => System.IO.Path.Combine(Path, "backups");
+
+    /// <summary>Where kiosks say which van they walk.</summary>
+    public string Seats => System.IO.Path.Combine(Path, "seats");
+
+    /// <summary>Where pictures may be put for the kiosk to attach, from a card reader or a shared folder.</summary>
+    public string Inbox => System.IO.Path.Combine(Path, "inbox");
+
     public string Page(DateOnly date) => System.IO.Path.Combine(Pages, date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture) + ".jsonl");
 
-    public bool HasPages => Dates.Count > 0;
+    public bool HasPages => Newest is not null;
+
+    /// <summary>The business date of the newest page; null: there is none. It is asked before each entry, so no list is made of years of pages.</summary>
+    public DateOnly? Newest
+    {
+        get
+        {
+            DateOnly? newest = null;
+            foreach (var date in Found)
+            {
+                newest = newest > date ? newest : date;
+            }
+
+            return newest;
+        }
+    }
 
     /// <summary>The business dates of all pages, the oldest first.</summary>
-    public IReadOnlyList<DateOnly> Dates => Directory.Exists(Pages)
-        ? [.. Directory.EnumerateFiles(Pages, "*.jsonl")
-            .Select(f => DateOnly.TryParseExact(System.IO.Path.GetFileNameWithoutExtension(f), "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date) ? date : (DateOnly?)null)
-            .OfType<DateOnly>()
-            .Order()]
+    public IReadOnlyList<DateOnly> Dates => [.. Found.Order()];
+
+    /// <summary>Without these a folder that may not be read counts as an empty one.</summary>
+    private static readonly EnumerationOptions Everything = new() { AttributesToSkip = FileAttributes.None, IgnoreInaccessible = false };
+
+    private IEnumerable<DateOnly> Found => Directory.Exists(Pages)
+        ? new FileSystemEnumerable<DateOnly>(Pages, (ref FileSystemEntry file) => IsPage(file.FileName, out var date) ? date : default, Everything)
+        {
+            ShouldIncludePredicate = (ref FileSystemEntry file) => !file.IsDirectory && IsPage(file.FileName, out _),
+        }
         : [];
+
+    private static bool IsPage(ReadOnlySpan<char> name, out DateOnly date)
+    {
+        date = default;
+        return name.EndsWith(".jsonl", StringComparison.Ordinal)
+            && DateOnly.TryParseExact(name[..^".jsonl".Length], "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out date);
+    }
+
+    /// <summary>Files among the pages that are not named like one.</summary>
+    public IReadOnlyList<string> OddPages => Directory.Exists(Pages)
+        ? [.. Directory.EnumerateFiles(Pages).Where(f => DateOf(f) is null).Order(StringComparer.Ordinal)]
+        : [];
+
+    /// <summary>The business date in a page file's name; null: it is not the name of a page.</summary>
+    public static DateOnly? DateOf(string page) =>
+        DateOnly.TryParseExact(System.IO.Path.GetFileName(page), "yyyy-MM-dd'.jsonl'", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date) ? date : null;
 }
 
 /// <summary>The book cannot be used now: in use, unreadable, not writable, or damaged. Nothing was written. The message says what to do.</summary>
-public sealed class BookException(string message, Exception? inner = null) : Exception(message, inner);
+public class BookException(string message, Exception? inner = null) : Exception(message, inner)
+{
+    /// <summary>What to do about a damaged book. Neither way writes to the damaged one.</summary>
+    public const string Remedy =
+        "Bring back the newest backup with: closeout restore FILE --book NEWFOLDER; or keep every good entry with: closeout check --repair --out NEWFOLDER";
+}
+
+/// <summary>A backup is damaged, or is none. The message says what to do.</summary>
+public sealed class BackupException(string message, Exception? inner = null) : BookException(message, inner);

@@ -16,11 +16,11 @@ public sealed class BookLock : IDisposable
     public static BookLock Take(string path)
     {
         var waited = Stopwatch.StartNew();
-        for (var tries = 0; ; tries++)
+        while (true)
         {
             try
             {
-                return new(new FileStream(path, FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None));
+                return new(Disk.Own(path, FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None));
             }
             catch (Exception e) when (e is UnauthorizedAccessException or DirectoryNotFoundException)
             {
@@ -32,8 +32,8 @@ public sealed class BookLock : IDisposable
             }
             catch (IOException)
             {
-                // Short waits at first: an append takes a fraction of a millisecond.
-                Thread.Sleep(tries < 50 ? 1 : 10);
+                // Short waits all along: whoever appends in a row frees it for a moment only, and who looks seldom waits in vain.
+                Thread.Sleep(1);
             }
         }
     }

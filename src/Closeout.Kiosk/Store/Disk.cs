@@ -5,19 +5,50 @@ namespace Closeout.Store;
 /// <summary>Makes names durable, not only contents: a file that was flushed can still lose its name at power loss.</summary>
 internal static partial class Disk
 {
+    /// <summary>Writes behind what a file holds, and flushes. Where that fails, the file is as long as before.</summary>
+    /// <param name="offset">How long the file is.</param>
+    /// <exception cref="IOException">There is no room, or the disk fails.</exception>
+    public static void Append(string path, long offset, ReadOnlySpan<byte> bytes)
+    {
+        // Unbuffered: a buffer is tried again when the file is cut and when it is closed, after we said that nothing was written.
+        using var file = new FileStream(path, FileMode.Open, FileAccess.Write, FileShare.ReadWrite, bufferSize: 0);
+        try
+        {
+            file.Position = offset;
+            file.Write(bytes);
+            file.Flush(flushToDisk: true);
+        }
+        catch (ArgumentOutOfRangeException e)
+        {
+            file.SetLength(offset);
+            throw TooLong(e);
+        }
+        catch
+        {
+            file.SetLength(offset);
+            throw;
+        }
+    }
+
     /// <summary>Writes a file whole: beside its place, flushed, then renamed in.</summary>
-    public static void WriteWhole(string path, ReadOnlySpan<byte> bytes)
+    /// <param name="own">Whether the file belongs to a book, and only its owner may read it; otherwise the user's own mask decides.</param>
+    public static void WriteWhole(string path, ReadOnlySpan<byte> bytes, bool own)
     {
         var beside = path + ".new";
         try
         {
-            using (var file = new FileStream(beside, FileMode.Create, FileAccess.Write, FileShare.None))
+            using (var file = Open(beside, FileMode.Create, FileAccess.Write, FileShare.None, own))
             {
                 file.Write(bytes);
                 file.Flush(flushToDisk: true);
             }
 
             File.Move(beside, path, overwrite: true);
+        }
+        catch (ArgumentOutOfRangeException e)
+        {
+            File.Delete(beside);
+            throw TooLong(e);
         }
         catch
         {
@@ -26,6 +57,46 @@ internal static partial class Disk
         }
 
         FlushFolder(Path.GetDirectoryName(Path.GetFullPath(path))!);
+    }
+
+    /// <summary>Opens a file of a book; one that is made is for its owner alone. On Windows the profile's rights decide.</summary>
+    public static FileStream Own(string path, FileMode mode, FileAccess access, FileShare share) => Open(path, mode, access, share, own: true);
+
+    /// <summary>
+    /// Makes a folder of a book for its owner alone, each with its name flushed: a flushed file in a folder whose own name is
+    /// lost is lost with it. Those above it that are missing are made as the user's mask says.
+    /// </summary>
+    public static void MakeFolder(string path)
+    {
+        var full = Path.GetFullPath(path);
+        var above = Path.GetDirectoryName(full);
+        if (!Directory.Exists(full))
+        {
+            MakeAbove(above);
+            if (OperatingSystem.IsWindows())
+            {
+                Directory.CreateDirectory(full);
+            }
+            else
+            {
+                Directory.CreateDirectory(full, UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute);
+            }
+        }
+
+        if (above is not null)
+        {
+            FlushFolder(above);
+        }
+    }
+
+    private static void MakeAbove(string? path)
+    {
+        if (path is not null && !Directory.Exists(path))
+        {
+            MakeAbove(Path.GetDirectoryName(path));
+            Directory.CreateDirectory(path);
+            FlushFolder(Path.GetDirectoryName(path)!);
+        }
     }
 
     /// <summary>Flushes the names in a folder. On systems that cannot (Windows keeps them by its journal), does nothing.</summary>
@@ -43,6 +114,20 @@ internal static partial class Disk
             _ = Close(handle);
         }
     }
+
+    private static FileStream Open(string path, FileMode mode, FileAccess access, FileShare share, bool own)
+    {
+        var options = new FileStreamOptions { Mode = mode, Access = access, Share = share };
+        if (own && mode is not FileMode.Open && !OperatingSystem.IsWindows())
+        {
+            options.UnixCreateMode = UnixFileMode.UserRead | UnixFileMode.UserWrite;
+        }
+
+        return new(path, options);
+    }
+
+    /// <summary>A file that may not become so long is told as a wrong argument; it is the disk's limit, or the user's.</summary>
+    private static IOException TooLong(ArgumentOutOfRangeException e) => new(e.Message, e);
 
     [LibraryImport("libc", EntryPoint = "open", StringMarshalling = StringMarshalling.Utf8)]
     private static partial int Open(string path, int flags);

@@ -9,7 +9,8 @@ namespace Closeout.Bench.Kiosk;
 /// <summary>
 /// One answer made durable, beside a bare append of the same bytes to a file on the same disk. Three widths: the desk's
 /// commit (lock, read what others wrote, decide, append, flush, fold); the commit and the screen drawn anew; and, bare,
-/// open, append, flush, close. A bare append to a file that stays open is the disk's own floor.
+/// open, append, flush, close. A bare append to a file that stays open is the disk's own floor. And SQLite in its two safe
+/// modes, the same bytes as a row of their own.
 /// </summary>
 public static class AppendBench
 {
@@ -25,33 +26,46 @@ public static class AppendBench
         var van = desk.Depot.Setup.Vans[0];
         var item = desk.Depot.Setup.Items[0].Code;
         Tell(desk, new ComeIn(van.Code, desk.Depot.Setup.Crew[0].Code));
-        var session = new KioskSession(desk, new Archive(folder));
+        var session = new KioskSession(desk, new Archive(folder), new Attachments(folder));
         var bytes = LastLine(folder, desk, new CountLeftover(van.Code, item, null, 0, 0, Installed: 0, Sure: true));
         using var open = new FileStream(temp.At("open"), FileMode.Create);
-        var (bare, floor, commit, screen) = (new List<double>(), new List<double>(), new List<double>(), new List<double>());
-        for (var n = 0; n < Times + Begin; n++)
+        using var wal = new SafeSqlite(temp.At("wal.db"), "WAL", "FULL");
+        using var delete = new SafeSqlite(temp.At("delete.db"), "DELETE", "EXTRA");
+        var turn = 0;
+        var things = new (string Name, Action Do)[]
         {
-            var times = new[]
+            ("bare open, append, flush, close", () => Bare(temp.At("bare"), bytes)),
+            ("append to an open file", () => Flushed(open, bytes)),
+            ("commit", () => Tell(desk, Count(van.Code, item, turn))),
+            ("commit and screen", () =>
             {
-                Timed.Of(() => Bare(temp.At("bare"), bytes)),
-                Timed.Of(() => Flushed(open, bytes)),
-                Timed.Of(() => Tell(desk, Count(van.Code, item, n))),
-                Timed.Of(() =>
+                Tell(desk, Count(van.Code, item, turn + 1));
+                session.Show(120, 40);
+            }),
+            ("SQLite WAL FULL", () => wal.Append(bytes)),
+            ("SQLite DELETE EXTRA", () => delete.Append(bytes)),
+        };
+        var times = things.ToDictionary(t => t.Name, _ => new List<double>());
+        for (; turn < Times + Begin; turn++)
+        {
+            foreach (var (name, thing) in things)
+            {
+                var time = Timed.Of(thing);
+                if (turn >= Begin)
                 {
-                    Tell(desk, Count(van.Code, item, n + 1));
-                    session.Show(120, 40);
-                }),
-            };
-            foreach (var (list, time) in new[] { bare, floor, commit, screen }.Zip(times).Where(_ => n >= Begin))
-            {
-                list.Add(time);
+                    times[name].Add(time);
+                }
             }
         }
 
-        var one = Timed.Median(bare);
-        Told.Line($"## A durable answer of {bytes.Length} bytes, median of {Times}, in turns");
-        Told.Line($"commit / bare open, append, flush, close {Timed.Median(commit) / one:0.00}; commit and screen / bare {Timed.Median(screen) / one:0.00}; commit / append to an open file {Timed.Median(commit) / Timed.Median(floor):0.00}");
-        Told.Line($"milliseconds: bare {one:0.000}, open file {Timed.Median(floor):0.000}, commit {Timed.Median(commit):0.000}, commit and screen {Timed.Median(screen):0.000}; 95 % of commits within {commit.Order().ElementAt(Times * 95 / 100):0.000}");
+        var bare = times[things[0].Name];
+        Told.Line($"## A durable answer of {bytes.Length} bytes, {Times} of each, in turns");
+        Told.Row($"what", $"median, ms", $"beside bare: of medians", $"median of the turns' ratios", $"95 % within, ms");
+        Told.Row($"---", $"---", $"---", $"---", $"---");
+        foreach (var (name, list) in times)
+        {
+            Told.Row($"{name}", $"{Timed.Median(list):0.000}", $"{Timed.Median(list) / Timed.Median(bare):0.00}", $"{Timed.Ratio([.. list], [.. bare]):0.00}", $"{list.Order().ElementAt(Times * 95 / 100):0.000}");
+        }
     }
 
     private static CountLeftover Count(Code<DayBook.Van> van, Code<Item> item, int n) => new(van, item, null, 0, n % 9, Installed: 0, Sure: true);

@@ -4,6 +4,7 @@ using Closeout.Files;
 using Closeout.Restock;
 using Closeout.Stock;
 using Closeout.Tests.Screens;
+using Closeout.Store;
 using FluentAssertions;
 using Xunit;
 
@@ -21,7 +22,7 @@ public sealed class HeavyEvening : IDisposable
         {
             Setup = given.Setup with { Vans = [.. given.Setup.Vans.Select(v => payloads.FirstOrDefault(p => p.Van == v.Code.Text) is { Van: not null } p ? v with { PayloadLb = p.PayloadLb } : v)] },
         });
-        Rehearsal.Play(kiosk.Session.Desk, EveningAnswers.Of(DayFolder.Read(Repository.SampleDay).Evening)).Should().BeEmpty();
+        Rehearsal.Play(kiosk.Session.Desk, new Attachments(kiosk.Folder), EveningAnswers.Of(DayFolder.Read(Repository.SampleDay).Evening)).Should().BeEmpty();
         return kiosk;
     }
 

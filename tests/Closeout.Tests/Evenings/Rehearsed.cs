@@ -26,7 +26,7 @@ internal sealed class Rehearsed : IDisposable
 
     public Spoken Said { get; }
 
-    public IEnumerable<string> Left => Directory.EnumerateFileSystemEntries(temp["out"]).Select(p => Path.GetFileName(p)!).Order(StringComparer.Ordinal);
+    public IEnumerable<string> Left => !Directory.Exists(temp["out"]) ? [] : Directory.EnumerateFileSystemEntries(temp["out"]).Select(p => Path.GetFileName(p)!).Order(StringComparer.Ordinal);
 
     /// <summary>The depot after an evening without a refusal.</summary>
     public Depot Depot => Said.Code == 0 ? Book.Open(new BookFolder(temp["out", "book"])).Depot : throw new InvalidOperationException(Said.Err);
@@ -41,6 +41,15 @@ internal sealed class Rehearsed : IDisposable
 
     /// <summary>The rows of a file without its header.</summary>
     public string[] Rows(string csv) => File.ReadAllText(temp["out", csv + ".csv"]).Split("\r\n")[1..^1];
+
+    /// <summary>What <c>photos --out</c> writes: the files below its folder, by their path.</summary>
+    public IReadOnlyDictionary<string, byte[]> Photos()
+    {
+        var said = Spoken.By(() => PhotosCommand.Run(new BookFolder(temp["out", "book"]), null, temp["photos"]));
+        return said.Code == 0
+            ? Directory.EnumerateFiles(temp["photos"], "*", SearchOption.AllDirectories).ToDictionary(f => Path.GetRelativePath(temp["photos"], f).Replace('\\', '/'), File.ReadAllBytes)
+            : throw new InvalidOperationException(said.Err);
+    }
 
     public void Dispose() => temp.Dispose();
 }

@@ -52,14 +52,37 @@ public sealed class EveningAnswersTests
         Commands(row).Should().ContainSingle().Which.Should().BeOfType(command);
 
     [Fact]
+    public void The_weekly_check_stands_behind_the_parts_and_pictures_of_its_walk_round()
+    {
+        var answers = Answers(
+            "B1,T1,weekly,oil_change_on,,2026-02-01", "B1,T1,weekly,part,wipers,torn", "B1,T1,weekly,photo,,wiper.webp", "B1,T1,weekly,part,TYRES,worn", "B1,T1,weekly,clean,,no", "B1,T1,sign,,,");
+
+        answers.Select(a => a.Line).Should().Equal(3, 4, 5, 2, 7);
+        answers.Select(a => a.Command).Should().BeEquivalentTo(
+            new Command?[]
+            {
+                new ReportDamage(B1, "wipers", Severity.Repair, "torn"), null, new ReportDamage(B1, "tyres", Severity.Repair, "worn"),
+                new CheckWeekly(B1, new(2026, 2, 1), 0, Clean: false), new Sign(B1, new("T1")),
+            },
+            o => o.WithStrictOrdering().RespectingRuntimeTypes());
+        answers[1].Photo.Should().EndWith("wiper.webp");
+    }
+
+    [Fact]
+    public void What_came_home_of_a_stream_is_an_answer_of_its_own() =>
+        Commands("B1,T1,cardboard,collected,lamps,4", "B1,T1,cardboard,flattened,LAMP,1", "B1,T1,cardboard,collected,film,2.5", "B1,T1,cardboard,collected,lamps,5").Should().Equal(
+            new CountStream(B1, new("lamps"), 4), new CountBoxes(B1, Lamp, 1), new CountStream(B1, new("film"), 2.5m), new CountStream(B1, new("lamps"), 5));
+
+    [Fact]
     public void Every_field_of_every_step_reaches_its_command() =>
         Commands(
             "B1,T1,mileage,odometer,,1050.5", "B1,T1,mileage,fuel_gal,,12.5", "B1,T1,mileage,fuel_grade,,regular",
             "B1,T1,damage,zone,,left side", "B1,T1,damage,severity,,Unsafe", "B1,T1,damage,what,,\"dent, deep\"",
-            "B1,T1,kit,count,FIRE,1", "B1,T1,kit,expires,FIRE,2027-01-31", "B1,T1,kit,count,CONES,3",
+            "B1,T1,damage,drivable,,yes", "B1,T1,damage,told,,\"L1, by telephone\"", "B1,T1,damage,told_at,,16:05",
+            "B1,T1,kit,count,FIRE,1", "B1,T1,kit,expires,FIRE,2027-01-31", "B1,T1,kit,tested,FIRE,2026-03-01", "B1,T1,kit,count,CONES,3",
             "B1,T1,weekly,oil_change_on,,2026-02-01", "B1,T1,weekly,photos,,4", "B1,T1,weekly,clean,,no", "B1,L1,sign,,,").Should().Equal(
-            new LogMileage(B1, 1050.5m, 12.5m, "regular"), new ReportDamage(B1, "left side", Severity.Unsafe, "dent, deep"),
-            new CountKit(B1, new("FIRE"), 1, new DateOnly(2027, 1, 31)), new CountKit(B1, new("CONES"), 3),
+            new LogMileage(B1, 1050.5m, 12.5m, "regular"), new ReportDamage(B1, "left side", Severity.Unsafe, "dent, deep", true, "L1, by telephone", new TimeOnly(16, 5)),
+            new CountKit(B1, new("FIRE"), 1, new DateOnly(2027, 1, 31), new DateOnly(2026, 3, 1)), new CountKit(B1, new("CONES"), 3),
             new CheckWeekly(B1, new DateOnly(2026, 2, 1), 4, Clean: false), new Sign(B1, new("L1")));
 
     [Fact]

@@ -26,6 +26,20 @@ public sealed class ExtremeFileTests
         reading.Should().NotThrow().Which.Given!.Use.Should().ContainSingle().Which.Items.Should().ContainSingle().Which.Sum.Should().Be(2_200_000_000);
     }
 
+    [Theory]
+    [InlineData("item,cartons,due\n", ",")]
+    [InlineData("item,cartons,due", ",item")]
+    [InlineData("item,cartons,due\n\"\n\n\n\n\"", ",x")]
+    public void A_row_without_an_end_is_told_in_a_moment(string before, string again)
+    {
+        var begun = System.Diagnostics.Stopwatch.StartNew();
+
+        var read = ReadDay.With(("orders.csv", before + string.Concat(Enumerable.Repeat(again, 1_000_000 / again.Length))));
+
+        read.Findings.Problems.Should().OnlyContain(p => p.File == "orders.csv").And.NotBeEmpty();
+        begun.Elapsed.Should().BeLessThan(TimeSpan.FromSeconds(15), "half a minute of processor time was what it took when each place was reckoned from the row's start");
+    }
+
     [Fact]
     public void Past_visits_of_a_van_that_is_gone_count_all_the_same()
     {

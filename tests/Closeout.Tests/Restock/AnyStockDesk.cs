@@ -10,7 +10,7 @@ namespace Closeout.Tests.Restock;
 /// <summary>One thing done at the depot: at a van (an act of its close-out), or at the stock desk.</summary>
 internal sealed record Doing(Act? AtVan, StockCommand? AtDesk)
 {
-    public Decision On(Depot depot) => AtDesk is { } command ? StockDecider.Decide(depot, command) : Decider.Decide(depot, AtVan!.On(depot));
+    public Decision On(Depot depot) => AtDesk is { } command ? StockDecider.Decide(depot, command) : AtVan!.On(depot);
 }
 
 /// <summary>Evenings with close-outs, loading, deliveries, corrections and changes of the plan in any order, with wild numbers and unknown codes among them.</summary>

@@ -2,22 +2,17 @@ using Closeout.DayBook;
 using Closeout.Restock;
 using Closeout.Shifts;
 using Closeout.Stock;
+using Closeout.Tests.Shifts;
 using static Closeout.Tests.Restock.TinyDesk;
 
 namespace Closeout.Tests.Restock;
 
-/// <summary>How each refusal of the stock desk is met. <see cref="StockRefusalTests"/> fails when one of <see cref="StockRefusal"/> is missing here.</summary>
-/// <param name="Factory">The method that makes it, of <see cref="StockRefusal"/> or of <see cref="Refusal"/>.</param>
-public sealed record StockMet(string Factory, string Code, Func<Depot> Given, StockCommand When)
-{
-    public override string ToString() => $"{Code}: {When}";
-}
-
+/// <summary>How each refusal of the stock desk is met.</summary>
 public static class StockRefusalCatalogue
 {
     private static readonly Code<Item> None = new("NONE");
 
-    public static IReadOnlyList<StockMet> All { get; } =
+    public static IReadOnlyList<Met> All { get; } =
     [
         new(nameof(Refusal.OnlyALead), "only-a-lead", Open, Target(10) with { Lead = Tiny.T1 }),
         new(nameof(Refusal.OnlyALead), "only-a-lead", Changed, new WithdrawChange(2, "called off", Tiny.T1)),
@@ -36,6 +31,9 @@ public static class StockRefusalCatalogue
         new(nameof(Refusal.NoWords), "no-words", Open, Target(10) with { Reason = " " }),
         new(nameof(Refusal.NoWords), "no-words", Changed, new WithdrawChange(2, "", Tiny.Lead)),
         new(nameof(Refusal.NoWords), "no-words", Open, new CorrectCount(Place.Bin, Lamp, 3, "", Tiny.T1)),
+        new(nameof(Refusal.LooksLikeACard), "looks-like-a-card", Open, Target(10) with { Reason = "4111 1111 1111 1111" }),
+        new(nameof(Refusal.LooksLikeACard), "looks-like-a-card", Changed, new WithdrawChange(2, "4111 1111 1111 1111", Tiny.Lead)),
+        new(nameof(Refusal.LooksLikeACard), "looks-like-a-card", Open, new CorrectCount(Place.Bin, Lamp, 3, "4111 1111 1111 1111", Tiny.T1)),
         new(nameof(Refusal.TooManyWords), "too-many-words", Open, Target(10) with { Reason = new('x', 81) }),
         new(nameof(Refusal.OutOfRange), "out-of-range", Open, Target(-1)),
         new(nameof(Refusal.OutOfRange), "out-of-range", Closed, Load(-1, 0)),

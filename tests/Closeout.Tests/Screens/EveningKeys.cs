@@ -21,7 +21,8 @@ internal static class EveningKeys
                     kiosk.Press(at > answer.Step ? "{PageUp}" : at < kiosk.Depot.Shift(van.Key)!.Step ? "{PageDown}" : AsBooked(at));
                 }
 
-                kiosk.Press(Keys(kiosk, answer.Command!));
+                kiosk.Press(answer.Photo is { } path ? $"{{F8}}{path}{{Enter}}" : Keys(kiosk, answer.Step, answer.Command!));
+                Again(kiosk);
             }
         }
     }
@@ -29,28 +30,47 @@ internal static class EveningKeys
     private static string AsBooked(Step step) => step switch
     {
         Step.Leftovers => "**",
-        Step.Cardboard => "{Enter}",
-        Step.Mileage or Step.Kit => "=",
-        Step.Damage or Step.Weekly => "{Enter}",
+        Step.Cardboard or Step.Mileage or Step.Kit => "=",
+        Step.Damage => "{Enter}",
+        Step.Weekly => "={Enter}{Enter}{Enter}",
         _ => throw new InvalidOperationException($"{step}"),
     };
 
-    private static string Keys(SampleKiosk kiosk, Command command) => command switch
+    /// <summary>What was asked again is answered as before; over a reading that was suggested one's own is typed.</summary>
+    private static void Again(SampleKiosk kiosk)
+    {
+        if (kiosk.Session.Model.Screen is CloseoutScreen { Doubted: LogMileage read })
+        {
+            kiosk.Press(To(kiosk, "odometer") + (kiosk.Closeout.Form["odometer"].IsOffered ? Text(read.EndMi!.Value) : "") + "{Enter}");
+        }
+    }
+
+    private static string Keys(SampleKiosk kiosk, Step step, Command command) => command switch
     {
         CountLeftover c => $"/{c.Item}{{Enter}}{Text(c.Sealed ?? Leftovers.BeforeOf(kiosk.Depot, kiosk.Depot.Shift(c.Van)!, kiosk.Depot.Setup.Item(c.Item)).Sealed)}{{Enter}}{c.Bin}{{Enter}}{c.Kept}{{Enter}}",
         ConfirmLeftovers => "**",
         CountBoxes c => $"{To(kiosk, c.Item.Text)}{c.Flattened}{{Enter}}",
+        CountStream c => $"{To(kiosk, Questions.StreamField + c.Stream)}{Text(c.Amount)}{{Enter}}",
         ConfirmCardboard or ConfirmKit => kiosk.Closeout.Form.Fields.Count == 0 ? "{Enter}" : "=",
         LogMileage c => $"{Text(c.EndMi!.Value)}{{Enter}}" + (c.FuelGal is null ? "{Enter}" : $"{Text(c.FuelGal.Value)}{{Enter}}{(c.FuelGrade is null ? Erase(kiosk) : c.FuelGrade)}{{Enter}}"),
         ConfirmDamage { None: true } => "{Enter}",
         ConfirmDamage => "{Enter}",
-        ReportDamage c => $"d{c.Zone}{{Enter}}{c.Severity.ToString()[0]}{{Enter}}{c.What}{{Enter}}",
+        ReportDamage c => (step == Step.Weekly ? $"{To(kiosk, c.Zone)}n{{Enter}}" : $"d{c.Zone}{{Enter}}") + Report(c),
+        CountKit { TestedOn: { } date } c => $"{To(kiosk, c.Piece + "/tested")}{date:yyyy-MM-dd}{{Enter}}",
         CountKit { Expires: { } date } c => $"{To(kiosk, c.Piece + "/date")}{date:yyyy-MM-dd}{{Enter}}",
         CountKit c => $"{To(kiosk, c.Piece.Text)}{c.Count}{{Enter}}",
-        CheckWeekly c => $"{c.OilChangedOn:yyyy-MM-dd}{{Enter}}{c.Photos}{{Enter}}{(c.Clean ? "y" : "n")}{{Enter}}",
+        CheckWeekly c => $"={c.OilChangedOn:yyyy-MM-dd}{{Enter}}{c.Photos}{{Enter}}{(c.Clean ? "y" : "n")}{{Enter}}",
         Sign c => Code(c.Technician.Text),
         _ => throw new InvalidOperationException(command.GetType().Name),
     };
+
+    /// <summary>How bad, what, and behind a mere note whether it drives, who was told and when.</summary>
+    private static string Report(ReportDamage c)
+    {
+        var what = $"{c.Severity.ToString()[0]}{{Enter}}{c.What}{{Enter}}";
+        var drivable = c.Drivable switch { null => "", true => "y", false => "n" };
+        return c.Severity == Severity.Note ? what : $"{what}{drivable}{{Enter}}{c.Told}{{Enter}}{c.ToldAt:HH:mm}{{Enter}}";
+    }
 
     /// <summary>A code over whatever stands in the field.</summary>
     private static string Code(string code) => $"{code}{{Enter}}";

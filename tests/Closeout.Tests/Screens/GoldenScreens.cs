@@ -1,5 +1,6 @@
 using Closeout.Commands;
 using Closeout.Files;
+using Closeout.Store;
 using Closeout.Tests.Evenings;
 using FluentAssertions;
 using Xunit;
@@ -56,6 +57,13 @@ public sealed class GoldenScreens
         ["heavy-why-already"] = "{F2}{Tab}led-g{Enter}",
         ["heavy-load"] = "B6{F4}",
         ["heavy-loaded"] = "B6{F4}={F2}B6",
+        ["people"] = "{F9}{Down}{Down}",
+        ["pin-ask"] = "B3{Enter}{Enter}**{Enter}={Enter}=T14{Enter}4815",
+        ["pin-waits"] = "B3{Enter}{Enter}**{Enter}={Enter}=T14{Enter}481516{Enter}000000{Enter}",
+        ["pin-first"] = "B3{Enter}{Enter}**{Enter}={Enter}={Enter}",
+        ["pin-again"] = "B3{Enter}{Enter}**{Enter}={Enter}={Enter}iron gravel{Enter}iron",
+        ["pin-issue"] = "{F9}{Down}{Down}{Down}i",
+        ["pin-help"] = "B3{Enter}{Enter}**{Enter}={Enter}={Enter}{F1}",
         ["plan-help"] = "{F2}{F1}",
         ["load-help"] = "{F4}{F1}",
         ["desk-help"] = "{F5}{F1}",
@@ -121,12 +129,11 @@ public sealed class GoldenScreens
             return HeavyEvening.With(("B1", 490), ("B4", 520), ("B6", 525));
         }
 
-        var kiosk = new SampleKiosk();
         if (name.StartsWith("evening-", StringComparison.Ordinal))
         {
-            Rehearsal.Play(kiosk.Session.Desk, EveningAnswers.Of(DayFolder.Read(Repository.SampleDay).Evening)).Should().BeEmpty();
+            return SampleKiosk.Evening();
         }
 
-        return kiosk;
+        return name.StartsWith("p", StringComparison.Ordinal) ? new SampleKiosk(typesPins: false, without: "T07") : new SampleKiosk();
     }
 }

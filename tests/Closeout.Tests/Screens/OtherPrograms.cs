@@ -66,5 +66,69 @@ public sealed class OtherPrograms
         Directory.CreateDirectory(kiosk.Folder.Path);
     }
 
+    [Theory]
+    [InlineData("B4{F7}", "B4 Dunlin")]
+    [InlineData("B4{F7}h", "HOLD A VAN")]
+    [InlineData("{F3}b", "BOXES OPENED HERE")]
+    [InlineData("B2{Enter}{Enter}{F8}", "pictures")]
+    [InlineData("{F8}", "DAY BOOK")]
+    public void A_screen_that_still_has_something_to_show_stays_when_the_set_up_changes(string keys, string shown)
+    {
+        using var kiosk = new SampleKiosk();
+        kiosk.Press(keys);
+        Change(kiosk, setup => setup with { Kit = [], Depot = setup.Depot with { Streams = [] } });
+
+        kiosk.Session.Refresh().Should().BeTrue();
+        kiosk.Show().Should().Contain(shown);
+        kiosk.Press("{Escape}").Show();
+    }
+
+    [Theory]
+    [InlineData("B4{F7}")]
+    [InlineData("B4{F7}h")]
+    [InlineData("B4{F7}{F1}")]
+    public void The_page_of_a_van_that_the_depot_no_longer_has_leads_back_to_the_wall(string keys)
+    {
+        using var kiosk = new SampleKiosk();
+        kiosk.Press(keys);
+        Change(kiosk, setup => setup with { Vans = [.. setup.Vans.Where(v => v.Code.Text != "B4")], Crew = [.. setup.Crew.Select(t => t.Van?.Text == "B4" ? t with { Van = null } : t)] });
+
+        kiosk.Session.Refresh();
+
+        kiosk.Session.Model.Screen.Should().BeOfType<WallScreen>();
+        kiosk.Show().Should().Contain("Everything confirmed is kept").And.NotContain("Dunlin");
+    }
+
+    [Fact]
+    public void Pictures_of_a_close_out_that_another_kiosk_signed_lead_back_to_the_wall()
+    {
+        using var kiosk = new SampleKiosk();
+        kiosk.Press("B3{Enter}{Enter}**==={Enter}={F8}");
+        Other(kiosk).Record(new Sign(new("B3"), new("T07"))).Should().BeNull();
+
+        kiosk.Session.Refresh();
+
+        kiosk.Session.Model.Screen.Should().BeOfType<WallScreen>();
+    }
+
+    [Fact]
+    public void Streams_switched_off_while_they_are_asked_are_refused_and_nothing_breaks()
+    {
+        using var kiosk = new SampleKiosk();
+        kiosk.Press("B3{Enter}{Enter}**4");
+        Change(kiosk, setup => setup with { Depot = setup.Depot with { Streams = [] } });
+        kiosk.Session.Refresh();
+
+        kiosk.Press("{Enter}").Session.Model.Said.Should().Contain("lamps is not counted at this depot: 0 streams are");
+        kiosk.Press("{Escape}B3{Enter}{Enter}").Closeout.At.Should().Be(Step.Mileage);
+    }
+
+    /// <summary>Another program loads a folder with another set-up.</summary>
+    private static void Change(SampleKiosk kiosk, Func<Setup, Setup> change)
+    {
+        var other = Book.Open(kiosk.Folder);
+        other.Record(depot => new DayFolderLoaded(change(depot.Setup), [], [], [], [], [], [], null), DateTimeOffset.UnixEpoch).Should().BeNull();
+    }
+
     private static Desk Other(SampleKiosk kiosk) => new(Book.Open(kiosk.Folder), new FixedClock(16, 50));
 }

@@ -1,21 +1,16 @@
+using Closeout.Cardboard;
 using Closeout.DayBook;
 using Closeout.Shifts;
 using Closeout.Stock;
 
 namespace Closeout.Tests.Shifts;
 
-/// <summary>How each refusal is met. <see cref="RefusalTests"/> fails when a refusal is missing here.</summary>
-/// <param name="Factory">The method of <see cref="Refusal"/> that makes it.</param>
-/// <param name="Code">The stable code that people and files may quote.</param>
-public sealed record Met(string Factory, string Code, Func<Depot> Given, Command When)
-{
-    public override string ToString() => $"{Code}: {When}";
-}
-
+/// <summary>How each refusal of a close-out is met. <see cref="EveryRefusalTests"/> fails when a refusal is in no catalogue.</summary>
 public static class RefusalCatalogue
 {
     private static readonly Code<Van> B1 = Tiny.B1;
     private static readonly Code<Item> Lamp = Tiny.Lamp.Code;
+    private static readonly Code<WasteStream> Lamps = new("lamps");
 
     public static IReadOnlyList<Met> All { get; } =
     [
@@ -49,13 +44,33 @@ public static class RefusalCatalogue
         new(nameof(Refusal.BinTooLow), "bin-too-low", BinEmptied, new CountLeftover(B1, Lamp, 2, 0, 5)),
         new(nameof(Refusal.BelowStart), "odometer-below-start", At(Step.Mileage), new LogMileage(B1, 999)),
         new(nameof(Refusal.TooFar), "odometer-too-far", At(Step.Mileage), new LogMileage(B1, 1301)),
-        new(nameof(Refusal.OnlyALead), "only-a-lead", New, new LiftHolds(B1, "mended", Tiny.T1)),
-        new(nameof(Refusal.NotHeld), "not-held", New, new LiftHolds(B1, "mended", Tiny.Lead)),
+        new(nameof(Refusal.TooFar), "odometer-too-far", At(Step.Mileage), new LogMileage(B1, 1040 + 10_000)),
+        new(nameof(Refusal.WrongFuel), "wrong-fuel", At(Step.Mileage), new LogMileage(B1, 1040, 12, "diesel")),
+        new(nameof(Refusal.WrongFuel), "wrong-fuel", At(Step.Mileage), new LogMileage(B1, 1040, 12, "whatever came out")),
+        new(nameof(Refusal.StreamIsOff), "stream-is-off", At(Step.Cardboard), new CountStream(B1, Lamps, 1)),
+        new(nameof(Refusal.StreamIsOff), "stream-is-off", Streams, new CountStream(B1, new("batteries"), 1)),
+        new(nameof(Refusal.StreamIsOff), "stream-is-off", Streams, new CountStream(B1, new("NONE"), 1)),
+        new(nameof(Refusal.OutOfRange), "out-of-range", Streams, new CountStream(B1, Lamps, -1)),
+        new(nameof(Refusal.OutOfRange), "out-of-range", Streams, new CountStream(B1, Lamps, 1.5m)),
+        new(nameof(Refusal.OutOfRange), "out-of-range", Streams, new CountStream(B1, new("film"), 100_000)),
+        new(nameof(Refusal.BoxTooLow), "box-too-low", Shipped, new CountStream(B1, Lamps, 1)),
         new(nameof(Refusal.NoWords), "no-words", At(Step.Damage), new ReportDamage(B1, " ", Severity.Note, "scratch")),
         new(nameof(Refusal.NoWords), "no-words", At(Step.Damage), new ReportDamage(B1, "rear door", Severity.Note, "")),
         new(nameof(Refusal.TooManyWords), "too-many-words", At(Step.Damage), new ReportDamage(B1, "rear door", Severity.Note, new('x', 81))),
         new(nameof(Refusal.TooManyWords), "too-many-words", At(Step.Mileage), new LogMileage(B1, 1040, 5m, new('x', 81))),
+        new(nameof(Refusal.TooManyWords), "too-many-words", At(Step.Damage), new ReportDamage(B1, "rear door", Severity.Repair, "dent", true, new('x', 81))),
+        new(nameof(Refusal.LooksLikeACard), "looks-like-a-card", At(Step.Damage), new ReportDamage(B1, "card 4111 1111 1111 1111", Severity.Note, "found")),
+        new(nameof(Refusal.LooksLikeACard), "looks-like-a-card", At(Step.Damage), new ReportDamage(B1, "inside", Severity.Note, "card 4111 1111 1111 1111")),
+        new(nameof(Refusal.LooksLikeACard), "looks-like-a-card", At(Step.Damage), new ReportDamage(B1, "inside", Severity.Note, "dent", true, "L1, 4111111111111111")),
+        new(nameof(Refusal.LooksLikeACard), "looks-like-a-card", At(Step.Mileage), new LogMileage(B1, 1040, 5m, "4111-1111-1111-1111")),
         new(nameof(Refusal.DateAhead), "date-ahead", Weekly, new CheckWeekly(B1, Tiny.Friday.AddDays(1), 0, true)),
+        new(nameof(Refusal.DateAhead), "date-ahead", At(Step.Kit), new CountKit(B1, Tiny.Extinguisher.Code, 1, null, Tiny.Wednesday.AddDays(1))),
+        new(nameof(Refusal.PartNotTold), "part-not-told", Weekly, new CheckWeekly(B1, null, 0, true, ["wipers"])),
+        new(nameof(Refusal.PartNotTold), "part-not-told", Weekly, new CheckWeekly(B1, null, 0, true, ["a part that is none"])),
+        new(nameof(Refusal.TooManyPhotos), "too-many-photos", () => Pictures(Refusal.MostPhotos), Picture(Refusal.MostPhotos)),
+        new(nameof(Refusal.PhotoIsThere), "photo-is-there", () => Pictures(2), Picture(1) with { Name = "the-same-again.png" }),
+        new(nameof(Refusal.AlreadyClosed), "already-closed", At(Step.Closed), Picture(0)),
+        new(nameof(Refusal.NotIn), "not-in", New, Picture(0)),
     ];
 
     private static Depot New() => Tiny.Opened("B1: 2+5 LAMP");
@@ -65,6 +80,17 @@ public static class RefusalCatalogue
 
     /// <summary>The lamps were counted once, so that the book's figure is no secret any more.</summary>
     private static Depot Seen() => Blind().Did(new CountLeftover(B1, Lamp, 2, 0, 5));
+
+    /// <summary>A depot that collects lamps, by the piece, and film, by the pound; nothing is in their boxes.</summary>
+    private static Depot Streams() =>
+        Tiny.Opened(setup: Tiny.Setup with { Depot = Tiny.Settings with { Streams = [Lamps, new("film")] } }).At(B1, Step.Cardboard);
+
+    /// <summary>Three lamps came home and went to the recycler.</summary>
+    private static Depot Shipped() => Streams().Did(new CountStream(B1, Lamps, 3)).Did(new ShipCollected(Lamps, "recycler, slip 7", Tiny.T1));
+
+    private static Depot Pictures(int many) => Enumerable.Range(0, many).Aggregate(At(Step.Damage)(), (d, n) => d.Did(Picture(n)));
+
+    private static AttachPhoto Picture(int n) => new(B1, n.ToString("x64"), $"{n}.png", 135);
 
     private static Func<Depot> At(Step step) => () => New().At(B1, step);
 

@@ -24,6 +24,18 @@ public sealed class EntryCodecTests
             .Should().BeEquivalentTo(EntryCodec.Kinds.Select(k => k.Type));
 
     [Theory]
+    [InlineData("holds-lifted", """{"van":"B1","holds":[null],"reason":"r","lead":"L1"}""")]
+    [InlineData("van-loaded", """{"van":"B1","lines":[],"moves":[null],"by":null}""")]
+    public void Nothing_in_a_list_is_no_entry(string kind, string json)
+    {
+        using var read = System.Text.Json.JsonDocument.Parse(json);
+
+        var reading = () => EntryCodec.Read(kind, 1, read.RootElement);
+
+        reading.Should().Throw<FormatException>().WithMessage("*a list holds nothing*");
+    }
+
+    [Theory]
     [MemberData(nameof(Kinds))]
     public void An_entry_is_read_back_as_it_was_written(string kind) =>
         RandomEntries.ByKind[kind].Sample(
@@ -33,8 +45,9 @@ public sealed class EntryCodecTests
                 var (bytes, sha) = PageLine.Write(recorded, PageLine.Nothing);
                 bytes.AsSpan(0, bytes.Length - 1).Contains((byte)'\n').Should().BeFalse("an entry is one line");
 
-                var (read, readSha, _) = PageLine.Read(bytes.AsSpan(0, bytes.Length - 1), PageLine.Nothing);
+                var (read, readSha, prev, _) = PageLine.Read(bytes.AsSpan(0, bytes.Length - 1), PageLine.Nothing);
 
+                prev.Should().Be(PageLine.Nothing);
                 read.Should().BeEquivalentTo(recorded, o => o.RespectingRuntimeTypes().WithStrictOrdering());
                 readSha.Should().Be(sha);
                 PageLine.Write(read, PageLine.Nothing).Bytes.Should().Equal(bytes);
@@ -73,10 +86,10 @@ public sealed class EntryCodecTests
     }
 
     [Theory]
-    [InlineData("\"kind\":\"signed\",\"v\":1", "\"kind\":\"van-painted\",\"v\":1", "an entry of kind 'van-painted' version 1, which this program does not know*newer*")]
-    [InlineData("\"kind\":\"signed\",\"v\":1", "\"kind\":\"signed\",\"v\":2", "an entry of kind 'signed' version 2, which this program does not know*newer*")]
-    [InlineData("\"kind\":\"signed\",\"v\":1", "\"kind\":\"signed\",\"v\":0", "an entry of kind 'signed' version 0*")]
-    [InlineData("\"kind\":\"signed\"", "\"kind\":\"Signed\"", "an entry of kind 'Signed' version 1*")]
+    [InlineData("\"kind\":\"signed\",\"v\":2", "\"kind\":\"van-painted\",\"v\":1", "an entry of kind 'van-painted' version 1, which this program does not know*newer*")]
+    [InlineData("\"kind\":\"signed\",\"v\":2", "\"kind\":\"signed\",\"v\":3", "an entry of kind 'signed' version 3, which this program does not know*newer*")]
+    [InlineData("\"kind\":\"signed\",\"v\":2", "\"kind\":\"signed\",\"v\":0", "an entry of kind 'signed' version 0*")]
+    [InlineData("\"kind\":\"signed\"", "\"kind\":\"Signed\"", "an entry of kind 'Signed' version 2*")]
     [InlineData("\"technician\":\"T07\"", "\"technician\":\"T 07\"", "not an entry of kind 'signed': *'T 07' is not a code*")]
     [InlineData("\"technician\":\"T07\"", "\"technician\":\"T07\",\"colour\":\"red\"", "not an entry of kind 'signed': *colour*")]
     [InlineData("\"technician\":\"T07\"", "\"technician\":7", "*")]
@@ -95,7 +108,7 @@ public sealed class EntryCodecTests
         var (was, prev) = (PageLine.Write(EveryKind.Page[1], PageLine.Nothing).Bytes, PageLine.Nothing);
         Encoding.UTF8.GetString(was).Should().Contain(",\"crewAndKitLb\":475.5");
 
-        var (read, _, _) = PageLine.Read(ForgedLine.Of(EveryKind.Page[1], ",\"crewAndKitLb\":475.5", "", prev), prev);
+        var read = PageLine.Read(ForgedLine.Of(EveryKind.Page[1], ",\"crewAndKitLb\":475.5", "", prev), prev).Recorded;
 
         ((DayFolderLoaded)read.Entry).Setup.Depot.CrewAndKitLb.Should().Be(DepotSettings.DefaultCrewAndKitLb);
     }

@@ -83,11 +83,12 @@ public sealed class TornLineTests
         using var book = new SmallBook().With(counts: 3);
         new Archive(book.Folder).CatchUp();
         CutLastLine(book);
+        File.Delete(book.Folder.Last);
 
         var check = book.Check();
 
         check.Code.Should().Be(1);
-        check.Err.Should().Contain("entries 6 to 6 are missing at the end");
+        check.Err.Should().Contain("entries 6 to 6 are missing at the end: the archive has seen them");
     }
 
     [Fact]
@@ -96,7 +97,10 @@ public sealed class TornLineTests
         using var book = new SmallBook().With(counts: 3);
         new Archive(book.Folder).CatchUp();
         CutLastLine(book);
-        SmallBook.Count(Book.Open(book.Folder), SmallBook.B2, kept: 1).Should().BeNull();
+        File.Delete(book.Folder.Last);
+        Directory.Move(book.Folder.Archive, book.Folder.Archive + ".away");
+        SmallBook.Count(Book.Open(book.Folder), SmallBook.B2, kept: 1).Should().BeNull("nothing was there that could tell");
+        Directory.Move(book.Folder.Archive + ".away", book.Folder.Archive);
 
         book.Check().Code.Should().Be(1, "entry 6 is not the one that the archive has seen");
     }
@@ -112,6 +116,51 @@ public sealed class TornLineTests
 
         counting.Should().Throw<BookException>().WithMessage("*was cut short*");
         book.Bytes.Should().Equal(cut);
+    }
+
+    [Fact]
+    public void A_last_line_with_a_sector_never_written_is_torn_though_its_line_feed_is_there()
+    {
+        using var book = new SmallBook().With(counts: 6);
+        var whole = book.Bytes;
+        var last = whole.AsSpan(0, whole.Length - 1).LastIndexOf((byte)'\n') + 1;
+        if (last / 512 == (whole.Length - 1) / 512)
+        {
+            // The last line must reach over the end of a sector.
+            book.Told(new Closeout.Shifts.CountLeftover(SmallBook.B2, SmallBook.Lamp, null, 0, 3, 0, Sure: true));
+            whole = book.Bytes;
+            last = whole.AsSpan(0, whole.Length - 1).LastIndexOf((byte)'\n') + 1;
+        }
+
+        var before = PageReader.Read(book.Page, default).Mark.Number - 1;
+        var sector = (last / 512 + 1) * 512;
+        sector.Should().BeLessThan(whole.Length);
+        whole.AsSpan(last, sector - last).Clear();
+        File.WriteAllBytes(book.Page, whole);
+
+        // It was never acknowledged: nothing beside the pages bears witness of it.
+        File.Delete(book.Folder.Last);
+
+        var reopened = Book.Open(book.Folder);
+        SmallBook.Count(reopened, SmallBook.B2, kept: 1).Should().BeNull();
+
+        reopened.Depot.Number.Should().Be(before + 1);
+        reopened.Said.Should().Contain($"after entry {before}");
+        book.Check().Code.Should().Be(0);
+    }
+
+    [Fact]
+    public void A_line_with_such_a_hole_that_others_follow_is_damaged()
+    {
+        using var book = new SmallBook().With(counts: 8);
+        var bytes = book.Bytes;
+        var sector = (bytes.Length / 512 - 2) * 512;
+        bytes.AsSpan(sector - 20, 20).Clear();
+        File.WriteAllBytes(book.Page, bytes);
+
+        var opening = () => Book.Open(book.Folder);
+
+        opening.Should().Throw<BookException>().WithMessage("*Entries up to * are good*");
     }
 
     private static void CutLastLine(SmallBook book)

@@ -47,6 +47,27 @@ public class ServiceTests
     public void Whichever_comes_first_is_said(double odometerMi, string today, string? note) =>
         Due.Note((decimal)odometerMi, DateOnly.Parse(today), Us).Should().Be(note);
 
+    /// <summary>Due at 6000 mi, and not by date.</summary>
+    [Theory]
+    [InlineData(1000, 50.0, "2027-02-26")]       // 5000 mi at 50 a day: 100 days
+    [InlineData(1000, 49.9, "2027-02-27")]       // a part of a day counts as one
+    [InlineData(6000, 50.0, "2026-11-18")]       // now
+    [InlineData(6001, 50.0, "2026-11-18")]
+    [InlineData(1000, null, null)]               // no pace: nobody can say
+    [InlineData(1000, 0.0, null)]
+    [InlineData(1000, 1.3, null)]                // beyond ten years
+    [InlineData(5999.9, 1e-28, null)]
+    public void By_distance_it_is_expected_at_the_vans_own_pace(double odometerMi, double? paceMi, string? on) =>
+        (Due with { DueOn = null }).Expected((decimal)odometerMi, Tiny.Wednesday, (decimal?)paceMi).Should().Be(on is null ? null : DateOnly.Parse(on));
+
+    [Theory]
+    [InlineData(100.0, "2027-01-07")]            // by distance first
+    [InlineData(30.0, "2027-04-01")]             // by date first
+    [InlineData(1e-28, "2027-04-01")]
+    [InlineData(null, "2027-04-01")]
+    public void Expected_is_whichever_comes_first(double? paceMi, string on) =>
+        Due.Expected(1000, Tiny.Wednesday, (decimal?)paceMi).Should().Be(DateOnly.Parse(on));
+
     [Fact]
     public void A_metric_depot_reads_kilometres() => Due.Note(5500, Tiny.Wednesday, new UnitSystem(true)).Should().Be("service in 805 km");
 }

@@ -1,0 +1,30 @@
+using System.Diagnostics;
+
+namespace Closeout.Faults.Machine;
+
+/// <summary>This program once more, as a process of its own: it can be killed, stopped and recorded.</summary>
+internal static class Child
+{
+    /// <summary>The words that start a part of this program.</summary>
+    public static IEnumerable<string> Command(params string[] arguments) => Program("Closeout.Faults.dll", arguments);
+
+    /// <summary>The words that start a program of this repository.</summary>
+    public static IEnumerable<string> Program(string file, params string[] arguments) => [Host, Path.Combine(AppContext.BaseDirectory, file), .. arguments];
+
+    private static string Host => Environment.ProcessPath is { } path && Path.GetFileNameWithoutExtension(path) == "dotnet" ? path : "dotnet";
+
+    public static Process Begin(params string[] arguments)
+    {
+        var words = Command(arguments).ToList();
+        var start = new ProcessStartInfo(words[0])
+        {
+            UseShellExecute = false, RedirectStandardInput = true, RedirectStandardOutput = true, RedirectStandardError = true,
+        };
+        foreach (var word in words.Skip(1))
+        {
+            start.ArgumentList.Add(word);
+        }
+
+        return Process.Start(start)!;
+    }
+}
