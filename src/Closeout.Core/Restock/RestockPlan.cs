@@ -60,9 +60,9 @@ public sealed record RestockPlan(DateOnly Date, IReadOnlyList<RestockLine> Lines
     /// <summary>The plan for the next day with a booking.</summary>
     public static RestockPlan For(Depot depot)
     {
-        var planner = new Planner(depot, Tomorrow(depot));
-        var plan = new WeighedPlan(depot, planner);
-        return new(planner.Date, [.. plan.Lines], [.. plan.Shelf], [.. plan.Weights]);
+        var date = Tomorrow(depot);
+        var plan = new WeighedPlan(depot, date);
+        return new(date, [.. plan.Lines], [.. plan.Shelf], [.. plan.Weights]);
     }
 
     /// <summary>The van's stock against its payload.</summary>
@@ -71,7 +71,7 @@ public sealed record RestockPlan(DateOnly Date, IReadOnlyList<RestockLine> Lines
     /// <summary>What the plan promises the vans that are booked on a date: the targets of all items that they are expected to use, as cut to the vans' payloads.</summary>
     public static IEnumerable<Promise> Promises(Depot depot, DateOnly date)
     {
-        var plan = new WeighedPlan(depot, new Planner(depot, date));
+        var plan = new WeighedPlan(depot, date);
         return from item in depot.Setup.Items.OrderBy(i => i.Code)
                from want in plan.Wants(item)
                where want.Demand.Spread != Spread.None && want.Overrides.All(o => o.Change.Kind != OverrideKind.Exclude)

@@ -41,9 +41,24 @@ internal sealed class Scales
 
     /// <summary>Weighs the vans with these lines loaded.</summary>
     /// <param name="lines">Of each item, in bay order.</param>
-    public double[] Weigh(IEnumerable<IReadOnlyList<RestockLine>> lines)
+    public void Weigh(IEnumerable<IReadOnlyList<RestockLine>> lines) => LoadedLb = Sum(AboardLb, lines, l => (l.Units, l.Sealed));
+
+    /// <summary>By van: whether it would be too heavy with all that it lacks, and a carton more of each line and of each loaded item. Below that nothing was cut.</summary>
+    /// <param name="lines">Of each item, in bay order; as weighed last.</param>
+    /// <param name="loaded">What was loaded tonight, by van.</param>
+    public bool[] MayHaveBeenCut(IEnumerable<IReadOnlyList<RestockLine>> lines, ILookup<Code<Van>, LoadedLine> loaded)
     {
-        LoadedLb = (double[])AboardLb.Clone();
+        var carton = items.Index().ToDictionary(i => i.Item.Code, i => i.Item.UnitsPerCarton * i.Item.UnitWeightLb + boxLb[i.Index]);
+        var most = Sum(LoadedLb, lines, l => (l.Need + l.Item.UnitsPerCarton, l.Need / l.Item.UnitsPerCarton + 2));
+        return [.. vans.Select((van, v) => most[v] + loaded[van.Code].Sum(l => carton.GetValueOrDefault(l.Item)) > (allowance[v] ?? double.MaxValue))];
+    }
+
+    /// <summary>Pounds above the allowance as weighed last; 0: it fits, or no payload is stated.</summary>
+    public double Above(int van) => allowance[van] is { } most && LoadedLb[van] > most + Payload.SameLb ? LoadedLb[van] - most : 0;
+
+    private double[] Sum(double[] before, IEnumerable<IReadOnlyList<RestockLine>> lines, Func<RestockLine, (int Units, int Cartons)> load)
+    {
+        double[] weights = [.. before];
         foreach (var (i, ofItem) in lines.Index())
         {
             var v = 0;
@@ -54,16 +69,11 @@ internal sealed class Scales
                     v++;
                 }
 
-                LoadedLb[v] += line.Units * items[i].UnitWeightLb + line.Sealed * boxLb[i];
+                var (units, cartons) = load(line);
+                weights[v] += units * items[i].UnitWeightLb + cartons * boxLb[i];
             }
         }
 
-        return LoadedLb;
+        return weights;
     }
-
-    /// <summary>Pounds above the allowance as weighed last; 0: it fits, or no payload is stated.</summary>
-    public double Above(int van) => allowance[van] is { } most && LoadedLb[van] > most + Payload.SameLb ? LoadedLb[van] - most : 0;
-
-    /// <summary>Whether one unit more of the item would be too much.</summary>
-    public bool HasNoRoomFor(int van, Item item) => allowance[van] is { } most && LoadedLb[van] + item.UnitWeightLb > most + Payload.SameLb;
 }

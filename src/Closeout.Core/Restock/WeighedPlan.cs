@@ -16,30 +16,27 @@ internal sealed class WeighedPlan
     private readonly Item[] items;
     private readonly (IReadOnlyList<RestockLine> Lines, ShelfLine Shelf)[] planned;
     private readonly Scales scales;
-    private readonly double[] uncutLb;
+
+    /// <summary>By van: what it weighed with all that was planned, when it was first too heavy; null: it never was.</summary>
+    private readonly double?[] uncutLb;
 
     /// <summary>By van: the most important priority of which it gave up units; 0: it gave up none.</summary>
     private readonly int[] gaveUp;
 
-    public WeighedPlan(Depot depot, Planner planner)
+    public WeighedPlan(Depot depot, DateOnly date)
     {
-        (this.depot, this.planner) = (depot, planner);
+        (this.depot, planner) = (depot, new(depot, date));
         items = [.. depot.Setup.Items.OrderBy(i => i.Code)];
         planned = [.. items.Select(planner.Plan)];
         scales = new(depot, items, planner);
-        gaveUp = new int[depot.Setup.Vans.Count];
-        uncutLb = (double[])Weigh().Clone();
-        while (CutBack() is { Count: > 0 } concerned)
+        (uncutLb, gaveUp) = (new double?[depot.Setup.Vans.Count], new int[depot.Setup.Vans.Count]);
+        Weigh();
+        Replan(KeepWhatWasCut());
+        do
         {
-            Replan(concerned);
             Weigh();
-            foreach (var v in Enumerable.Range(0, gaveUp.Length).Where(v => gaveUp[v] == 0))
-            {
-                uncutLb[v] = scales.LoadedLb[v];
-            }
         }
-
-        Replan(CutWhatIsLoaded());
+        while (Replan(CutBack()));
     }
 
     /// <summary>What each van lacks of the item within its payload, in bay order, before anything is shared out.</summary>
@@ -58,28 +55,30 @@ internal sealed class WeighedPlan
         {
             var cut = AllLines.Where(l => l.CutUnits > 0).ToLookup(l => l.Van.Code, l => new CutUnits(l.Item, l.CutUnits));
             return depot.Setup.Vans.Select((van, v) =>
-                new VanWeight(van, depot.Setup.Depot.CrewAndKitLb, scales.AboardLb[v], uncutLb[v], scales.LoadedLb[v], [.. cut[van.Code]]));
+                new VanWeight(van, depot.Setup.Depot.CrewAndKitLb, scales.AboardLb[v], uncutLb[v] ?? scales.LoadedLb[v], scales.LoadedLb[v], [.. cut[van.Code]]));
         }
     }
 
     private IEnumerable<RestockLine> AllLines => planned.SelectMany(p => p.Lines);
 
-    private double[] Weigh() => scales.Weigh(planned.Select(p => p.Lines));
+    private void Weigh() => scales.Weigh(planned.Select(p => p.Lines));
 
-    private void Replan(IEnumerable<Item> concerned)
+    /// <summary>Whether any item was concerned.</summary>
+    private bool Replan(IReadOnlyCollection<Code<Item>> concerned)
     {
-        var codes = concerned.Select(i => i.Code).ToHashSet();
-        foreach (var (i, item) in items.Index().Where(i => codes.Contains(i.Item.Code)))
+        foreach (var (i, item) in items.Index().Where(i => concerned.Contains(i.Item.Code)))
         {
             planned[i] = planner.Plan(item);
         }
+
+        return concerned.Count > 0;
     }
 
     /// <summary>Takes units off every van that is too heavy.</summary>
     /// <returns>The items of which something was taken; none: no van is too heavy, or nothing can be taken.</returns>
-    private List<Item> CutBack()
+    private HashSet<Code<Item>> CutBack()
     {
-        var concerned = new List<Item>();
+        var concerned = new HashSet<Code<Item>>();
         var heavy = Enumerable.Range(0, gaveUp.Length).Where(v => gaveUp[v] > 0 || scales.Above(v) > 0).ToList();
         if (heavy.Count == 0)
         {
@@ -103,8 +102,9 @@ internal sealed class WeighedPlan
 
                 planner.Cut(line, new(line.Aboard + line.Units - units, line.Cut?.Units ?? line.Units, line.Cut?.Target ?? line.Target));
                 above -= units * line.Item.UnitWeightLb;
+                uncutLb[v] ??= scales.LoadedLb[v];
                 gaveUp[v] = gaveUp[v] == 0 ? line.Item.Priority : Math.Min(gaveUp[v], line.Item.Priority);
-                concerned.Add(line.Item);
+                concerned.Add(line.Item.Code);
             }
         }
 
@@ -128,28 +128,44 @@ internal sealed class WeighedPlan
     }
 
     /// <summary>
-    /// What was loaded tonight is final. Where such a line lacks units beyond what was planned of it, the depot still has some,
-    /// and the van has no room for one more, it is weight that keeps them here, and not the depot that is short.
+    /// What was loaded tonight is final, and a plan made after it no longer sees why. So the plan is asked that there would be
+    /// had nothing been loaded: what it cuts of a line that was loaded stays cut, and is not short. As long as all was taken
+    /// as planned, so do the van's other lines: what rounding left is not offered at the end.
     /// </summary>
-    private List<Item> CutWhatIsLoaded()
+    /// <returns>The items of which something stays cut.</returns>
+    private HashSet<Code<Item>> KeepWhatWasCut()
     {
-        var concerned = new List<Item>();
-        var bays = depot.Setup.Vans.Index().ToDictionary(v => v.Item.Code, v => v.Index);
-        foreach (var (lines, shelf) in depot.Loaded.Count == 0 ? [] : planned)
+        var concerned = new HashSet<Code<Item>>();
+        var loaded = depot.Loaded.ToLookup(l => l.Key.Item1, l => l.Value);
+        var may = loaded.Count == 0 ? [] : scales.MayHaveBeenCut(planned.Select(p => p.Lines), loaded);
+        var vans = depot.Setup.Vans.Index().Where(v => loaded.Contains(v.Item.Code) && may[v.Index]).ToList();
+        if (vans.Count == 0)
         {
-            foreach (var line in lines.Where(l => l.Need > 0 && l.Item.UnitWeightLb > 0 && shelf.ShelfAfter + shelf.BinAfter > 0 && scales.HasNoRoomFor(bays[l.Van.Code], l.Item)))
+            return concerned;
+        }
+
+        var before = new WeighedPlan(BeforeLoading.Of(depot), planner.Date);
+        var cut = before.AllLines.Where(l => l.Cut is not null).ToLookup(l => l.Van.Code);
+        foreach (var (v, van) in vans)
+        {
+            var beyond = loaded[van.Code].ToDictionary(l => l.Item, Beyond);
+            var asPlanned = beyond.Values.All(units => units >= 0);
+            foreach (var line in cut[van.Code])
             {
-                var beyond = depot.Loaded.TryGetValue((line.Van.Code, line.Item.Code), out var done)
-                    ? line.Need - Math.Max(0, done.Planned - done.Sealed * line.Item.UnitsPerCarton - done.Loose)
-                    : 0;
-                if (beyond > 0)
+                var left = line.CutUnits - Math.Max(0, beyond.GetValueOrDefault(line.Item.Code));
+                if (beyond.ContainsKey(line.Item.Code) ? left > 0 : asPlanned)
                 {
-                    planner.Cut(line, new(line.Target.Units - beyond, beyond, line.Target));
-                    concerned.Add(line.Item);
+                    planner.Cut(line, beyond.ContainsKey(line.Item.Code) ? line.Cut! with { Units = left } : line.Cut!);
+                    concerned.Add(line.Item.Code);
                 }
             }
+
+            (uncutLb[v], gaveUp[v]) = (before.uncutLb[v], asPlanned ? before.gaveUp[v] : 0);
         }
 
         return concerned;
     }
+
+    /// <summary>Units taken beyond what was planned; below 0: a short pick. Of an item that is gone nothing is known.</summary>
+    private int Beyond(LoadedLine line) => depot.Setup.Find(line.Item) is { } item ? line.Sealed * item.UnitsPerCarton + line.Loose - line.Planned : 0;
 }

@@ -94,7 +94,7 @@ public sealed class GoldenScreens
         ["heavy-why"] = "{F2}{Tab}led-g{Down}{Down}{Down}{Enter}",
         ["heavy-why-already"] = "{F2}{Tab}led-g{Enter}",
         ["heavy-load"] = "B6{F4}",
-        ["heavy-full"] = "B6{F4}={F2}B6",
+        ["heavy-loaded"] = "B6{F4}={F2}B6",
         ["people"] = "{F9}{Down}{Down}",
         ["pin-ask"] = "B3{Enter}{Enter}**{Enter}={Enter}=T14{Enter}4815",
         ["pin-waits"] = "B3{Enter}{Enter}**{Enter}={Enter}=T14{Enter}481516{Enter}000000{Enter}",
