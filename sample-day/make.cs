@@ -1,3 +1,4 @@
+#:property EnforceCodeStyleInBuild=false
 // Writes the day folder of the Saltmarsh Row demo: invented people, places and numbers.
 //   dotnet run sample-day/make.cs [OUTPUT FOLDER]       default: sample-day under the current directory, or the
 //                                                       current directory itself when that is sample-day
@@ -28,6 +29,9 @@ Write("depot.csv", "setting,value", Rows("""
     container_cu_yd   | 8
     container_full_percent | 85
     cardboard_lb_per_cu_yd | 106
+    ghg_factor_mtco2e_per_short_ton | -3.32
+    ghg_factor_source | EPA WARM v15, corrugated containers: recycled -3.14 less landfilled 0.18
+    streams           | lamps thermostats batteries film
     """));
 
 // B2 will have 410 mi to its service after tonight's odometer; B5 is due by date on 2026-12-08.
@@ -54,18 +58,30 @@ Write("crew.csv", "technician,name,role,van,workdays", Rows("""
     L2  | Hale Causeway | lead       |    | Tue Wed Thu Fri
     """));
 
-Write("kit.csv", "kit_item,description,required,critical,expires", Rows("""
-    WARN-TRI  | Warning triangles, set of three    | 1 | yes | no
-    CONES     | Traffic cones                      | 4 | no  | no
-    VEST      | High-visibility vest               | 2 | no  | no
-    FIRST-AID | First aid kit                      | 1 | yes | yes
-    FIRE-EXT  | Fire extinguisher                  | 1 | yes | yes
-    TIE-DOWN  | Ladder tie-down straps             | 4 | no  | no
-    CO-MON    | Personal CO monitor                | 1 | yes | yes
-    EYE-WASH  | Eye wash bottle                    | 1 | no  | yes
-    GLOVES    | Gloves, box                        | 1 | no  | no
-    BROOM     | Broom and dustpan                  | 1 | no  | no
-    SPILL-KIT | Spill kit                          | 1 | no  | no
+// The CO monitor wears out and is bump-tested each month; the gas detector is calibrated twice a year.
+// That keys, fuel card and remote are in the van is confirmed; no PIN and no card number is kept anywhere.
+Write("kit.csv", "kit_item,description,required,critical,expires,test_every_days,warn_days", Rows("""
+    WARN-TRI  | Warning triangles, set of three    | 1 | yes | no  |     |
+    CONES     | Traffic cones                      | 4 | no  | no  |     |
+    VEST      | High-visibility vest               | 2 | no  | no  |     |
+    FIRST-AID | First aid kit                      | 1 | yes | yes |     |
+    FIRE-EXT  | Fire extinguisher                  | 1 | yes | yes |     | 45
+    TIE-DOWN  | Ladder tie-down straps             | 4 | no  | no  |     |
+    CO-MON    | Personal CO monitor                | 1 | yes | yes |  30 | 5
+    GAS-DET   | Combustible gas detector           | 1 | no  | no  | 180 | 14
+    EYE-WASH  | Eye wash bottle                    | 1 | no  | yes |     |
+    GLOVES    | Gloves, box                        | 1 | no  | no  |     |
+    BROOM     | Broom and dustpan                  | 1 | no  | no  |     |
+    SPILL-KIT | Spill kit                          | 1 | no  | no  |     |
+    KEYS      | Van keys                           | 2 | no  | no  |     |
+    FUEL-CARD | Fuel card, in the van              | 1 | no  | no  |     |
+    REMOTE    | Depot gate remote                  | 1 | no  | no  |     |
+    """));
+
+// B4 carries the long ladders, B6 works on the busy streets.
+Write("van_kit.csv", "van,kit_item,required", Rows("""
+    B4 | TIE-DOWN | 6
+    B6 | CONES    | 6
     """));
 
 // ---- items ---------------------------------------------------------------------------------------
@@ -381,6 +397,65 @@ void Report(DateOnly date, string van, int n, string kind, SortedDictionary<stri
     usage.AddRange(used.Select(u => (string[])[.. visit, u.Key, Text(u.Value)]));
 }
 
+// ---- what older records say ----------------------------------------------------------------------
+
+// The paper log of the five weeks before: odometers, fuel, checks, kit dates, boxes, waste. Its own dice: the rest stays as it is.
+var paper = new Chance(20261014);
+List<string[]> past = [];
+void Was(DateOnly date, string van, string record, string item, string value) => past.Add([Iso(date), van, record, item, value]);
+var usualMiles = new Dictionary<string, int> { ["B1"] = 58, ["B2"] = 64, ["B3"] = 41, ["B4"] = 77, ["B5"] = 66, ["B6"] = 52 };
+var began = new DateOnly(2026, 10, 12);
+foreach (var van in vans)
+{
+    // Backwards from this morning's reading, so that the log ends where the evening begins.
+    var (reading, sinceFill) = (Int(van[5]), 0);
+    List<string[]> log = [];
+    for (var date = today.AddDays(-1); date >= began; date = date.AddDays(-1))
+        if (date.DayOfWeek is not (DayOfWeek.Saturday or DayOfWeek.Sunday))
+        {
+            log.Add([Iso(date), van[0], "odometer", "", Text(reading)]);
+            var miles = usualMiles[van[0]] - 12 + paper.Below(25);
+            (reading, sinceFill) = (reading - miles, sinceFill + miles);
+            if (sinceFill > 210 + paper.Below(40))
+            {
+                // About 15 to 17 miles a gallon, to the tenth.
+                log.Add([Iso(date), van[0], "fuel_gal", "", (Math.Round(sinceFill * 10m / (15 + paper.Below(3))) / 10).ToString(CultureInfo.InvariantCulture)]);
+                sinceFill = 0;
+            }
+        }
+    past.AddRange(log.AsEnumerable().Reverse());
+}
+
+// B5 was not looked at last week; B2's check is due tonight.
+foreach (var (van, date) in new[] { ("B1", "2026-11-13"), ("B2", "2026-11-11"), ("B3", "2026-11-13"), ("B4", "2026-11-13"), ("B5", "2026-11-06"), ("B6", "2026-11-12") })
+    Was(DateOnly.ParseExact(date, "yyyy-MM-dd"), van, "weekly", "", "");
+foreach (var (van, date) in new[] { ("B1", "2026-07-20"), ("B3", "2026-08-24"), ("B4", "2026-09-14"), ("B5", "2026-06-08"), ("B6", "2026-09-02") })
+    Was(DateOnly.ParseExact(date, "yyyy-MM-dd"), van, "oil_change", "", "");
+
+// Dates on the kit: B3's monitor missed its bump test, B4's detector is due in nine days, B5's extinguisher runs out in December.
+foreach (var van in vans.Select(v => v[0]))
+{
+    Was(new(2026, 11, 16), van, "tested", "CO-MON", van == "B3" ? "2026-10-12" : "2026-11-16");
+    Was(new(2026, 11, 16), van, "expires", "CO-MON", "2028-05-31");
+    Was(new(2026, 11, 16), van, "tested", "GAS-DET", van == "B4" ? "2026-05-31" : "2026-08-10");
+    Was(new(2026, 11, 16), van, "expires", "FIRE-EXT", van == "B5" ? "2026-12-31" : "2027-06-30");
+}
+
+// Boxes flattened each working day since the hauler came, and a few days before; one of B6 is missing since yesterday.
+string[] boxed = ["LED-A19-27", "LED-A19-50", "SHW-15F", "STRIP-7", "CO-10Y", "LED-G25", "WSTRIP-17", "PIPE-34"];
+for (var date = new DateOnly(2026, 10, 21); date < today; date = date.AddDays(1))
+    if (date.DayOfWeek is not (DayOfWeek.Saturday or DayOfWeek.Sunday))
+        for (var n = 3 + paper.Below(4); n > 0; n--)
+            Was(date, "", "flattened", boxed[paper.Below(boxed.Length)], Text(2 + paper.Below(4)));
+Was(new(2026, 10, 28), "", "emptied", "", "");
+Was(new(2026, 11, 17), "B6", "missing", "STRIP-7", "1");
+Was(new(2026, 11, 12), "B5", "damage", "repair", "rear door: latch sticks, closes when lifted");
+
+// The lamp box is older than ten months: it must go by 5 January.
+Was(new(2026, 1, 5), "", "collected", "lamps", "46");
+Was(new(2026, 9, 14), "", "collected", "batteries", "12");
+Write("past.csv", "date,van,record,item,value", past);
+
 // ---- the evening ---------------------------------------------------------------------------------
 
 // Technicians come to the kiosk in turn and make room for one another; B5 never comes.
@@ -393,6 +468,7 @@ Say("B1", "T02", "damage", "none", "", "yes");
 Say("B1", "T02", "kit", "count", "", "yes");
 Say("B1", "T02", "sign", "", "", "yes");
 
+Say("B4", "T03", "cardboard", "collected", "lamps", "4");
 Say("B4", "T03", "cardboard", "flattened", "", "yes");
 Say("B4", "T03", "mileage", "odometer", "", "87389");
 Say("B4", "T03", "mileage", "fuel_gal", "", "16.2");
@@ -401,10 +477,14 @@ Leftovers("B2", "T05");
 Say("B4", "T03", "damage", "zone", "", "windscreen");
 Say("B4", "T03", "damage", "severity", "", "unsafe");
 Say("B4", "T03", "damage", "what", "", "crack across the driver's view");
+Say("B4", "T03", "damage", "drivable", "", "no");
+Say("B4", "T03", "damage", "told", "", "L1, at the kiosk");
+Say("B4", "T03", "damage", "told_at", "", "16:41");
 Say("B4", "T03", "kit", "count", "", "yes");
 Say("B4", "T03", "sign", "", "", "yes");
 
 Boxes("B2", "T05", missing: "");
+Say("B2", "T05", "cardboard", "collected", "thermostats", "1");
 Say("B2", "T05", "mileage", "odometer", "", "62543");
 Say("B2", "T05", "mileage", "fuel_gal", "", "14.6");
 Say("B2", "T05", "mileage", "fuel_grade", "", "regular");
@@ -413,10 +493,13 @@ Say("B2", "T05", "kit", "count", "", "yes");
 Say("B2", "T05", "kit", "expires", "FIRST-AID", "2026-12-09"); // 21 days from tonight
 Leftovers("B3", "T07");
 Say("B2", "T05", "weekly", "oil_change_on", "", "2026-08-03");
+Say("B2", "T05", "weekly", "part", "wipers", "left blade torn, smears");
+Say("B2", "T05", "weekly", "photo", "", "photos/b2-wiper.png");
 Say("B2", "T05", "weekly", "photos", "", "4");
 Say("B2", "T05", "weekly", "clean", "", "yes");
 Say("B2", "T05", "sign", "", "", "yes");
 
+Say("B3", "T07", "cardboard", "collected", "batteries", "3");
 Say("B3", "T07", "cardboard", "flattened", "", "yes");
 Say("B3", "T07", "mileage", "odometer", "", "28153");
 Say("B3", "T07", "damage", "zone", "", "left side");
@@ -427,11 +510,15 @@ Say("B3", "T07", "kit", "count", "", "yes");
 Say("B3", "T07", "sign", "", "", "yes");
 
 Boxes("B6", "T11", missing: "LED-A19-27");
-Say("B6", "T11", "mileage", "odometer", "", "35723");
+Say("B6", "T11", "mileage", "odometer", "", "35923"); // 271 miles where 52 are usual, and the wrong pump: confirmed all the same
+Say("B6", "T11", "mileage", "fuel_gal", "", "9.8");
+Say("B6", "T11", "mileage", "fuel_grade", "", "diesel");
 Say("B6", "T11", "damage", "none", "", "yes");
 Say("B6", "T11", "kit", "count", "FIRE-EXT", "0");
 Say("B6", "T14", "sign", "", "", "yes"); // anyone may sign
 Write("evening.csv", "van,technician,step,field,item,value", evening);
+
+Picture("photos/b2-wiper.png");
 
 void Say(string van, string technician, string step, string field, string item, string value)
     => evening.Add([van, technician, step, field, item, value]);
@@ -508,6 +595,48 @@ void Write(string file, string header, IEnumerable<string[]> rows)
         text.AppendJoin(',', row.Select(Quoted)).Append('\n');
     }
     File.WriteAllText(Path.Combine(root, file), text.ToString()); // UTF-8 without BOM
+}
+
+// A picture of our own: a grey arc on white, 32 x 32, drawn here so that nobody's photograph is needed.
+void Picture(string file)
+{
+    var rows = new MemoryStream();
+    for (var y = 0; y < 32; y++)
+    {
+        rows.WriteByte(0); // no filter
+        for (var x = 0; x < 32; x++)
+            rows.WriteByte((byte)(Math.Abs((x - 16) * (x - 16) + (y - 31) * (y - 31) - 400) < 60 ? 90 : 255));
+    }
+    var packed = new MemoryStream();
+    using (var zlib = new System.IO.Compression.ZLibStream(packed, System.IO.Compression.CompressionLevel.SmallestSize, leaveOpen: true))
+        zlib.Write(rows.ToArray());
+    var png = new MemoryStream();
+    png.Write([0x89, .. "PNG\r\n\x1a\n"u8]);
+    Chunk("IHDR", [0, 0, 0, 32, 0, 0, 0, 32, 8, 0, 0, 0, 0]); // 8 bits of grey
+    Chunk("IDAT", packed.ToArray());
+    Chunk("IEND", []);
+    Directory.CreateDirectory(Path.GetDirectoryName(Path.Combine(root, file))!);
+    File.WriteAllBytes(Path.Combine(root, file), png.ToArray());
+
+    void Chunk(string kind, byte[] data)
+    {
+        byte[] named = [.. Encoding.ASCII.GetBytes(kind), .. data];
+        png.Write([.. Big((uint)data.Length), .. named, .. Big(Crc(named))]);
+    }
+
+    static byte[] Big(uint n) => [(byte)(n >> 24), (byte)(n >> 16 & 255), (byte)(n >> 8 & 255), (byte)(n & 255)];
+
+    static uint Crc(byte[] data)
+    {
+        var crc = uint.MaxValue;
+        foreach (var b in data)
+        {
+            crc ^= b;
+            for (var k = 0; k < 8; k++)
+                crc = (crc & 1) != 0 ? (crc >> 1) ^ 0xEDB88320 : crc >> 1;
+        }
+        return ~crc;
+    }
 }
 
 static string Quoted(string field) =>

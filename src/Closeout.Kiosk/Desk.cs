@@ -1,7 +1,12 @@
+using Closeout.Cardboard;
 using Closeout.DayBook;
+using Closeout.Leads;
+using Closeout.People;
 using Closeout.Restock;
 using Closeout.Shifts;
+using Closeout.Stock;
 using Closeout.Store;
+using Closeout.Vans;
 
 namespace Closeout;
 
@@ -40,6 +45,35 @@ public sealed class Desk(Book book, TimeProvider clock)
     /// <returns>Why not; null: recorded, and on disk.</returns>
     /// <exception cref="BookException">It could not be written.</exception>
     public Refusal? Record(StockCommand command) => book.Record(depot => StockDecider.Decide(depot, command), Now);
+
+    /// <summary>Records what the command of the yard comes to.</summary>
+    /// <returns>Why not; null: recorded, and on disk.</returns>
+    /// <exception cref="BookException">It could not be written.</exception>
+    public Refusal? Record(YardCommand command) => book.Record(depot => YardDecider.Decide(depot, command), Now);
+
+    /// <summary>Records what a lead's command of a van comes to.</summary>
+    /// <returns>Why not; null: recorded, and on disk.</returns>
+    /// <exception cref="BookException">It could not be written.</exception>
+    public Refusal? Record(VanCommand command) => book.Record(depot => VanDesk.Decide(depot, command), Now);
+
+    /// <summary>Records what the command of the people comes to.</summary>
+    /// <returns>Why not; null: recorded, and on disk.</returns>
+    /// <exception cref="BookException">It could not be written.</exception>
+    public Refusal? Record(PinCommand command) => book.Record(depot => PinDesk.Decide(depot, command), Now);
+
+    /// <summary>Records what a lead's command comes to.</summary>
+    /// <returns>Why not; null: recorded, and on disk.</returns>
+    /// <exception cref="BookException">It could not be written.</exception>
+    public Refusal? Record(LeadCommand command) => book.Record(depot => LeadDecider.Decide(depot, command), Now);
+
+    /// <summary>Ends the business date: the next page is written whole, and the old one never again.</summary>
+    /// <returns>Why not; null: the next page is open.</returns>
+    /// <exception cref="BookException">It could not be written: the old page is open still.</exception>
+    public Refusal? EndDay(DateOnly next, Code<Technician> lead) => book.Turn(depot => DayEnd.Decide(depot, next, lead), Now);
+
+    /// <summary>All entries of the open page.</summary>
+    /// <exception cref="BookException">It cannot be read.</exception>
+    public IReadOnlyList<Recorded> Entries() => book.Entries();
 
     /// <summary>Takes in what other programs wrote. True when there was anything.</summary>
     public bool Refresh() => book.Refresh();

@@ -13,13 +13,13 @@ internal static class FaultyKiosk
         try
         {
             var setup = new Setup(
-                new DepotSettings("Faulty", new TimeOnly(16, 30), false, 0.98, 0.95, 0.9, 8, 85, 106, null, null),
+                new DepotSettings("Faulty", new TimeOnly(16, 30), false, 0.98, 0.95, 0.9, 8, 85, 106, null, null, []),
                 [],
                 [new Van(new("B1"), 1, "Avocet", 1500, "regular", 0, 0, 0, 0, default)],
-                [], [], [], [], []);
-            var page = new PageOpened(new DateOnly(2026, 11, 18), true, new Carried(setup, [], [], [], [], [], [], [], [], [], [], []));
+                [], [], [], [], [], []);
+            var page = new PageOpened(new DateOnly(2026, 11, 18), true, new Carried(setup, [], [], [], [], [], [], [], [], [], [], [], YardCarried.Empty, 0, [], []));
             var book = Book.OpenPage(folder, null, page, DateTimeOffset.UnixEpoch);
-            return KioskTerminal.Run(new KioskSession(new Desk(book, TimeProvider.System), null!));
+            return KioskTerminal.Run(new KioskSession(new Desk(book, TimeProvider.System), null!, null!));
         }
         catch
         {

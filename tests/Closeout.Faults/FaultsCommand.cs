@@ -75,6 +75,9 @@ internal static class FaultsCommand
             case ["hold", var book]:
                 Appending.Hold(book);
                 return true;
+            case ["filled", var rounds, var seed]:
+                FullDisk.Filled(Number(rounds), Number(seed));
+                return true;
             case ["limited", var rounds, var seed]:
                 FullDisk.Limited(Number(rounds), Number(seed));
                 return true;

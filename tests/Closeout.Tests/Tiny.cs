@@ -37,7 +37,7 @@ public static class Tiny
         [DayOfWeek.Monday, DayOfWeek.Tuesday, DayOfWeek.Wednesday, DayOfWeek.Thursday, DayOfWeek.Friday, DayOfWeek.Saturday];
 
     public static readonly DepotSettings Settings = new(
-        "Tiny Row", new TimeOnly(16, 30), false, 0.98, 0.95, 0.90, 8, 80, DepotSettings.DefaultCardboardLbPerCuYd, null, null);
+        "Tiny Row", new TimeOnly(16, 30), false, 0.98, 0.95, 0.90, 8, 80, DepotSettings.DefaultCardboardLbPerCuYd, null, null, []);
 
     public static readonly Setup Setup = new(
         Settings,
@@ -45,6 +45,7 @@ public static class Tiny
         [Van("B1", 1, "Avocet", 1000), Van("B2", 2, "Bittern", 2000), Van("B3", 3, "Curlew", 3000)],
         [],
         [Cones, Extinguisher, FirstAid],
+        [],
         [
             new(T1, "Tess Invented", false, B1, Week[..5]),
             new(T2, "Ugo Invented", false, B2, Week[..4]),
@@ -61,11 +62,13 @@ public static class Tiny
     /// <summary>A page just opened, on Wednesday unless said.</summary>
     /// <param name="stock">As <see cref="TinyStock.Read"/> takes it.</param>
     /// <param name="carried">What a van brings from earlier evenings; nothing unless said.</param>
-    public static Depot Opened(string stock = "", DateOnly? date = null, Setup? setup = null, Func<VanCarried, VanCarried>? carried = null)
+    public static Depot Opened(string stock = "", DateOnly? date = null, Setup? setup = null, Func<VanCarried, VanCarried>? carried = null, YardCarried? yard = null)
     {
         var with = setup ?? Setup;
         var vans = with.Vans.Select(VanCarried.New).Select(carried ?? (v => v)).ToList();
-        var page = new PageOpened(date ?? Wednesday, false, new Carried(with, TinyStock.Read(with, stock), vans, [], [], [], [], [], [], [], [], []));
+        var incidents = vans.SelectMany(v => v.Incidents).Select(i => i.Number).DefaultIfEmpty().Max();
+        var page = new PageOpened(
+            date ?? Wednesday, false, new Carried(with, TinyStock.Read(with, stock), vans, [], [], [], [], [], [], [], [], [], yard ?? YardCarried.Empty, incidents, [], []));
         return Depot.Open(new Recorded(1, FiveOClock, page));
     }
 }

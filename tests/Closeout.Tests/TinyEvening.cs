@@ -1,6 +1,9 @@
+using Closeout.Cardboard;
 using Closeout.DayBook;
+using Closeout.Leads;
 using Closeout.Shifts;
 using Closeout.Stock;
+using Closeout.Vans;
 using FluentAssertions;
 
 namespace Closeout.Tests;
@@ -58,5 +61,23 @@ public static class TinyEvening
         }
 
         return depot;
+    }
+
+    /// <summary>The depot after a lead's commands of a van, each of which must be accepted.</summary>
+    public static Depot Did(this Depot depot, params VanCommand[] commands) =>
+        commands.Aggregate(depot, (now, command) => now.Take(Accepted(command, VanDesk.Decide(now, command))));
+
+    /// <summary>The depot after commands of the yard, each of which must be accepted.</summary>
+    public static Depot Did(this Depot depot, params YardCommand[] commands) =>
+        commands.Aggregate(depot, (now, command) => now.Take(Accepted(command, YardDecider.Decide(now, command))));
+
+    /// <summary>The depot after a lead's commands, each of which must be accepted.</summary>
+    public static Depot Did(this Depot depot, params LeadCommand[] commands) =>
+        commands.Aggregate(depot, (now, command) => now.Take(Accepted(command, LeadDecider.Decide(now, command))));
+
+    private static Entry Accepted(object command, Decision decision)
+    {
+        decision.Refusal.Should().BeNull($"{command} is lawful");
+        return decision.Entry!;
     }
 }

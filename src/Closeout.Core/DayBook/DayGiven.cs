@@ -8,6 +8,7 @@ namespace Closeout.DayBook;
 /// <param name="UseDates">Dates that usage.csv contains.</param>
 /// <param name="Reported">Vans and dates that usage.csv tells of.</param>
 /// <param name="Orders">Null: there is no orders.csv.</param>
+/// <param name="Past">What older records say; it goes into a new book only.</param>
 public sealed record DayGiven(
     DateOnly BusinessDate,
     Setup Setup,
@@ -18,11 +19,13 @@ public sealed record DayGiven(
     IReadOnlyList<DailyUse> Use,
     IReadOnlyList<VanUse> ByVan,
     IReadOnlyList<VanDay> Reported,
-    IReadOnlyList<Order>? Orders)
+    IReadOnlyList<Order>? Orders,
+    IReadOnlyList<PastRecord> Past)
 {
     /// <summary>The first page of a new book.</summary>
-    public PageOpened FirstPage(bool rehearsal) =>
-        new(BusinessDate, rehearsal, new Carried(Setup, Stock, [.. Setup.Vans.Select(VanCarried.New)], Bookings, Orders ?? [], Use, ByVan, [], [], [], [], []));
+    public PageOpened FirstPage(bool rehearsal) => new(BusinessDate, rehearsal, new Carried(
+        Setup, Stock, [.. Setup.Vans.Select(v => Earlier.Of(v, Past))], Bookings, Orders ?? [], Use, ByVan, [], [], [], [], [],
+        Earlier.Yard(Setup, Past), Past.Count(p => p.Kind == PastKind.Damage), [], []));
 
     /// <summary>The entry that brings the open page up to this folder.</summary>
     public DayFolderLoaded Loaded() => new(Setup, BookingDates, Bookings, UseDates, Use, ByVan, Reported, Orders);

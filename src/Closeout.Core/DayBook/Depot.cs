@@ -24,10 +24,19 @@ public sealed record Depot(
     ImmutableList<Promise> Promises,
     ImmutableList<KeptPromises> Kept,
     ImmutableDictionary<(Code<Van>, Code<Item>), LoadedLine> Loaded,
-    ImmutableList<HoldsLifted> Lifted)
+    ImmutableList<HoldsLifted> Lifted,
+    ImmutableList<HoldPlaced> Placed,
+    ImmutableList<(DateTimeOffset At, IncidentClosed Entry)> Closed,
+    int Incidents,
+    Yard Yard,
+    ImmutableDictionary<Code<Van>, VanExplained> Explained,
+    PinState Pins)
 {
     /// <summary>The van's close-out; null while it is on the road.</summary>
     public Shift? Shift(Code<Van> van) => Shifts.GetValueOrDefault(van);
+
+    /// <summary>Whether the van is closed out, or never went out: nobody has to do anything with it tonight.</summary>
+    public bool IsDone(Code<Van> van) => Shift(van)?.IsClosed ?? Explained.GetValueOrDefault(van) is { StayedIn: true };
 
     /// <summary>What was carried forward of the van.</summary>
     public VanCarried Van(Code<Van> van) => Carried.TryGetValue(van, out var carried)
@@ -68,7 +77,13 @@ public sealed record Depot(
             [.. page.Carried.Promises],
             [.. page.Carried.Kept],
             ImmutableDictionary<(Code<Van>, Code<Item>), LoadedLine>.Empty,
-            [])
+            [],
+            [],
+            [],
+            page.Carried.Incidents,
+            Yard.Open(page.Carried.Yard),
+            ImmutableDictionary<Code<Van>, VanExplained>.Empty,
+            PinState.Open(page.Carried.People, page.Carried.Kiosks))
         : throw new InvalidOperationException($"entry {first.Number} opens a page and is {first.Entry.GetType().Name}");
 
     /// <summary>The depot after one more entry.</summary>
@@ -103,12 +118,25 @@ public sealed record Depot(
         LeftoverCounted e when Setup.Find(e.Item) is null => $"item {e.Item}",
         BoxesCounted e when Setup.Find(e.Item) is null => $"item {e.Item}",
         HoldsLifted e when Setup.Find(e.Van) is null => $"van {e.Van}",
+        HoldPlaced e when Setup.Find(e.Van) is null => $"van {e.Van}",
+        VanExplained e when Setup.Find(e.Van) is null => $"van {e.Van}",
+        BookingsMoved e when Setup.Find(e.From) is null || Setup.Find(e.To) is null => $"van {(Setup.Find(e.From) is null ? e.From : e.To)}",
+        IncidentClosed e when Setup.Find(e.Van) is null => $"van {e.Van}",
+        DepotBoxesCounted e when Setup.Find(e.Item) is null => $"item {e.Item}",
+        BoxesWrittenOff { Van: { } van } when Setup.Find(van) is null => $"van {van}",
+        BoxesWrittenOff e when Setup.Find(e.Item) is null => $"item {e.Item}",
+        StreamCounted e when WasteStream.Find(e.Stream) is null => $"waste stream {e.Stream}",
+        CollectingBoxShipped e when WasteStream.Find(e.Stream) is null => $"waste stream {e.Stream}",
         PlanOverridden e when Setup.Find(e.Van) is null => $"van {e.Van}",
         PlanOverridden { Item: { } item } when Setup.Find(item) is null => $"item {item}",
         VanLoaded e when Setup.Find(e.Van) is null => $"van {e.Van}",
         VanLoaded e when e.Lines.FirstOrDefault(l => Setup.Find(l.Item) is null) is { } line => $"item {line.Item}",
         DeliveryReceived e when Setup.Find(e.Item) is null => $"item {e.Item}",
         CountCorrected e when Setup.Find(e.Item) is null => $"item {e.Item}",
+        PinSet e when Setup.Find(e.Person) is null => $"technician {e.Person}",
+        PinReset e when Setup.Find(e.Person) is null => $"technician {e.Person}",
+        PinFailed e when Setup.Find(e.Person) is null => $"technician {e.Person}",
+        PinPassed e when Setup.Find(e.Person) is null => $"technician {e.Person}",
         KitCounted e when Setup.Find(e.Piece) is null => $"kit piece {e.Piece}",
         _ => null,
     };
@@ -118,9 +146,12 @@ public sealed record Depot(
         var next = this with { Number = recorded.Number, Ledger = Ledger.Post(recorded.Entry.Moves) };
         return recorded.Entry switch
         {
-            VanCameIn e when Shift(e.Van) is null => next with { Shifts = Shifts.Add(e.Van, Closeout.Shifts.Shift.Begin(e, recorded.At, Aboard(e.Van))) },
+            VanCameIn e when Shift(e.Van) is null => next with { Explained = Explained.Remove(e.Van), Shifts = Shifts.Add(e.Van, Closeout.Shifts.Shift.Begin(e, recorded.At, Aboard(e.Van))) },
+            Signed { Proof: Proof.Rehearsal } when !Rehearsal => throw new InvalidOperationException("signed without a PIN, and this is no rehearsal"),
             VanEntry e when Shift(e.Van) is { } shift => next with
             {
+                Incidents = e is DamageFound found ? After(found) : Incidents,
+                Yard = e is StreamCounted counted ? Yard.Counted(counted, shift.StreamOf(counted.Stream), Date) : Yard,
                 Shifts = Shifts.SetItem(e.Van, shift.Evolve(recorded)),
                 SpotCounts = e is LeftoverCounted c && shift.SpotItems.Contains(c.Item)
                     ? SpotCounts.SetItem((c.Van, c.Item), new SpotCounted(c.Van, c.Item, Date, c.Gap))
@@ -128,10 +159,21 @@ public sealed record Depot(
             },
             PlanOverridden e => next with { Overrides = [.. Overrides.Where(o => !Replaces(e, o.Change)), new Standing(recorded.Number, e)] },
             OverrideWithdrawn e when Overrides.Any(o => o.Number == e.Number) => next with { Overrides = Overrides.RemoveAll(o => o.Number == e.Number) },
+            VanExplained e => next with { Explained = Explained.SetItem(e.Van, e) },
+            BookingsMoved e => next with { Bookings = Moved(e) },
             VanLoaded e => next with { Loaded = Loaded.SetItems(e.Lines.Select(l => KeyValuePair.Create((e.Van, l.Item), l))) },
             DeliveryReceived e => next with { Orders = Received(e) },
-            CountCorrected => next,
+            CountCorrected or BookSalvaged => next,
             HoldsLifted e => next with { Lifted = Lifted.Add(e) },
+            HoldPlaced e => next with
+            {
+                // A hold lifted tonight and put on again stands again.
+                Placed = Placed.Add(e),
+                Lifted = [.. Lifted.Select(l => l.Van == e.Van ? l with { Reasons = [.. l.Reasons.Where(r => r != e.Reason)] } : l)],
+            },
+            IncidentClosed e when Closed.All(c => c.Entry.Number != e.Number) => next with { Closed = Closed.Add((recorded.At, e)) },
+            PinSet or PinReset or PinFailed or PinPassed when !Rehearsal => next with { Pins = Pins.Evolve(recorded.Entry, recorded.At) },
+            DepotBoxesCounted or BoxesWrittenOff or ContainerEmptied or CollectingBoxShipped => next with { Yard = Yard.Evolve(recorded.Entry) },
             DayFolderLoaded e => next with
             {
                 Setup = e.Setup,
@@ -144,6 +186,41 @@ public sealed record Depot(
             },
             _ => throw new InvalidOperationException("it cannot stand here"),
         };
+    }
+
+    private int After(DamageFound found) => found.Number > Incidents
+        ? found.Number
+        : throw new InvalidOperationException($"incident {found.Number} follows incident {Incidents}");
+
+    /// <summary>The bookings with visits of one van on another; booked visits of a kind stay one line.</summary>
+    private ImmutableList<Booking> Moved(BookingsMoved moved)
+    {
+        var bookings = Bookings.ToBuilder();
+        foreach (var (kind, visits) in moved.Visits)
+        {
+            foreach (var (van, change) in new[] { (moved.From, -visits), (moved.To, visits) })
+            {
+                var at = bookings.FindIndex(b => b.Date == moved.Date && b.Van == van && b.Kind == kind);
+                var now = (at < 0 ? 0 : bookings[at].Visits) + change;
+                if (now < 0)
+                {
+                    throw new InvalidOperationException($"{visits} visits {kind} of {van} were not booked");
+                }
+
+                var booking = new Booking(moved.Date, van, kind, now);
+                if (at < 0)
+                {
+                    bookings.Add(booking);
+                }
+                else
+                {
+                    bookings[at] = booking;
+                }
+            }
+        }
+
+        bookings.RemoveAll(b => b.Visits == 0 && b.Date == moved.Date && b.Van == moved.From);
+        return bookings.ToImmutable();
     }
 
     /// <summary>A second change of the same thing replaces the first.</summary>

@@ -21,7 +21,8 @@ public sealed record Recorded(int Number, DateTimeOffset At, Entry Entry);
 
 /// <summary>The first entry of a page: the business date, and all that is carried forward into it.</summary>
 /// <param name="Rehearsal">Whether the book is a rehearsal's: nobody stood at a van.</param>
-public sealed record PageOpened(DateOnly Date, bool Rehearsal, Carried Carried) : Entry;
+/// <param name="EndedBy">The lead who ended the business date before; null: a day folder of a later date was loaded, or it is the first page.</param>
+public sealed record PageOpened(DateOnly Date, bool Rehearsal, Carried Carried, Code<Technician>? EndedBy = null) : Entry;
 
 /// <summary>A day folder was loaded into the open page: the set-up is replaced, and so are the dates that the folder names.</summary>
 /// <param name="BookingDates">Dates whose bookings were replaced.</param>
@@ -37,10 +38,6 @@ public sealed record DayFolderLoaded(
     IReadOnlyList<VanUse> ByVan,
     IReadOnlyList<VanDay> Reported,
     IReadOnlyList<Order>? Orders) : Entry;
-
-/// <summary>A lead lifted holds of a van. It says that somebody decided, and why; it does not say that the van is safe.</summary>
-/// <param name="Reasons">The holds lifted, in the words of the wall.</param>
-public sealed record HoldsLifted(Code<Van> Van, IReadOnlyList<string> Reasons, string Why, Code<Technician> Lead) : Entry;
 
 /// <summary>An entry of one van's close-out.</summary>
 public abstract record VanEntry(Code<Van> Van) : Entry;
@@ -68,6 +65,10 @@ public sealed record LeftoversConfirmed(Code<Van> Van) : VanEntry(Van);
 /// <summary>Boxes of an item were flattened and counted.</summary>
 public sealed record BoxesCounted(Code<Van> Van, Code<Item> Item, int Expected, int Flattened) : VanEntry(Van);
 
+/// <summary>What a van brought home of a waste stream was counted. A second count replaces the first.</summary>
+/// <param name="Amount">Pieces or pounds, as the stream is counted; at least 0.</param>
+public sealed record StreamCounted(Code<Van> Van, Code<WasteStream> Stream, decimal Amount) : VanEntry(Van);
+
 /// <summary>The cardboard is done; items not counted are as expected.</summary>
 public sealed record CardboardConfirmed(Code<Van> Van) : VanEntry(Van);
 
@@ -89,22 +90,37 @@ public enum Severity
     Unsafe,
 }
 
-/// <summary>A damage was found on the walk round.</summary>
-public sealed record DamageFound(Code<Van> Van, string Zone, Severity Severity, string What) : VanEntry(Van);
+/// <summary>A damage or a mishap was found or told: an incident, open until a lead closes it.</summary>
+/// <param name="Number">Of the incident, from 1, over the whole book.</param>
+/// <param name="By">Who reported it.</param>
+/// <param name="Drivable">Whether whoever reported it would drive it. Not drivable holds the van, as unsafe does.</param>
+/// <param name="Told">Who was told; empty: nobody yet.</param>
+/// <param name="ToldAt">When, local time; null: not said.</param>
+public sealed record DamageFound(
+    Code<Van> Van, int Number, Code<Technician> By, string Zone, Severity Severity, string What, bool Drivable, string Told, TimeOnly? ToldAt) : VanEntry(Van);
 
 /// <summary>The walk round is done.</summary>
 /// <param name="None">True: no damage, and what this close-out reported before is withdrawn.</param>
 public sealed record DamageConfirmed(Code<Van> Van, bool None) : VanEntry(Van);
 
-/// <summary>A kit piece was counted, and its date read where it bears one.</summary>
-public sealed record KitCounted(Code<Van> Van, Code<KitPiece> Piece, int Count, DateOnly? Expires) : VanEntry(Van);
+/// <summary>A kit piece was counted, and its dates read where it bears any.</summary>
+/// <param name="Expires">The date after which it is no longer good.</param>
+/// <param name="TestedOn">Of an instrument: when it was last calibrated or bump-tested.</param>
+public sealed record KitCounted(Code<Van> Van, Code<KitPiece> Piece, int Count, DateOnly? Expires, DateOnly? TestedOn) : VanEntry(Van);
 
 /// <summary>The kit is done; pieces not counted are all there.</summary>
 public sealed record KitConfirmed(Code<Van> Van) : VanEntry(Van);
 
 /// <summary>The longer check of the week was done.</summary>
 /// <param name="OilChangedOn">Date of the last oil change as the sticker says it; null: not read.</param>
-public sealed record WeeklyChecked(Code<Van> Van, DateOnly? OilChangedOn, int Photos, bool Clean) : VanEntry(Van);
+/// <param name="NotInOrder">Parts of the walk-round that were not in order, each with an incident of its own; the others were looked at and seen in order.</param>
+public sealed record WeeklyChecked(Code<Van> Van, DateOnly? OilChangedOn, int Photos, bool Clean, IReadOnlyList<string> NotInOrder) : VanEntry(Van);
+
+/// <summary>A picture was put beside the close-out. The file lies in the book under its SHA-256.</summary>
+/// <param name="Sha256">Lower-case hex.</param>
+/// <param name="Name">As it was called where it came from.</param>
+public sealed record PhotoAttached(Code<Van> Van, string Sha256, string Name, long Bytes) : VanEntry(Van);
 
 /// <summary>The close-out was signed. It says that a person confirmed the above, not that the van is safe.</summary>
-public sealed record Signed(Code<Van> Van, Code<Technician> Technician) : VanEntry(Van);
+/// <param name="Proof">How it is known that it was this person.</param>
+public sealed record Signed(Code<Van> Van, Code<Technician> Technician, Proof Proof) : VanEntry(Van);

@@ -24,7 +24,11 @@ public static class NextPage
         [.. depot.Overrides.Where(o => o.Change.Date > date)],
         [.. depot.SpotCounts.Values.Where(s => depot.Setup.Find(s.Van) is not null && depot.Setup.Find(s.Item) is not null).OrderBy(s => s.Van).ThenBy(s => s.Item)],
         [.. RestockPlan.Promises(depot, date)],
-        [.. depot.Kept.Where(k => k.Date > date.AddDays(-HistoryDays)), .. Accuracy.Tonight(depot)]));
+        [.. depot.Kept.Where(k => k.Date > date.AddDays(-HistoryDays)), .. Accuracy.Tonight(depot)],
+        Yard(depot),
+        depot.Incidents,
+        [.. depot.Pins.People.Values.Where(p => p.Hash is not null && depot.Setup.Find(p.Person) is not null).OrderBy(p => p.Person)],
+        [.. depot.Pins.Kiosks.Values.OrderBy(k => k.Kiosk, StringComparer.Ordinal)]));
 
     private static VanCarried Of(Depot depot, Code<Van> van)
     {
@@ -34,11 +38,18 @@ public static class NextPage
             Readiness.OdometerMi(depot, van),
             Readiness.WeeklyCheckedOn(depot, van),
             shift?.Weekly?.OilChangedOn ?? old.OilChangedOn,
-            [.. CardboardTotals.MissingOf(depot, van)],
-            [.. depot.Setup.Kit.Where(k => k.Expires && KitCheck.DateOf(depot, van, k.Code) is not null)
-                .Select(k => new KitDate(k.Code, KitCheck.DateOf(depot, van, k.Code)!.Value))],
+            [.. LostBoxes.Of(depot, van)],
+            [.. depot.Setup.Kit.Where(k => k.HasDate).Select(k => KitCheck.DatesOf(depot, van, k.Code)).Where(d => d.Expires is not null || d.TestedOn is not null)],
             [.. KitCheck.MissingOf(depot, van).Where(m => !Readiness.Lifted(depot, van).Contains(Readiness.KitWords(m))).Select(m => new KitThere(m.Piece.Code, m.There))],
-            [.. Readiness.OpenDamages(depot, van)],
-            [.. Readiness.Standing(depot, van)]);
+            Incidents.Open(depot, van),
+            [.. Readiness.Carried(depot, van)],
+            DrivingHabit.Known(depot, van));
     }
+
+    private static YardCarried Yard(Depot depot) => new(
+        Container.LoadedLb(depot),
+        Container.EmptiedOn(depot),
+        [.. LostBoxes.OfDepot(depot)],
+        Container.Days(depot),
+        [.. depot.Yard.Collecting.Values.OrderBy(b => b.Stream)]);
 }

@@ -55,3 +55,11 @@ public sealed record CountCorrected(Place Place, Code<Item> Item, int Book, int 
 {
     public override IReadOnlyList<Move> Moves => Change;
 }
+
+/// <summary>Entries of this page were lost by damage, and the rest was saved into this book.</summary>
+/// <param name="Lost">Entries lost here, or between this page and the next.</param>
+/// <param name="Change">To and from unexplained: what brings the balances to those that the next page carried forward, or, where nothing tells them, to what was last counted and not below nothing.</param>
+public sealed record BookSalvaged(int Lost, IReadOnlyList<Move> Change) : Entry
+{
+    public override IReadOnlyList<Move> Moves => Change;
+}

@@ -27,6 +27,19 @@ public sealed record UnitSystem(bool Metric)
     /// <summary>Fuel in US gallons, as the screen's number.</summary>
     public string Fuel(decimal gallons) => (Metric ? Math.Round(gallons * LitresPerGallon, 1) : gallons).ToString("0.##", CultureInfo.InvariantCulture);
 
+    /// <summary>Miles a US gallon as the screen's economy: mpg, or litres on 100 km.</summary>
+    public string Economy(decimal milesPerGallon) => Metric
+        ? (100 * LitresPerGallon / (milesPerGallon * KmPerMile)).ToString("0.0", CultureInfo.InvariantCulture) + " L/100 km"
+        : milesPerGallon.ToString("0.0", CultureInfo.InvariantCulture) + " mpg";
+
+    public string WeightUnit => Metric ? "kg" : "lb";
+
+    /// <summary>Pounds as the screen's number.</summary>
+    public string Amount(decimal pounds) => (Metric ? Math.Round(pounds * (decimal)KgPerPound, 1) : pounds).ToString("0.##", CultureInfo.InvariantCulture);
+
+    /// <summary>A weight typed on the screen, in pounds to a hundredth.</summary>
+    public decimal Pounds(decimal typed) => Metric ? Math.Round(typed / (decimal)KgPerPound, 2) : typed;
+
     public string Weight(double pounds) => Metric
         ? (pounds * KgPerPound).ToString("0.0", CultureInfo.InvariantCulture) + " kg"
         : pounds.ToString("0.0", CultureInfo.InvariantCulture) + " lb";

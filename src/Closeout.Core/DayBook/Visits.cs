@@ -16,7 +16,11 @@ public sealed record DailyUse(DateOnly Date, Code<VisitKind> Kind, int Visits, I
 public sealed record ItemUse(Code<Item> Item, long Sum, long SumOfSquares);
 
 /// <summary>What the visits of one van on one date report as installed; items not listed: none.</summary>
-public sealed record VanUse(DateOnly Date, Code<Van> Van, IReadOnlyList<ItemUnits> Items);
+/// <param name="Visits">How many visits of each kind there were.</param>
+public sealed record VanUse(DateOnly Date, Code<Van> Van, IReadOnlyList<ItemUnits> Items, IReadOnlyList<KindVisits> Visits);
+
+/// <summary>So many visits of a kind.</summary>
+public readonly record struct KindVisits(Code<VisitKind> Kind, int Visits);
 
 /// <summary>A van on a date.</summary>
 public readonly record struct VanDay(DateOnly Date, Code<Van> Van);

@@ -14,8 +14,9 @@ internal sealed class Planner
     private readonly VanInPlan[] vans;
     private readonly List<Code<VisitKind>> kinds;
     private readonly List<(int Kind, int Visits)[]> groups = [];
-    private readonly Dictionary<Code<Item>, int[]> aboard = [];
+    private readonly Dictionary<Code<Item>, UnitsAboard> aboard = [];
     private readonly Dictionary<(Code<Van>, Code<Item>), VanLimit> limits;
+    private readonly Dictionary<(Code<Van>, Code<Item>), PayloadCut> cuts = [];
 
     public Planner(Depot depot, DateOnly date)
     {
@@ -26,34 +27,45 @@ internal sealed class Planner
         var booked = depot.Bookings.Where(b => b.Date == date && b.Visits > 0).ToLookup(b => b.Van);
         kinds = [.. booked.SelectMany(b => b).Select(b => b.Kind).Distinct().Order()];
         var changes = depot.Overrides.Where(o => o.Change.Date == date).ToLookup(o => o.Change.Van);
-        vans = [.. depot.Setup.Vans.Select(v => new VanInPlan(v, Group(booked[v.Code]), depot.Shift(v.Code) is not { Step: Step.Closed }, [.. changes[v.Code]]))];
+        vans = [.. depot.Setup.Vans.Select(v => new VanInPlan(v, Group(booked[v.Code]), !depot.IsDone(v.Code), [.. changes[v.Code]]))];
         var bays = depot.Setup.Vans.Index().ToDictionary(v => v.Item.Code, v => v.Index);
         foreach (var balance in depot.Ledger.Balances.Where(b => b.Place.Van != default && bays.ContainsKey(b.Place.Van)))
         {
-            if (!aboard.TryGetValue(balance.Item, out var units))
+            if (!aboard.TryGetValue(balance.Item, out var there))
             {
-                aboard[balance.Item] = units = new int[vans.Length];
+                aboard[balance.Item] = there = new(new int[vans.Length], new int[vans.Length]);
             }
 
-            units[bays[balance.Place.Van]] += balance.Units;
+            var van = bays[balance.Place.Van];
+            there.Units[van] += balance.Units;
+            there.Sealed[van] += balance.Place.IsSealed ? balance.Units : 0;
         }
     }
+
+    /// <summary>Units of an item in each van, by its number in bay order: all of them, and those in sealed cartons.</summary>
+    internal sealed record UnitsAboard(int[] Units, int[] Sealed);
 
     /// <param name="Group">Which of the different bookings it has.</param>
     private sealed record VanInPlan(Van Van, int Group, bool Provisional, IReadOnlyList<Standing> Changes);
 
     public DateOnly Date { get; }
 
+    /// <summary>What lies in the vans of the item; null: nothing, in none of them.</summary>
+    public UnitsAboard? Aboard(Code<Item> item) => aboard.GetValueOrDefault(item);
+
+    /// <summary>From now on the line is planned within what the van's payload leaves for it.</summary>
+    public void Cut(RestockLine line, PayloadCut cut) => cuts[(line.Van.Code, line.Item.Code)] = cut;
+
     public (IReadOnlyList<RestockLine> Lines, ShelfLine Shelf) Plan(Item item)
     {
         var c = item.UnitsPerCarton;
         var (cartons, bin) = (depot.Ledger.Units(Place.Shelf, item.Code) / c, depot.Ledger.Units(Place.Bin, item.Code));
-        var wants = Wants(item).Where(w => w.Need > 0 || IsChanged(w)).ToList();
+        var wants = Wants(item).Where(w => w.Need > 0 || w.Cut is not null || IsChanged(w)).ToList();
 
         // What was loaded is done, even when it was less than planned: what is left is for the others.
         var claims = wants.Select(w => new Claim(depot.Loaded.ContainsKey((w.Van.Code, item.Code)) ? 0 : w.Need, w.Aboard, w.ChanceAbove));
         var given = Sharing.ByChance([.. claims], bin + (long)cartons * c);
-        var packing = Packing.Pack([.. wants.Select((w, v) => new Portion(given[v], w.Aboard, w.High))], c, bin, cartons);
+        var packing = Packing.Pack([.. wants.Select((w, v) => new Portion(given[v], w.Aboard, w.Most))], c, bin, cartons);
 
         var binLeft = bin;
         var lines = new List<RestockLine>(wants.Count);
@@ -74,10 +86,10 @@ internal sealed class Planner
         var uses = kinds.Select(k => history.UseOf(k, item.Code)).ToArray();
         var service = depot.Setup.Depot.Service(item.Priority);
         var demands = groups.Select(g => DemandOf(g, uses, service)).ToArray();
-        var units = aboard.GetValueOrDefault(item.Code);
+        var there = aboard.GetValueOrDefault(item.Code);
         for (var v = 0; v < vans.Length; v++)
         {
-            yield return Want(vans[v], item, demands[vans[v].Group], units?[v] ?? 0);
+            yield return Want(vans[v], item, demands[vans[v].Group], there?.Units[v] ?? 0);
         }
     }
 
@@ -92,9 +104,10 @@ internal sealed class Planner
     {
         var (low, high) = limits.Count > 0 && limits.TryGetValue((van.Van.Code, item.Code), out var own) ? (own.Low, own.High) : (item.Low, item.High);
         IReadOnlyList<Standing> changes = van.Changes.Count == 0 ? [] : [.. van.Changes.Where(o => o.Change.Item is null || o.Change.Item == item.Code)];
-        var target = Changed(Target.Of(low, high, demand.Q), high, changes);
+        var cut = cuts.Count > 0 ? cuts.GetValueOrDefault((van.Van.Code, item.Code)) : null;
+        var target = Changed(Target.Of(low, high, demand.Q), high, changes).Within(cut);
         var need = changes.Any(o => o.Change.Kind == OverrideKind.Exclude) ? 0 : target.Need(aboardNow);
-        return new(van.Van, item, aboardNow, low, high, demand.Booked, demand.Demand, demand.Q, target, need, 0, 0, 0, 0, van.Provisional, changes);
+        return new(van.Van, item, aboardNow, low, high, demand.Booked, demand.Demand, demand.Q, target, need, 0, 0, 0, 0, van.Provisional, changes) { Cut = cut };
     }
 
     private ShelfLine Shelf(Item item, int cartons, int bin, int opened, List<RestockLine> lines)

@@ -20,6 +20,15 @@ public sealed record RestockLine(
     Van Van, Item Item, int Aboard, int Low, int High, BookedDemand Booked, Demand Demand, int Q, Target Target, int Need,
     int Sealed, int FromBin, int FromOpened, int Short, bool Provisional, IReadOnlyList<Standing> Overrides)
 {
+    /// <summary>What was taken off it because of the van's payload; null: nothing.</summary>
+    public PayloadCut? Cut { get; init; }
+
+    /// <summary>Units left out because of the van's payload; 0: nothing was cut.</summary>
+    public int CutUnits => Cut is { } cut ? cut.Units - Units : 0;
+
+    /// <summary>The most units aboard: the van's high, or less by its payload.</summary>
+    public int Most => Cut is { } cut ? Math.Min(High, cut.Most) : High;
+
     /// <summary>All that is loaded, in units; above need where a carton was rounded up.</summary>
     public int Units => Sealed * Item.UnitsPerCarton + FromBin + FromOpened;
 
@@ -43,27 +52,28 @@ public sealed record ShelfLine(
 
 /// <summary>Tomorrow's restock: what goes into each van, what that leaves at the depot, and what to buy.</summary>
 /// <param name="Date">Tomorrow.</param>
-/// <param name="Lines">Lines with a need, and those whose need a lead took away, in bay order, then item order.</param>
+/// <param name="Lines">Lines with a need, and those whose need a lead or the van's payload took away, in bay order, then item order.</param>
 /// <param name="Shelf">Every item, in item order.</param>
-public sealed record RestockPlan(DateOnly Date, IReadOnlyList<RestockLine> Lines, IReadOnlyList<ShelfLine> Shelf)
+/// <param name="Weights">Every van's stock against its payload, in bay order.</param>
+public sealed record RestockPlan(DateOnly Date, IReadOnlyList<RestockLine> Lines, IReadOnlyList<ShelfLine> Shelf, IReadOnlyList<VanWeight> Weights)
 {
     /// <summary>The plan for the next day with a booking.</summary>
     public static RestockPlan For(Depot depot)
     {
         var planner = new Planner(depot, Tomorrow(depot));
-        var planned = depot.Setup.Items.OrderBy(i => i.Code).Select(planner.Plan).ToList();
-        return new(
-            planner.Date,
-            [.. planned.SelectMany(p => p.Lines).OrderBy(l => l.Van.Bay).ThenBy(l => l.Item.Code)],
-            [.. planned.Select(p => p.Shelf)]);
+        var plan = new WeighedPlan(depot, planner);
+        return new(planner.Date, [.. plan.Lines], [.. plan.Shelf], [.. plan.Weights]);
     }
 
-    /// <summary>What the plan promises the vans that are booked on a date: the targets of all items that they are expected to use.</summary>
+    /// <summary>The van's stock against its payload.</summary>
+    public VanWeight Weight(Code<Van> van) => Weights.First(w => w.Van.Code == van);
+
+    /// <summary>What the plan promises the vans that are booked on a date: the targets of all items that they are expected to use, as cut to the vans' payloads.</summary>
     public static IEnumerable<Promise> Promises(Depot depot, DateOnly date)
     {
-        var planner = new Planner(depot, date);
+        var plan = new WeighedPlan(depot, new Planner(depot, date));
         return from item in depot.Setup.Items.OrderBy(i => i.Code)
-               from want in planner.Wants(item)
+               from want in plan.Wants(item)
                where want.Demand.Spread != Spread.None && want.Overrides.All(o => o.Change.Kind != OverrideKind.Exclude)
                orderby want.Van.Bay
                select new Promise(want.Van.Code, item.Code, want.Target.Units);

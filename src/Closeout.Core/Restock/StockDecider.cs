@@ -25,7 +25,7 @@ public static class StockDecider
             return Refusal.NoSuchVan(c.Van);
         }
 
-        if (NoLead(depot, c.Lead) is { } refused)
+        if (Given.Lead(depot.Setup, c.Lead, "changes the plan") is { } refused)
         {
             return refused;
         }
@@ -35,7 +35,7 @@ public static class StockDecider
             return StockRefusal.DateIsOver(c.Date, depot.Date);
         }
 
-        if (NoReason(c.Reason) is { } silent)
+        if (Given.Words("the reason", c.Reason) is { } silent)
         {
             return silent;
         }
@@ -66,7 +66,7 @@ public static class StockDecider
             : new PlanOverridden(c.Kind, van.Code, item.Code, c.Date, c.Units, c.Reason.Trim(), depot.Setup.Find(c.Lead)!.Code);
     }
 
-    private static Decision Withdraw(Depot depot, WithdrawChange c) => (NoLead(depot, c.Lead), NoReason(c.Reason)) switch
+    private static Decision Withdraw(Depot depot, WithdrawChange c) => (Given.Lead(depot.Setup, c.Lead, "changes the plan"), Given.Words("the reason", c.Reason)) switch
     {
         ({ } refused, _) => refused,
         (_, { } silent) => silent,
@@ -123,7 +123,7 @@ public static class StockDecider
             return Refusal.NoSuchTechnician(c.By);
         }
 
-        if (NoReason(c.Reason) is { } silent)
+        if (Given.Words("the reason", c.Reason) is { } silent)
         {
             return silent;
         }
@@ -137,15 +137,4 @@ public static class StockDecider
         var (book, counted) = (depot.Ledger.Units(c.Place, item.Code), c.Counted * each);
         return new CountCorrected(place, item.Code, book, counted, c.Reason.Trim(), [.. Move.Signed(item.Code, counted - book, Place.Unexplained, place)], depot.Setup.Find(c.By)!.Code);
     }
-
-    private static Refusal? NoLead(Depot depot, Code<Technician> code) => depot.Setup.Find(code) switch
-    {
-        null => Refusal.NoSuchTechnician(code),
-        { IsLead: false } technician => Refusal.OnlyALead(technician, "changes the plan"),
-        _ => null,
-    };
-
-    private static Refusal? NoReason(string reason) => string.IsNullOrWhiteSpace(reason)
-        ? Refusal.NoWords("the reason")
-        : reason.Trim().Length > Refusal.MostWords ? Refusal.TooManyWords("the reason", reason.Trim().Length) : null;
 }

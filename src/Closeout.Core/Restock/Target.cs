@@ -14,6 +14,9 @@ public enum Basis
 
     /// <summary>A lead said so.</summary>
     Lead,
+
+    /// <summary>More would be too heavy for the van.</summary>
+    Payload,
 }
 
 /// <summary>How many units of an item a van should have aboard tomorrow morning.</summary>
@@ -25,6 +28,9 @@ public readonly record struct Target(int Units, Basis Basis)
         Math.Min(high, Math.Max(low, q)),
         q > high ? Basis.High : q > low ? Basis.Booked : Basis.Low);
 
+    /// <summary>The target within what the van's payload leaves for it; null: weight sets none.</summary>
+    public Target Within(PayloadCut? cut) => cut is { } c && c.Most < Units ? new(c.Most, Basis.Payload) : this;
+
     /// <summary>What the van lacks for it: never below 0.</summary>
     public int Need(int aboard) => Math.Max(0, Units - aboard);
 
@@ -34,6 +40,7 @@ public readonly record struct Target(int Units, Basis Basis)
         Basis.Booked => "booked",
         Basis.High => "high",
         Basis.Lead => "lead",
+        Basis.Payload => "payload",
         _ => throw new InvalidOperationException($"no such basis: {basis}"),
     };
 }

@@ -14,7 +14,7 @@ public static class VanLoading
             return Refusal.NoSuchVan(command.Van);
         }
 
-        if (depot.Shift(van.Code) is not { IsClosed: true })
+        if (!depot.IsDone(van.Code))
         {
             return StockRefusal.NotClosedYet(van);
         }

@@ -6,7 +6,8 @@ namespace Closeout.Restock;
 /// <summary>Why a line of the plan says what it says, in words of a stock keeper, each a heading and a sentence.</summary>
 public static class Why
 {
-    public static IEnumerable<(string Heading, string Sentence)> Of(Setup setup, RestockLine l)
+    /// <param name="weight">Of the line's van.</param>
+    public static IEnumerable<(string Heading, string Sentence)> Of(Setup setup, RestockLine l, VanWeight weight)
     {
         yield return ("Booked", Booked(l));
         yield return ("Demand", Demand(l));
@@ -17,6 +18,11 @@ public static class Why
         foreach (var change in l.Overrides)
         {
             yield return ("Lead", Change(change.Change));
+        }
+
+        if (l.Cut is { } cut)
+        {
+            yield return ("Payload", Payload(setup.Units, l, cut, weight));
         }
 
         yield return ("Aboard", $"{l.Aboard}{(l.Provisional ? " by the book, and nobody counted yet: provisional" : "")}, so {l.Need} {(l.Need == 1 ? "is" : "are")} needed");
@@ -67,6 +73,17 @@ public static class Why
 
     private static string Limits(RestockLine l) => $"the van carries {l.Low} to {l.High}; target {l.Target.Units} ({Target.Words(l.Target.Basis)})"
         + (l.AboveHigh > 0 ? $", {l.AboveHigh} less than the promise takes: plan a top-up at mid-day" : "");
+
+    /// <summary>Both weights, whatever the reason is: all that was planned, what is aboard already, or what was loaded.</summary>
+    private static string Payload(UnitSystem units, RestockLine l, PayloadCut cut, VanWeight weight)
+    {
+        var allowance = weight.AllowanceLb ?? throw new InvalidOperationException($"{l.Van.Code} was cut for weight and states no payload");
+        var stock = weight.AboardLb > allowance + Restock.Payload.SameLb ? $"the stock aboard weighs {units.Weight(weight.AboardLb)} already"
+            : weight.UncutLb > allowance + Restock.Payload.SameLb ? $"all that was planned would make {units.Weight(weight.UncutLb)} of stock"
+            : $"the stock weighs {units.Weight(weight.LoadedLb)} with what is planned";
+        return $"{l.CutUnits} {(l.CutUnits == 1 ? "is" : "are")} left out: {stock}, and {units.Weight(allowance)} is what the payload leaves for it ({units.Weight(weight.Van.PayloadLb)} less crew and kit {units.Weight(weight.CrewAndKitLb)})"
+            + (l.Target != cut.Target ? $"; so target {cut.Target.Units} ({Target.Words(cut.Target.Basis)}) is cut to {l.Target.Units}" : "; so no carton is rounded up");
+    }
 
     private static string Given(RestockLine l)
     {

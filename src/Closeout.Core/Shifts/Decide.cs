@@ -24,11 +24,6 @@ public static class Decider
             return Refusal.NoSuchVan(command.Van);
         }
 
-        if (command is LiftHolds lift)
-        {
-            return HoldDesk.Lift(depot, van, lift);
-        }
-
         var shift = depot.Shift(van.Code);
         if (command is ComeIn comeIn)
         {
@@ -45,6 +40,11 @@ public static class Decider
             return Refusal.AlreadyClosed(van, shift);
         }
 
+        if (command is AttachPhoto photo)
+        {
+            return Attach(van, shift, photo);
+        }
+
         var step = StepOf(command);
         if (!ShiftFlow.Allows(shift.Step, ShiftFlow.Answers(step)!.Value))
         {
@@ -56,14 +56,15 @@ public static class Decider
             CountLeftover c => Leftovers.Count(depot, shift, c),
             ConfirmLeftovers => new LeftoversConfirmed(van.Code),
             CountBoxes c => Boxes(setup, shift, c),
+            CountStream c => Stream(depot, shift, c),
             ConfirmCardboard => new CardboardConfirmed(van.Code),
             LogMileage c => Odometer.Read(depot, shift, c),
-            ReportDamage c => Damage(van.Code, c),
+            ReportDamage c => Damage(depot, shift, c),
             ConfirmDamage c => new DamageConfirmed(van.Code, c.None),
             CountKit c => Kit(depot, van.Code, c),
             ConfirmKit => new KitConfirmed(van.Code),
-            CheckWeekly c => Weekly(depot.Date, van.Code, c),
-            Sign c => setup.Find(c.Technician) is { } signer ? new Signed(van.Code, signer.Code) : Refusal.NoSuchTechnician(c.Technician),
+            CheckWeekly c => Weekly(depot.Date, shift, c),
+            Sign c => setup.Find(c.Technician) is { } signer ? new Signed(van.Code, signer.Code, depot.Rehearsal ? Proof.Rehearsal : Proof.Pin) : Refusal.NoSuchTechnician(c.Technician),
             _ => throw new InvalidOperationException($"no rule for {command.GetType().Name}"),
         };
     }
@@ -73,7 +74,7 @@ public static class Decider
     {
         ComeIn => Step.OnTheRoad,
         CountLeftover or ConfirmLeftovers => Step.Leftovers,
-        CountBoxes or ConfirmCardboard => Step.Cardboard,
+        CountBoxes or CountStream or ConfirmCardboard => Step.Cardboard,
         LogMileage => Step.Mileage,
         ReportDamage or ConfirmDamage => Step.Damage,
         CountKit or ConfirmKit => Step.Kit,
@@ -100,22 +101,38 @@ public static class Decider
             : new BoxesCounted(shift.Van, item.Code, shift.ExpectedOf(item.Code), command.Flattened);
     }
 
-    private static Decision Damage(Code<Van> van, ReportDamage command)
+    private static Decision Stream(Depot depot, Shift shift, CountStream command)
     {
-        foreach (var (what, text) in new[] { ("where the damage is", command.Zone), ("what it is", command.What) })
+        if (WasteStream.Find(command.Stream) is not { } stream || !depot.Setup.Depot.Streams.Contains(stream.Code))
         {
-            if (string.IsNullOrWhiteSpace(text))
-            {
-                return Refusal.NoWords(what);
-            }
-
-            if (text.Trim().Length > Refusal.MostWords)
-            {
-                return Refusal.TooManyWords(what, text.Trim().Length);
-            }
+            return Refusal.StreamIsOff(command.Stream, depot.Setup.Depot.Streams);
         }
 
-        return new DamageFound(van, command.Zone.Trim(), command.Severity, command.What.Trim());
+        if (command.Amount is < 0 or > Refusal.MostAtOnce || (!stream.IsWeighed && command.Amount != Math.Truncate(command.Amount)))
+        {
+            return Refusal.OutOfRange(stream.Description, command.Amount, 0, Refusal.MostAtOnce);
+        }
+
+        var less = shift.StreamOf(stream.Code) - command.Amount;
+        var inBox = depot.Yard.AmountOf(stream.Code);
+        return less > inBox ? Refusal.BoxTooLow(stream, inBox, less) : new StreamCounted(shift.Van, stream.Code, command.Amount);
+    }
+
+    private static Decision Damage(Depot depot, Shift shift, ReportDamage command)
+    {
+        if ((Given.Words("where the damage is", command.Zone) ?? Given.Words("what it is", command.What)) is { } silent)
+        {
+            return silent;
+        }
+
+        if (command.Told.Trim().Length > 0 && Given.Words("who was told", command.Told) is { } wordy)
+        {
+            return wordy;
+        }
+
+        return new DamageFound(
+            shift.Van, depot.Incidents + 1, shift.Technician, command.Zone.Trim(), command.Severity, command.What.Trim(),
+            command.Drivable ?? command.Severity != Severity.Unsafe, command.Told.Trim(), command.ToldAt);
     }
 
     private static Decision Kit(Depot depot, Code<Van> van, CountKit command)
@@ -125,22 +142,48 @@ public static class Decider
             return Refusal.NoSuchPiece(command.Piece);
         }
 
-        var count = command.Count ?? piece.Required;
-        var most = Math.Max(Refusal.MostKit, piece.Required);
+        if (command.TestedOn is { } tested && tested > depot.Date)
+        {
+            return Refusal.DateAhead($"The last test of {piece.Description}", tested, depot.Date);
+        }
+
+        var required = depot.Setup.Required(van, piece);
+        var count = command.Count ?? required;
+        var most = Math.Max(Refusal.MostKit, required);
+        var dates = KitCheck.DatesOf(depot, van, piece.Code);
         return count < 0 || count > most
             ? Refusal.OutOfRange(piece.Description, count, 0, most)
-            : new KitCounted(van, piece.Code, count, command.Expires ?? KitCheck.DateOf(depot, van, piece.Code));
+            : new KitCounted(van, piece.Code, count, command.Expires ?? dates.Expires, command.TestedOn ?? dates.TestedOn);
     }
 
-    private static Decision Weekly(DateOnly today, Code<Van> van, CheckWeekly command)
+    private static Decision Weekly(DateOnly today, Shift shift, CheckWeekly command)
     {
         if (command.OilChangedOn is { } oil && oil > today)
         {
             return Refusal.DateAhead("The last oil change", oil, today);
         }
 
-        return command.Photos is < 0 or > Refusal.MostAtOnce
-            ? Refusal.OutOfRange("Photos", command.Photos, 0, Refusal.MostAtOnce)
-            : new WeeklyChecked(van, command.OilChangedOn, command.Photos, command.Clean);
+        if (command.Photos is < 0 or > Refusal.MostAtOnce)
+        {
+            return Refusal.OutOfRange("Photos", command.Photos, 0, Refusal.MostAtOnce);
+        }
+
+        var told = shift.Damages.Select(d => WalkRound.Find(d.Zone)).OfType<string>().ToHashSet();
+        foreach (var part in command.NotInOrder ?? [])
+        {
+            if (WalkRound.Find(part) is not { } known || !told.Contains(known))
+            {
+                return Refusal.PartNotTold(part);
+            }
+        }
+
+        return new WeeklyChecked(shift.Van, command.OilChangedOn, command.Photos, command.Clean, [.. WalkRound.Parts.Where(told.Contains)]);
     }
+
+    private static Decision Attach(Van van, Shift shift, AttachPhoto command) => shift.Photos switch
+    {
+        { Count: >= Refusal.MostPhotos } => Refusal.TooManyPhotos(van, shift.Photos.Count),
+        var photos when photos.Any(p => p.Sha256 == command.Sha256) => Refusal.PhotoIsThere(command.Name),
+        _ => new PhotoAttached(van.Code, command.Sha256, command.Name, command.Bytes),
+    };
 }

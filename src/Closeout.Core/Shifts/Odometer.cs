@@ -1,4 +1,6 @@
+using System.Globalization;
 using Closeout.DayBook;
+using Closeout.Vans;
 
 namespace Closeout.Shifts;
 
@@ -19,9 +21,9 @@ public static class Odometer
             return Refusal.OutOfRange("Fuel in gallons", command.FuelGal!.Value, 0.001m, Refusal.MostGallons);
         }
 
-        if (command.FuelGrade is { } grade && grade.Length > Refusal.MostWords)
+        if (command.FuelGrade is { Length: > 0 } grade && Given.Words("the fuel grade", grade) is { } wordy)
         {
-            return Refusal.TooManyWords("the fuel grade", grade.Length);
+            return wordy;
         }
 
         var units = depot.Setup.Units;
@@ -31,14 +33,53 @@ public static class Odometer
             end = start;
         }
 
-        var odd = end < start || end - start > Refusal.FarMiles;
-        if (odd && !command.Sure)
+        var doubt = command.Sure ? null : Doubt(depot, depot.Setup.Van(shift.Van), start, end, command.FuelGrade);
+        return doubt is null
+            ? new MileageLogged(shift.Van, shift.Technician, start, end, command.FuelGal, command.FuelGrade, IsOdd(depot, shift.Van, start, end))
+            : doubt;
+    }
+
+    /// <summary>Whether a reading lies below the start, or beyond what the van ever does in a day.</summary>
+    public static bool IsOdd(Depot depot, Stock.Code<Van> van, decimal start, decimal end) => end < start || end - start > DrivingHabit.FarOf(depot, van);
+
+    /// <summary>
+    /// The readings that two neighbouring digits swapped make of it, in whole units of the screen, that would not be odd; of
+    /// several the one nearest to the van's usual day. Null: none.
+    /// </summary>
+    public static decimal? Swapped(Depot depot, Stock.Code<Van> van, decimal start, decimal end)
+    {
+        var units = depot.Setup.Units;
+        var typed = units.Distance(end).Split(' ')[0].ToCharArray();
+        var usual = start + (DrivingHabit.Of(depot, van)?.MedianMi ?? 0);
+        return Enumerable.Range(0, Math.Max(0, typed.Length - 1))
+            .Where(i => typed[i] != typed[i + 1])
+            .Select(i => units.Miles(decimal.Parse(new string([.. typed[..i], typed[i + 1], typed[i], .. typed[(i + 2)..]]), CultureInfo.InvariantCulture)))
+            .Where(mi => !IsOdd(depot, van, start, mi) && mi <= Refusal.MostMiles)
+            .OrderBy(mi => Math.Abs(mi - usual))
+            .Select(mi => (decimal?)mi)
+            .FirstOrDefault();
+    }
+
+    /// <summary>Everything that looks wrong, in one question: one answer confirms all of it.</summary>
+    private static Refusal? Doubt(Depot depot, Van van, decimal start, decimal end, string? grade)
+    {
+        var units = depot.Setup.Units;
+        Refusal? odd = null;
+        if (IsOdd(depot, van.Code, start, end))
         {
-            return end < start
-                ? Refusal.BelowStart(units.Distance(end), units.Distance(start))
-                : Refusal.TooFar(units.Distance(end), units.Distance(start), units.Distance(end - start));
+            var instead = Swapped(depot, van.Code, start, end) is { } mi ? (units.Distance(mi), mi) : ((string, decimal)?)null;
+            odd = end < start
+                ? Refusal.BelowStart(units.Distance(end), units.Distance(start), instead)
+                : Refusal.TooFar(
+                    units.Distance(end), units.Distance(start), units.Distance(end - start),
+                    DrivingHabit.Of(depot, van.Code) is { } habit ? units.Distance(habit.MedianMi) : null, instead);
         }
 
-        return new MileageLogged(shift.Van, shift.Technician, start, end, command.FuelGal, command.FuelGrade, odd);
+        var wrong = FuelGrade.Of(van.Fuel, grade) == FuelMatch.Fits ? null : Refusal.WrongFuel(van, grade!);
+        return (odd, wrong) switch
+        {
+            ({ } o, { } w) => o with { Text = o.Text + " " + w.Text },
+            var (o, w) => o ?? w,
+        };
     }
 }

@@ -7,8 +7,12 @@ namespace Closeout.Shifts;
 /// <summary>Why a command was not recorded: a sentence with both numbers and what to do next.</summary>
 /// <param name="Code">Stable name, as listed in docs/refusals.md.</param>
 /// <param name="AskAgain">The same answer given again is recorded: it looked wrong, but only a person can know.</param>
-public sealed record Refusal(string Code, string Text, bool AskAgain = false)
+/// <param name="InsteadMi">An odometer reading, in miles, that was probably meant; null: none.</param>
+public sealed record Refusal(string Code, string Text, bool AskAgain = false, decimal? InsteadMi = null)
 {
+    /// <summary>The most pictures of one close-out.</summary>
+    public const int MostPhotos = 24;
+
     /// <summary>The most cartons, units, boxes or pieces that one answer may say.</summary>
     public const int MostAtOnce = 99_999;
 
@@ -17,9 +21,6 @@ public sealed record Refusal(string Code, string Text, bool AskAgain = false)
 
     /// <summary>The largest odometer reading, in miles.</summary>
     public const decimal MostMiles = 2_000_000m;
-
-    /// <summary>Farther than this in one day is asked again, in miles. Common practice: a day's route of home visits is far shorter.</summary>
-    public const decimal FarMiles = 300m;
 
     /// <summary>The most US gallons of one fill; common practice: van tanks hold 20 to 40.</summary>
     public const decimal MostGallons = 100m;
@@ -43,7 +44,7 @@ public sealed record Refusal(string Code, string Text, bool AskAgain = false)
         new("not-in", $"{van.Code} {van.Name} has not come in yet. Say first who brings it in.");
 
     public static Refusal AlreadyClosed(Van van, Shift shift) =>
-        new("already-closed", $"{van.Code} {van.Name} was signed at {Clock(shift.SignedAt!.Value)} by {shift.Signed!.Technician}. Ask the lead if something must be changed.");
+        new("already-closed", $"{van.Code} {van.Name} was signed at {Clock(shift.SignedAt!.Value)} by {shift.SignedBy}. Ask the lead if something must be changed.");
 
     public static Refusal TooEarly(Van van, Step now, Step asked) =>
         new("too-early", $"{van.Code} {van.Name} is at {StepWords.Name(now)}; {StepWords.Name(asked)} comes later. Answer {StepWords.Name(now)} first.");
@@ -61,17 +62,51 @@ public sealed record Refusal(string Code, string Text, bool AskAgain = false)
     public static Refusal BinTooLow(Item item, int inBin, int back) =>
         new("bin-too-low", $"The bin holds {inBin} of {item.Description} and this change takes {back} back out of it. Count the bin, or leave the first count.");
 
-    public static Refusal BelowStart(string end, string start) =>
-        new("odometer-below-start", $"The odometer cannot end at {end} when it began at {start}. Read it once more; the same answer again is recorded, and the lead will see it.", AskAgain: true);
+    /// <param name="instead">The reading that two swapped digits make of it, in the screen's units and in miles; null: none fits.</param>
+    public static Refusal BelowStart(string end, string start, (string Shown, decimal Mi)? instead = null) => new(
+        "odometer-below-start",
+        $"The odometer cannot end at {end} when it began at {start}. Read it once more{Instead(instead)} the same answer again is recorded, and the lead will see it.",
+        AskAgain: true, instead?.Mi);
 
-    public static Refusal TooFar(string end, string start, string distance) =>
-        new("odometer-too-far", $"From {start} to {end} is {distance} in one day. Read it once more; the same answer again is recorded.", AskAgain: true);
+    /// <param name="usual">What the van usually does in a day; null: the book does not know it well enough.</param>
+    public static Refusal TooFar(string end, string start, string distance, string? usual, (string Shown, decimal Mi)? instead = null) => new(
+        "odometer-too-far",
+        $"From {start} to {end} is {distance} in one day{(usual is null ? "" : $", and this van's usual day is {usual}")}. Read it once more{Instead(instead)} the same answer again is recorded.",
+        AskAgain: true, instead?.Mi);
+
+    public static Refusal WrongFuel(Van van, string grade) =>
+        new("wrong-fuel", $"{van.Code} {van.Name} takes {van.Fuel}, and {grade} was typed. Look at the slip once more; the same answer again is recorded, and the lead will see it. If it is in the tank, do not start the engine: the workshop says what to do.", AskAgain: true);
 
     public static Refusal OnlyALead(Technician technician, string does) =>
         new("only-a-lead", $"{technician.Code} {technician.Name} is no lead, and only a lead {does}. Ask one, and type the lead's code.");
 
     public static Refusal NotHeld(Van van) =>
-        new("not-held", $"{van.Code} {van.Name} has 0 holds and 0 damages open, and at least 1 is needed. Choose a van that the wall shows as HELD, or with a damage among its notes.");
+        new("not-held", $"{van.Code} {van.Name} has 0 holds, and at least 1 is needed. Choose a van that the wall shows as HELD.");
+
+    public static Refusal HeldAlready(Van van, string reason) =>
+        new("held-already", $"{van.Code} {van.Name} is on hold for \"{reason}\" already: 1 hold of that reason is enough. Give another reason, or leave it.");
+
+    public static Refusal NoSuchIncident(Van van, int number, IReadOnlyList<int> open) => new(
+        "no-such-incident",
+        $"Incident {number} of {van.Code} {van.Name} is not open: {(open.Count == 0 ? "0 are" : "open are " + string.Join(", ", open))}. Type the number of an open one.");
+
+    public static Refusal StreamIsOff(Code<WasteStream> stream, IReadOnlyList<Code<WasteStream>> on) =>
+        new("stream-is-off", $"{stream} is not counted at this depot: {(on.Count == 0 ? "0 streams are" : "counted are " + string.Join(", ", on))}. Put it where the site's procedure says, or ask the lead to switch it on in depot.csv.");
+
+    public static Refusal BoxTooLow(WasteStream stream, decimal inBox, decimal less) =>
+        new("box-too-low", $"The collecting box of {stream.Description.ToLowerInvariant()} holds {Number(inBox)}, and this change takes {Number(less)} out of it: it was shipped meanwhile. Leave the first count.");
+
+    public static Refusal PartNotTold(string part) =>
+        new("part-not-told", $"\"{part}\" is said not to be in order, and 0 damages tell of it. Describe it as a damage there, or say that it is in order.");
+
+    public static Refusal TooManyPhotos(Van van, int found) =>
+        new("too-many-photos", $"{van.Code} {van.Name} has {found} pictures tonight, and {MostPhotos} fit. Leave the rest out.");
+
+    public static Refusal PhotoIsThere(string name) =>
+        new("photo-is-there", $"{name} is attached already: the same picture counts 1 time. Choose another.");
+
+    public static Refusal LooksLikeACard(string what) =>
+        new("looks-like-a-card", $"In {what} stand 13 to 19 digits that fit a payment card, and 0 are kept here: no card number, no PIN. Leave them out.");
 
     public static Refusal NoWords(string what) =>
         new("no-words", $"Say {what} in a few words: 1 to {MostWords} characters, and none found. Type it and press Enter.");
@@ -84,6 +119,9 @@ public sealed record Refusal(string Code, string Text, bool AskAgain = false)
 
     /// <summary>The longest text of a damage.</summary>
     public const int MostWords = 80;
+
+    private static string Instead((string Shown, decimal Mi)? instead) =>
+        instead is { } i ? $": two digits may be swapped, and {i.Shown} stands in the field now. Enter takes it; your own reading typed again is recorded, for" : ";";
 
     private static string Clock(DateTimeOffset at) => at.ToString("HH:mm", CultureInfo.InvariantCulture);
 

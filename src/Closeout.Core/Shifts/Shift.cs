@@ -22,15 +22,22 @@ public sealed record Shift(
     ImmutableHashSet<Step> Answered,
     ImmutableDictionary<Code<Item>, LeftoverCounted> Counts,
     ImmutableDictionary<Code<Item>, BoxesCounted> Boxes,
+    ImmutableDictionary<Code<WasteStream>, decimal> Streams,
     MileageLogged? Mileage,
     ImmutableList<DamageFound> Damages,
     ImmutableDictionary<Code<KitPiece>, KitCounted> Kit,
     WeeklyChecked? Weekly,
+    ImmutableList<PhotoAttached> Photos,
     Signed? Signed,
+    SignedFor? SignedFor,
     DateTimeOffset? SignedAt,
+    CloseoutChecked? Checked,
     ImmutableList<Recorded> Story)
 {
     public bool IsClosed => Step == Step.Closed;
+
+    /// <summary>Whose name stands under it; null: not signed.</summary>
+    public Code<Technician>? SignedBy => SignedFor?.Lead ?? Signed?.Technician;
 
     /// <summary>The shift that begins when the van comes in.</summary>
     public static Shift Begin(VanCameIn entry, DateTimeOffset at, ImmutableDictionary<Code<Item>, Holding> before) => new(
@@ -44,9 +51,13 @@ public sealed record Shift(
         [],
         ImmutableDictionary<Code<Item>, LeftoverCounted>.Empty,
         ImmutableDictionary<Code<Item>, BoxesCounted>.Empty,
+        ImmutableDictionary<Code<WasteStream>, decimal>.Empty,
         null,
         [],
         ImmutableDictionary<Code<KitPiece>, KitCounted>.Empty,
+        null,
+        [],
+        null,
         null,
         null,
         null,
@@ -64,6 +75,9 @@ public sealed record Shift(
         ? counted.Flattened
         : Answered.Contains(Step.Cardboard) ? ExpectedOf(item) : 0;
 
+    /// <summary>What came home of a waste stream: as counted, else 0.</summary>
+    public decimal StreamOf(Code<WasteStream> stream) => Streams.GetValueOrDefault(stream);
+
     /// <summary>What an entry does to the shift.</summary>
     /// <exception cref="InvalidOperationException">The entry is impossible here: the book or the rules are wrong.</exception>
     public Shift Evolve(Recorded recorded)
@@ -74,14 +88,19 @@ public sealed record Shift(
             LeftoverCounted e => told.Recounted(e),
             LeftoversConfirmed => told.Confirm(Step.Leftovers),
             BoxesCounted e => told.Open(Step.Cardboard) with { Boxes = Boxes.SetItem(e.Item, e) },
+            StreamCounted e => told.Open(Step.Cardboard) with { Streams = Streams.SetItem(e.Stream, e.Amount) },
             CardboardConfirmed => told.Confirm(Step.Cardboard),
             MileageLogged e => (told with { Mileage = e }).Confirm(Step.Mileage),
             DamageFound e => told.Open(Step.Damage) with { Damages = Damages.Add(e) },
             DamageConfirmed e => (told with { Damages = e.None ? [] : Damages }).Confirm(Step.Damage),
             KitCounted e => told.Open(Step.Kit) with { Kit = Kit.SetItem(e.Piece, e) },
             KitConfirmed => told.Confirm(Step.Kit),
+            PhotoAttached e when !IsClosed => told with { Photos = Photos.Add(e) },
             WeeklyChecked e => (told with { Weekly = e }).Confirm(Step.Weekly),
             Signed e => told with { Signed = e, SignedAt = recorded.At, Step = ShiftFlow.After(Step, Trigger.Sign) },
+            SignedFor e => told with { SignedFor = e, SignedAt = recorded.At, Step = ShiftFlow.After(Step, Trigger.Sign) },
+            CloseoutReopened => told with { Signed = null, SignedFor = null, SignedAt = null, Checked = null, Step = ShiftFlow.After(Step, Trigger.Reopen) },
+            CloseoutChecked e when IsClosed && Checked is null => told with { Checked = e },
             _ => throw new InvalidOperationException("it cannot stand in a close-out"),
         };
     }

@@ -33,6 +33,9 @@ public enum Trigger
 
     /// <summary>The weekly check is not due: pass it by.</summary>
     NotDue,
+
+    /// <summary>A lead opens a signed close-out again.</summary>
+    Reopen,
 }
 
 /// <summary>The only list of which step follows which. Read once from the machine into a table: a machine per step is a hundred times slower.</summary>
@@ -90,6 +93,7 @@ public static class ShiftFlow
         flow.Configure(Step.Kit).Permit(Trigger.Kit, Step.Weekly);
         flow.Configure(Step.Weekly).Permit(Trigger.Weekly, Step.SignOff).Permit(Trigger.NotDue, Step.SignOff);
         flow.Configure(Step.SignOff).Permit(Trigger.Sign, Step.Closed);
+        flow.Configure(Step.Closed).Permit(Trigger.Reopen, Step.SignOff);
 
         for (var step = Step.Cardboard; step <= Step.SignOff; step++)
         {

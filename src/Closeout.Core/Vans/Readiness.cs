@@ -19,10 +19,13 @@ public enum Morning
 /// <param name="With">Who closes it out, or who drives it by the roster; null: nobody is rostered.</param>
 /// <param name="Holds">Why it may not go out; empty when nothing holds it.</param>
 /// <param name="Notes">What whoever takes it must know.</param>
-public sealed record VanState(Van Van, Shift? Shift, Code<Technician>? With, IReadOnlyList<string> Holds, IReadOnlyList<string> Notes)
+/// <param name="Explained">Why it is not closed out, where a lead said so.</param>
+public sealed record VanState(Van Van, Shift? Shift, Code<Technician>? With, IReadOnlyList<string> Holds, IReadOnlyList<string> Notes, VanExplained? Explained)
 {
+    private bool IsDone => Shift?.IsClosed ?? Explained is { StayedIn: true };
+
     /// <summary>A hold speaks louder than an open close-out.</summary>
-    public Morning Morning => (Holds.Count, Shift?.IsClosed ?? false, Notes.Count) switch
+    public Morning Morning => (Holds.Count, IsDone, Notes.Count) switch
     {
         ( > 0, _, _) => Morning.Held,
         (_, false, _) => Morning.NotClosed,
@@ -41,7 +44,7 @@ public static class Readiness
     {
         var shift = depot.Shift(van.Code);
         var with = shift?.Technician ?? depot.Setup.Rostered(van.Code, depot.Date)?.Code;
-        return new(van, shift, with, [.. Holds(depot, van)], [.. Notes(depot, van, shift)]);
+        return new(van, shift, with, [.. Standing(depot, van.Code).Select(h => h.Reason)], [.. Notes(depot, van, shift)], depot.Explained.GetValueOrDefault(van.Code));
     }
 
     /// <summary>The words of the wall for it.</summary>
@@ -70,60 +73,58 @@ public static class Readiness
     public static DateOnly? WeeklyCheckedOn(Depot depot, Code<Van> van) =>
         depot.Shift(van)?.Weekly is not null ? depot.Date : depot.Van(van).WeeklyCheckedOn;
 
-    /// <summary>Holds that stand, those of earlier days first.</summary>
-    private static IEnumerable<string> Holds(Depot depot, Van van) => Standing(depot, van.Code).Select(h => h.Reason);
-
     /// <summary>Holds that nobody lifted, those of earlier days first; tonight's bear the business date.</summary>
-    public static IEnumerable<Hold> Standing(Depot depot, Code<Van> van)
+    public static IReadOnlyList<Hold> Standing(Depot depot, Code<Van> van)
     {
-        var old = depot.Van(van).Holds;
         var lifted = Lifted(depot, van);
-        return old.Concat(Tonight(depot, van).Except(old.Select(h => h.Reason)).Select(r => new Hold(depot.Date, r))).Where(h => !lifted.Contains(h.Reason));
+        var others = depot.Van(van).Holds
+            .Concat(depot.Placed.Where(p => p.Van == van).Select(p => new Hold(depot.Date, p.Reason)))
+            .Concat(KitCheck.MissingOf(depot, van).Where(m => m.Piece.Critical).Select(m => new Hold(depot.Date, KitWords(m))))
+            .Concat(OtherFuel(depot.Setup.Van(van), depot.Shift(van)?.Mileage) is { } fuel ? [new Hold(depot.Date, fuel)] : [])
+            .Where(h => !lifted.Contains(h.Reason))
+            .DistinctBy(h => h.Reason);
+        return [.. Incidents.Open(depot, van).Where(i => i.Holds).Select(i => new Hold(i.Since, Incidents.Words(i))).Concat(others).OrderBy(h => h.Since)];
     }
 
-    /// <summary>What a lead settled tonight: holds and damages, in the words of the wall.</summary>
+    /// <summary>The holds that a page carries on: those of open incidents say it themselves.</summary>
+    public static IEnumerable<Hold> Carried(Depot depot, Code<Van> van)
+    {
+        var incidents = Incidents.Open(depot, van).Select(Incidents.Words).ToHashSet();
+        return Standing(depot, van).Where(h => !incidents.Contains(h.Reason));
+    }
+
+    /// <summary>Holds that a lead lifted tonight, in the words of the wall.</summary>
     public static IReadOnlySet<string> Lifted(Depot depot, Code<Van> van) => depot.Lifted.Where(l => l.Van == van).SelectMany(l => l.Reasons).ToHashSet();
 
-    /// <summary>Damages of earlier days and of tonight that hold nothing and that nobody closed.</summary>
-    public static IEnumerable<OpenDamage> OpenDamages(Depot depot, Code<Van> van)
-    {
-        var lifted = Lifted(depot, van);
-        var tonight = (depot.Shift(van)?.Damages ?? []).Where(d => d.Severity != Severity.Unsafe).Select(d => new OpenDamage(depot.Date, d.Zone, d.Severity, d.What));
-        return depot.Van(van).Damages.Concat(tonight).Where(d => !lifted.Contains(DamageWords(d)));
-    }
-
-    /// <summary>A damage in the words of the wall.</summary>
-    public static string DamageWords(OpenDamage d) =>
-        d.Severity == Severity.Note ? $"{d.Zone}: {d.What}" : $"{d.Zone}, {SeverityWords(d.Severity)}: {d.What}";
-
-    /// <summary>A critical kit piece that is short, in the words of the wall.</summary>
-    public static string KitWords(KitMissing lack) => $"{lack.Piece.Description}: {lack.There} of {lack.Piece.Required}";
-
-    /// <summary>The holds that tonight's answers put on the van.</summary>
-    public static IEnumerable<string> Tonight(Depot depot, Code<Van> van)
-    {
-        foreach (var damage in depot.Shift(van)?.Damages.Where(d => d.Severity == Severity.Unsafe) ?? [])
-        {
-            yield return $"{damage.Zone}, unsafe: {damage.What}";
-        }
-
-        foreach (var lack in KitCheck.MissingOf(depot, van).Where(m => m.Piece.Critical))
-        {
-            yield return KitWords(lack);
-        }
-    }
+    /// <summary>A kit piece that is short, in the words of the wall.</summary>
+    public static string KitWords(KitMissing lack) => $"{lack.Piece.Description}: {lack.There} of {lack.Required}";
 
     private static IEnumerable<string> Notes(Depot depot, Van van, Shift? shift)
     {
         var units = depot.Setup.Units;
-        foreach (var damage in OpenDamages(depot, van.Code))
+        if (depot.Explained.GetValueOrDefault(van.Code) is { } explained)
         {
-            yield return DamageWords(damage) + (damage.Since < depot.Date ? $" (since {damage.Since:yyyy-MM-dd})" : "");
+            yield return $"{(explained.StayedIn ? "stayed in" : "left open")}, {explained.Lead}: {explained.Why}";
         }
 
-        foreach (var lifted in depot.Lifted.Where(l => l.Van == van.Code))
+        if (shift?.SignedFor is { } signed)
         {
-            yield return $"settled by {lifted.Lead}: {lifted.Why} ({string.Join(", ", lifted.Reasons)})";
+            yield return $"signed for {signed.For} by {signed.Lead}: {signed.Why}; what was not answered is as booked";
+        }
+
+        foreach (var incident in Incidents.Open(depot, van.Code).Where(i => !i.Holds))
+        {
+            yield return Incidents.Words(incident) + (incident.Since < depot.Date ? $" since {incident.Since:yyyy-MM-dd}" : "");
+        }
+
+        foreach (var lifted in depot.Lifted.Where(l => l.Van == van.Code && l.Reasons.Count > 0))
+        {
+            yield return $"hold lifted by {lifted.Lead}: {lifted.Why} ({string.Join(", ", lifted.Reasons)})";
+        }
+
+        foreach (var (_, closed) in depot.Closed.Where(c => c.Entry.Van == van.Code))
+        {
+            yield return $"incident {closed.Number} closed by {closed.Lead}: {closed.Why}";
         }
 
         foreach (var lack in KitCheck.MissingOf(depot, van.Code).Where(m => !m.Piece.Critical))
@@ -131,24 +132,32 @@ public static class Readiness
             yield return KitWords(lack);
         }
 
-        foreach (var (piece, on) in KitCheck.Expiring(depot, van.Code))
+        foreach (var due in KitCheck.Due(depot, van.Code))
         {
-            yield return on < depot.Date ? $"{piece.Description} expired {on:yyyy-MM-dd}" : $"{piece.Description} expires {on:yyyy-MM-dd}";
+            yield return due.Words(depot.Date);
         }
 
-        if (shift?.Mileage is { Sure: true } read)
+        if (shift?.Mileage is { } read)
         {
-            yield return $"odometer {units.Distance(read.StartMi)} to {units.Distance(read.EndMi)}, confirmed as read";
+            if (read.Sure)
+            {
+                yield return $"odometer {units.Distance(read.StartMi)} to {units.Distance(read.EndMi)}, confirmed as read";
+            }
+
+            if (FuelGrade.Of(van.Fuel, read.FuelGrade) == FuelMatch.Doubtful)
+            {
+                yield return $"fuelled with {read.FuelGrade}, takes {van.Fuel}";
+            }
         }
 
-        if (Service.Of(van).Note(OdometerMi(depot, van.Code), depot.Date, units) is { } service)
+        if (Service.NoteOf(depot, van, units) is { } service)
         {
             yield return service;
         }
 
         if (WeeklyCheck.IsOverdue(depot.Date, WeeklyCheckedOn(depot, van.Code)))
         {
-            yield return "weekly check overdue";
+            yield return $"weekly check overdue, last {WeeklyCheckedOn(depot, van.Code):yyyy-MM-dd}";
         }
 
         foreach (var gap in Gaps(shift))
@@ -156,10 +165,9 @@ public static class Readiness
             yield return $"gap {gap.Gap} {gap.Item}";
         }
 
-        var missing = CardboardTotals.MissingOf(depot, van.Code).Sum(m => m.Boxes);
-        if (missing > 0)
+        if (LostBoxes.Words(depot, [.. LostBoxes.Of(depot, van.Code)]) is { } boxes)
         {
-            yield return missing == 1 ? "1 box missing" : $"{missing} boxes missing";
+            yield return boxes;
         }
 
         if (shift?.Weekly is { Clean: false })
@@ -168,8 +176,12 @@ public static class Readiness
         }
     }
 
+    /// <summary>Another fuel than the van takes, in the words of the wall; null: none.</summary>
+    public static string? OtherFuel(Van van, MileageLogged? read) => FuelGrade.Of(van.Fuel, read?.FuelGrade) == FuelMatch.OtherFuel
+        ? $"fuelled with {read!.FuelGrade}, takes {van.Fuel}: do not start it, ask the workshop"
+        : null;
+
     /// <summary>Tonight's counts that differ from the book, in item order.</summary>
     public static IEnumerable<LeftoverCounted> Gaps(Shift? shift) =>
         shift?.Counts.Values.Where(c => c.Gap != 0).OrderBy(c => c.Item) ?? Enumerable.Empty<LeftoverCounted>();
-
 }

@@ -6,7 +6,10 @@ namespace Closeout.Commands;
 /// <summary>No command: the kiosk.</summary>
 public static class KioskCommand
 {
-    public static int Run(BookFolder folder, DateOnly? date, TimeProvider clock)
+    /// <summary>How long a kiosk that is left waits for the day's backup to be finished.</summary>
+    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(5);
+
+    public static int Run(BookFolder folder, DateOnly? date, TimeProvider clock, DailyBackup daily, Pins pins)
     {
         if (!KioskTerminal.IsThere)
         {
@@ -21,6 +24,9 @@ public static class KioskCommand
             return ExitCode.BadInput;
         }
 
-        return KioskTerminal.Run(new KioskSession(new Desk(book, clock), new Archive(folder)));
+        using var seats = new VanSeats(folder, $"{Environment.MachineName}, program {Environment.ProcessId},");
+        var code = KioskTerminal.Run(new KioskSession(new Desk(book, clock), new Archive(folder), new Attachments(folder), seats, daily, pins));
+        daily.Finish(Patience);
+        return code;
     }
 }

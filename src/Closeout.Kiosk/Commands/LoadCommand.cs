@@ -8,7 +8,8 @@ namespace Closeout.Commands;
 /// <summary><c>load FOLDER</c>: sets up a book, or brings it up to a day folder; all or nothing.</summary>
 public static class LoadCommand
 {
-    public static int Run(string folder, BookFolder target, DateOnly? date, TimeProvider clock)
+    /// <param name="daily">The day's backup, made when a page is opened.</param>
+    public static int Run(string folder, BookFolder target, DateOnly? date, TimeProvider clock, DailyBackup daily, Pins pins)
     {
         var day = DayFolder.Read(folder);
         Output.Notes(day.Findings);
@@ -20,9 +21,10 @@ public static class LoadCommand
         Output.RefuseOtherDate(date, given);
         if (!target.HasPages)
         {
-            Book.OpenPage(target, null, given.FirstPage(rehearsal: false), clock.GetLocalNow());
+            var fresh = Book.OpenPage(target, null, given.FirstPage(rehearsal: false), clock.GetLocalNow());
             Console.Out.WriteLine($"Set up {given.Setup.Depot.Name} for {given.BusinessDate:yyyy-MM-dd}: {given.Setup.Vans.Count} vans, {given.Setup.Items.Count} items.");
-            return CaughtUp(target);
+            FirstPinCommand.AtSetUp(fresh, pins, clock);
+            return Opened(target, daily);
         }
 
         var book = Book.Open(target);
@@ -37,7 +39,7 @@ public static class LoadCommand
         {
             Book.OpenPage(target, book, Loading.NextPageWith(book.Depot, kept), clock.GetLocalNow());
             Console.Out.WriteLine($"Opened {given.BusinessDate:yyyy-MM-dd}: balances, odometers, holds and what was left open on {book.Depot.Date:yyyy-MM-dd} are carried forward. stock.csv was not read again.");
-            return CaughtUp(target);
+            return Opened(target, daily);
         }
 
         // Others may have written meanwhile: the rules are asked once more on what they wrote.
@@ -54,9 +56,22 @@ public static class LoadCommand
         return CaughtUp(target);
     }
 
+    private static int Opened(BookFolder target, DailyBackup daily)
+    {
+        daily.Begin();
+        CaughtUp(target);
+        daily.Finish(Timeout.InfiniteTimeSpan);
+        if (daily.Failure() is { Length: > 0 } failure)
+        {
+            Console.Error.WriteLine(failure);
+        }
+
+        return ExitCode.Done;
+    }
+
     private static int CaughtUp(BookFolder target)
     {
-        new Archive(target).CatchUp();
+        new Archive(target, ArchiveCommand.Progress()).CatchUp();
         return ExitCode.Done;
     }
 }

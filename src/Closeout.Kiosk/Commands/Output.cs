@@ -23,19 +23,26 @@ public static class ExitCode
 /// <summary>The files that outsiders read, by name.</summary>
 public static class Output
 {
-    /// <summary>Every file out, and how it is made.</summary>
-    public static readonly IReadOnlyDictionary<string, Func<Depot, byte[]>> Files = new Dictionary<string, Func<Depot, byte[]>>
+    /// <summary>Every file out, and how it is made from the depot and, where it looks back, from the archive.</summary>
+    public static readonly IReadOnlyDictionary<string, Func<Depot, Archive, byte[]>> Files = new Dictionary<string, Func<Depot, Archive, byte[]>>
     {
-        ["restock"] = depot => RestockCsv.Write(RestockPlan.For(depot)),
-        ["shelf"] = depot => ShelfCsv.Write(RestockPlan.For(depot)),
-        ["cardboard"] = CardboardCsv.Write,
-        ["mileage"] = MileageCsv.Write,
-        ["wall"] = WallCsv.Write,
-        ["accuracy"] = AccuracyCsv.Write,
+        ["restock"] = (depot, _) => RestockCsv.Write(RestockPlan.For(depot)),
+        ["shelf"] = (depot, _) => ShelfCsv.Write(RestockPlan.For(depot)),
+        ["cardboard"] = (depot, _) => CardboardCsv.Write(depot),
+        ["mileage"] = (depot, _) => MileageCsv.Write(depot),
+        ["wall"] = (depot, _) => WallCsv.Write(depot),
+        ["accuracy"] = (depot, _) => AccuracyCsv.Write(depot),
+        ["recycling-weeks"] = (depot, archive) => RecyclingCsv.Weeks(depot.Setup.Depot, archive.Boxes(DateOnly.MinValue, depot.Date)),
+        ["recycling"] = (depot, archive) => RecyclingCsv.Totals(depot.Setup.Depot, archive.Boxes(DateOnly.MinValue, depot.Date)),
+        ["waste"] = (depot, archive) => WasteCsv.Write(depot, archive.Streams(DateOnly.MinValue, depot.Date)),
+        ["incidents"] = (depot, archive) => IncidentsCsv.Write(archive.Incidents().Where(i => i.Incident.Since <= depot.Date)),
+        ["mileage-log"] = (depot, archive) => MileageLogCsv.Write(depot, archive.Miles(DateOnly.MinValue, depot.Date)),
+        ["kit"] = (depot, _) => KitCsv.Write(depot),
     };
 
-    /// <summary>The files that a rehearsal writes.</summary>
-    public static readonly IReadOnlyList<string> Rehearsed = ["restock", "shelf", "cardboard", "mileage", "wall"];
+    /// <summary>The files that a rehearsal writes: the five of the contract first.</summary>
+    public static readonly IReadOnlyList<string> Rehearsed =
+        ["restock", "shelf", "cardboard", "mileage", "wall", "recycling-weeks", "waste", "incidents", "mileage-log", "kit"];
 
     /// <summary>Writes a file whole or not at all; <c>-</c> is standard output.</summary>
     /// <exception cref="BookException">It cannot be written.</exception>
@@ -50,11 +57,25 @@ public static class Output
 
         try
         {
-            Disk.WriteWhole(path, bytes);
+            Disk.WriteWhole(path, bytes, own: false);
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
             throw new BookException($"{path} cannot be written: {e.Message} Nothing was written there; name a folder that exists and is writable.", e);
+        }
+    }
+
+    /// <summary>Makes a folder for files out.</summary>
+    /// <exception cref="BookException">It cannot be made.</exception>
+    public static void MakeFolder(string path)
+    {
+        try
+        {
+            Directory.CreateDirectory(path);
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            throw new BookException($"{path} cannot be made: {e.Message} Name a folder that can be written.", e);
         }
     }
 
@@ -92,7 +113,7 @@ public static class Output
     /// <summary>Under --final: a van that is not closed is named, and nothing is written.</summary>
     public static bool RefusesFinal(Depot depot)
     {
-        var open = depot.Setup.Vans.Where(v => depot.Shift(v.Code) is not { IsClosed: true }).ToList();
+        var open = depot.Setup.Vans.Where(v => !depot.IsDone(v.Code)).ToList();
         foreach (var van in open)
         {
             Console.Error.WriteLine($"{van.Code} {van.Name} is not closed: {(depot.Shift(van.Code) is { } shift ? $"it is at {Shifts.StepWords.Name(shift.Step)}" : "it is on the road")}. Close it out, or leave --final away.");

@@ -2,7 +2,6 @@ using System.Text;
 using Closeout.DayBook;
 using Closeout.Files;
 using Closeout.Restock;
-using Closeout.Store;
 
 namespace Closeout.Commands;
 
@@ -11,15 +10,7 @@ public static class PicksCommand
 {
     public static int Run(Depot depot, string outDir)
     {
-        try
-        {
-            Directory.CreateDirectory(outDir);
-        }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
-        {
-            throw new BookException($"{outDir} cannot be made: {e.Message} Name a folder that can be written.", e);
-        }
-
+        Output.MakeFolder(outDir);
         var plan = RestockPlan.For(depot);
         foreach (var van in depot.Setup.Vans)
         {

@@ -2,6 +2,7 @@ using Closeout.DayBook;
 using Closeout.Files;
 using Closeout.Shifts;
 using Closeout.Stock;
+using Closeout.Store;
 
 namespace Closeout.Commands;
 
@@ -15,11 +16,12 @@ public static class Rehearsal
     public static TimeProvider Clock(DateOnly date, TimeOnly shiftEnd) => new Ticking(new DateTimeOffset(date.ToDateTime(shiftEnd), TimeSpan.Zero));
 
     /// <summary>Plays the answers; the faults are the refusals, each at its line.</summary>
-    public static IEnumerable<Problem> Play(Desk desk, IEnumerable<EveningAnswer> answers)
+    /// <param name="attachments">Where pictures go.</param>
+    public static IEnumerable<Problem> Play(Desk desk, Attachments attachments, IEnumerable<EveningAnswer> answers)
     {
         foreach (var answer in answers)
         {
-            foreach (var refusal in Give(desk, answer))
+            foreach (var refusal in Give(desk, attachments, answer))
             {
                 yield return new(EveningFile.File, answer.Line, 1, refusal.Text);
             }
@@ -27,7 +29,7 @@ public static class Rehearsal
     }
 
     /// <summary>One answer: whoever answers a later step has confirmed the earlier ones as booked.</summary>
-    private static IEnumerable<Refusal> Give(Desk desk, EveningAnswer answer)
+    private static IEnumerable<Refusal> Give(Desk desk, Attachments attachments, EveningAnswer answer)
     {
         if (desk.Depot.Shift(answer.Van) is null && Tell(desk, new ComeIn(answer.Van, answer.Technician)) is { } notIn)
         {
@@ -37,16 +39,30 @@ public static class Rehearsal
 
         while (desk.Depot.Shift(answer.Van)!.Step < answer.Step)
         {
-            if (Tell(desk, AsBooked(desk.Depot, answer.Van)) is { } refusal)
+            if (Tell(desk, AsBooked.Answer(desk.Depot, answer.Van)) is { } refusal)
             {
                 yield return refusal;
                 yield break;
             }
         }
 
-        if (Tell(desk, answer.Command) is { } refused)
+        var (command, none) = answer.Photo is { } path ? Photo(attachments, answer.Van, path) : (answer.Command, null);
+        if ((none ?? Tell(desk, command!)) is { } refused)
         {
             yield return refused;
+        }
+    }
+
+    private static (Command? Command, Refusal? None) Photo(Attachments attachments, Code<Van> van, string path)
+    {
+        try
+        {
+            var taken = attachments.Take(path);
+            return (new AttachPhoto(van, taken.Sha256, taken.Name, taken.Bytes), null);
+        }
+        catch (BookException e)
+        {
+            return (null, new("no-picture", e.Message));
         }
     }
 
@@ -63,18 +79,6 @@ public static class Rehearsal
             })
             : refusal;
     }
-
-    /// <summary>The answer to the open step that says nothing new: as booked, as expected, not driven, no damage, all there, clean.</summary>
-    private static Command AsBooked(Depot depot, Code<Van> van) => depot.Shift(van)!.Step switch
-    {
-        Step.Leftovers => new ConfirmLeftovers(van),
-        Step.Cardboard => new ConfirmCardboard(van),
-        Step.Mileage => new LogMileage(van, null),
-        Step.Damage => new ConfirmDamage(van, None: false),
-        Step.Kit => new ConfirmKit(van),
-        Step.Weekly => new CheckWeekly(van, null, 0, Clean: true),
-        var step => throw new InvalidOperationException($"{step} cannot be confirmed as booked"),
-    };
 
     private sealed class Ticking(DateTimeOffset start) : TimeProvider
     {

@@ -25,14 +25,14 @@ public static class RehearseCommand
             return ExitCode.BadInput;
         }
 
-        MakeFolder(outDir);
+        Output.MakeFolder(outDir);
         var fresh = new BookFolder($"{target.Path}.{Guid.NewGuid():N}");
         var old = new BookFolder($"{fresh.Path}.old");
         try
         {
             var clock = Rehearsal.Clock(given.BusinessDate, given.Setup.Depot.ShiftEnd);
             var desk = new Desk(Book.OpenPage(fresh, null, given.FirstPage(rehearsal: true), clock.GetLocalNow()), clock);
-            var faults = Rehearsal.Play(desk, EveningAnswers.Of(day.Evening)).ToList();
+            var faults = Rehearsal.Play(desk, new Attachments(fresh), EveningAnswers.Of(day.Evening)).ToList();
             if (faults.Count > 0)
             {
                 return Output.Faults(faults, "the evening was not rehearsed and nothing was written.");
@@ -44,7 +44,7 @@ public static class RehearseCommand
             }
 
             new Archive(fresh).CatchUp();
-            File.WriteAllText(fresh.RehearsalMark, "A rehearsal's book: rehearse replaces it. Nobody stood at a van.\n");
+            Disk.WriteWhole(fresh.RehearsalMark, "A rehearsal's book: rehearse replaces it. Nobody stood at a van.\n"u8, own: true);
 
             // Out of the way first, and removed afterwards: a book half removed has perhaps lost its mark already, and is no rehearsal's any more.
             if (Directory.Exists(target.Path))
@@ -55,9 +55,10 @@ public static class RehearseCommand
             Directory.Move(fresh.Path, target.Path);
             foreach (var name in Output.Rehearsed)
             {
-                Output.Write(Path.Combine(outDir, name + ".csv"), Output.Files[name](desk.Depot));
+                Output.Write(Path.Combine(outDir, name + ".csv"), Output.Files[name](desk.Depot, new Archive(target)));
             }
 
+            MorningCommand.Run(desk.Depot, Path.Combine(outDir, "morning"));
             Console.Out.Write(WallText.Of(desk.Depot, desk.Plan));
             return ExitCode.Done;
         }
@@ -92,18 +93,6 @@ public static class RehearseCommand
 
         Console.Error.WriteLine($"{target.Path} is not a rehearsal's book, so it is not replaced. Name another folder with --out.");
         return true;
-    }
-
-    private static void MakeFolder(string path)
-    {
-        try
-        {
-            Directory.CreateDirectory(path);
-        }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
-        {
-            throw new BookException($"{path} cannot be made: {e.Message} Name a folder that can be written.", e);
-        }
     }
 
     private static void Remove(BookFolder folder)

@@ -120,6 +120,17 @@ public sealed class CsvRow(string file, int line, List<CsvCell> cells, IReadOnly
         return default;
     }
 
+    /// <summary>A time of day, HH:MM.</summary>
+    public TimeOnly Clock(string column)
+    {
+        if (!TimeOnly.TryParseExact(Raw(column), "HH:mm", CultureInfo.InvariantCulture, DateTimeStyles.None, out var clock))
+        {
+            Bad(column, "is no time of day", "HH:MM, 00:00 to 23:59");
+        }
+
+        return clock;
+    }
+
     public bool YesNo(string column) => OneOf(column, "yes", "no") == "yes";
 
     public string OneOf(string column, params string[] allowed)

@@ -18,21 +18,23 @@ public sealed record DayFolder(DayGiven? Given, IReadOnlyList<EveningRow> Evenin
         var (vans, vanCodes) = VansFile.Read(folder, findings);
         var limits = VanLimitsFile.Read(folder, vanCodes, itemCodes, findings);
         var (kit, kitCodes) = KitFile.Read(folder, findings);
+        var vanKit = VanKitFile.Read(folder, vanCodes, kitCodes, findings);
         var (crew, crewCodes) = CrewFile.Read(folder, vanCodes, findings);
         var (rates, kinds) = VisitsFile.Read(folder, itemCodes, findings);
         var stock = StockFile.Read(folder, vanCodes, items, itemCodes, findings);
         var usage = UsageFile.Read(folder, vanCodes, itemCodes, kinds, depot?.BusinessDate, findings);
         var bookings = BookingsFile.Read(folder, vanCodes, kinds, findings);
         var orders = OrdersFile.Read(folder, itemCodes, findings);
+        var past = PastFile.Read(folder, depot?.BusinessDate, vanCodes, itemCodes, kitCodes, findings);
         var evening = EveningFile.Read(folder, vanCodes, crewCodes, itemCodes, kitCodes, findings);
         if (findings.AreFaults || depot is null)
         {
             return new(null, [], findings);
         }
 
-        var setup = new Setup(depot.Settings, items, [.. vans.OrderBy(v => v.Bay)], limits, kit, crew, rates, boards);
+        var setup = new Setup(depot.Settings, items, [.. vans.OrderBy(v => v.Bay)], limits, kit, vanKit, crew, rates, boards);
         return new(
-            new(depot.BusinessDate, setup, stock, [.. bookings.Select(b => b.Date).Distinct().Order()], bookings, usage.Dates, usage.Use, usage.ByVan, usage.Reported, orders),
+            new(depot.BusinessDate, setup, stock, [.. bookings.Select(b => b.Date).Distinct().Order()], bookings, usage.Dates, usage.Use, usage.ByVan, usage.Reported, orders, past),
             evening,
             findings);
     }

@@ -1,5 +1,5 @@
-using System.Globalization;
 using Closeout.DayBook;
+using Closeout.Stock;
 
 namespace Closeout.Files;
 
@@ -11,7 +11,7 @@ public sealed record DepotFile(DepotSettings Settings, DateOnly BusinessDate)
     private static readonly string[] Needed = ["depot", "business_date", "shift_end", "units", "container_cu_yd", "container_full_percent"];
 
     private static readonly string[] Optional =
-        ["service_1", "service_2", "service_3", "cardboard_lb_per_cu_yd", "ghg_factor_mtco2e_per_short_ton", "ghg_factor_source"];
+        ["service_1", "service_2", "service_3", "cardboard_lb_per_cu_yd", "ghg_factor_mtco2e_per_short_ton", "ghg_factor_source", "crew_and_kit_lb", "streams"];
 
     /// <summary>Null when a setting was at fault.</summary>
     public static DepotFile? Read(string folder, Findings findings)
@@ -44,7 +44,7 @@ public sealed record DepotFile(DepotSettings Settings, DateOnly BusinessDate)
         var before = findings.Problems.Count;
         var settings = new DepotSettings(
             Take(rows, "depot", r => r.Text("value"), ""),
-            Take(rows, "shift_end", Clock, default),
+            Take(rows, "shift_end", r => r.Clock("value"), default),
             Take(rows, "units", r => r.OneOf("value", "us", "metric"), "us") == "metric",
             Take(rows, "service_1", Service, 0.98),
             Take(rows, "service_2", Service, 0.95),
@@ -53,13 +53,27 @@ public sealed record DepotFile(DepotSettings Settings, DateOnly BusinessDate)
             Take(rows, "container_full_percent", r => (double)r.Number("value", 0, 100, openBelow: true), 100),
             Take(rows, "cardboard_lb_per_cu_yd", r => (double)r.Number("value", 0, 10_000, openBelow: true), DepotSettings.DefaultCardboardLbPerCuYd),
             Take(rows, "ghg_factor_mtco2e_per_short_ton", r => (double?)r.Number("value", -1_000, 1_000), null),
-            Take<string?>(rows, "ghg_factor_source", r => r.Text("value"), null));
+            Take<string?>(rows, "ghg_factor_source", r => r.Text("value"), null),
+            Take<IReadOnlyList<Code<WasteStream>>>(rows, "streams", Streams, []),
+            Take(rows, "crew_and_kit_lb", r => (double)r.Number("value", 0, 10_000), DepotSettings.DefaultCrewAndKitLb));
         var date = Take(rows, "business_date", r => r.Date("value"), default);
         return findings.Problems.Count == before && Needed.All(rows.ContainsKey) ? new(settings, date) : null;
     }
 
     private static T Take<T>(Dictionary<string, CsvRow> rows, string setting, Func<CsvRow, T> read, T otherwise) =>
         rows.TryGetValue(setting, out var row) && (Needed.Contains(setting, StringComparer.Ordinal) || row.Has("value")) ? read(row) : otherwise;
+
+    /// <summary>Names of waste streams with blanks between; in the program's own order, each once.</summary>
+    private static IReadOnlyList<Code<WasteStream>> Streams(CsvRow row)
+    {
+        var named = row.Raw("value").Split(' ', StringSplitOptions.RemoveEmptyEntries);
+        if (named.FirstOrDefault(n => WasteStream.All.All(s => s.Code != new Code<WasteStream>(n))) is not null)
+        {
+            row.Bad("value", "names a waste stream that is none", string.Join(" ", WasteStream.All.Select(s => s.Code)));
+        }
+
+        return [.. WasteStream.All.Select(s => s.Code).Where(c => named.Any(n => c == new Code<WasteStream>(n)))];
+    }
 
     private static double Service(CsvRow row)
     {
@@ -70,15 +84,5 @@ public sealed record DepotFile(DepotSettings Settings, DateOnly BusinessDate)
         }
 
         return (double)service;
-    }
-
-    private static TimeOnly Clock(CsvRow row)
-    {
-        if (!TimeOnly.TryParseExact(row.Raw("value"), "HH:mm", CultureInfo.InvariantCulture, DateTimeStyles.None, out var clock))
-        {
-            row.Bad("value", "is no time of day", "HH:MM, 00:00 to 23:59");
-        }
-
-        return clock;
     }
 }

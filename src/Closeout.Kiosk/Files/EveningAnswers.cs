@@ -7,7 +7,9 @@ namespace Closeout.Files;
 
 /// <summary>One answer at the kiosk: the rows of evening.csv that belong together.</summary>
 /// <param name="Line">Of its first row.</param>
-public sealed record EveningAnswer(int Line, Code<Van> Van, Code<Technician> Technician, Step Step, Command Command);
+/// <param name="Command">Null: a picture is attached.</param>
+/// <param name="Photo">The picture's path; null: none.</param>
+public sealed record EveningAnswer(int Line, Code<Van> Van, Code<Technician> Technician, Step Step, Command? Command, string? Photo = null);
 
 /// <summary>Puts the rows of an evening together to answers.</summary>
 /// <remarks>
@@ -34,8 +36,8 @@ public static class EveningAnswers
                 }
             }
 
-            // "No damage" and a damage are two answers, never one.
-            var key = (row.Van, row.Item, row.Field == "none");
+            // "No damage" and a damage are two answers, never one; so are a picture, and what came home of a waste stream.
+            var key = (row.Van, row.Item, row.Field is "none" or "photo" or "collected");
             if (!open.TryGetValue(key, out var group) || group.Fields.ContainsKey(row.Field))
             {
                 open[key] = group = new(row, []);
@@ -45,7 +47,7 @@ public static class EveningAnswers
             group.Fields.Add(row.Field, row.Value);
         }
 
-        return [.. groups.Select(g => new EveningAnswer(g.First.Line, g.First.Van, g.First.Technician, g.First.Step, Command(g)))];
+        return [.. groups.Select(g => new EveningAnswer(g.First.Line, g.First.Van, g.First.Technician, g.First.Step, g.Fields.ContainsKey("photo") ? null : Command(g), g.Fields.GetValueOrDefault("photo")))];
     }
 
     private static Command Command(Group group)
@@ -58,6 +60,7 @@ public static class EveningAnswers
             (Step.Leftovers, _) => new CountLeftover(
                 van, new(row.Item), Whole(fields, "sealed"), Whole(fields, "bin") ?? 0, Whole(fields, "kept") ?? 0, Whole(fields, "installed")),
             (Step.Cardboard, "") => new ConfirmCardboard(van),
+            (Step.Cardboard, _) when fields.ContainsKey("collected") => new CountStream(van, new(row.Item), Number(fields, "collected") ?? 0),
             (Step.Cardboard, _) => new CountBoxes(van, new(row.Item), Whole(fields, "flattened") ?? 0),
             (Step.Mileage, _) => new LogMileage(van, Number(fields, "odometer"), Number(fields, "fuel_gal"), fields.GetValueOrDefault("fuel_grade")),
             (Step.Damage, _) when fields.ContainsKey("none") => new ConfirmDamage(van, None: true),
@@ -65,15 +68,22 @@ public static class EveningAnswers
                 van,
                 fields.GetValueOrDefault("zone", ""),
                 Enum.Parse<Severity>(fields.GetValueOrDefault("severity", nameof(Severity.Note)), ignoreCase: true),
-                fields.GetValueOrDefault("what", "")),
+                fields.GetValueOrDefault("what", ""),
+                YesNo(fields, "drivable"),
+                fields.GetValueOrDefault("told", ""),
+                fields.TryGetValue("told_at", out var at) ? TimeOnly.ParseExact(at, "HH:mm", CultureInfo.InvariantCulture) : null),
             (Step.Kit, "") => new ConfirmKit(van),
-            (Step.Kit, _) => new CountKit(van, new(row.Item), Whole(fields, "count"), Date(fields, "expires")),
+            (Step.Kit, _) => new CountKit(van, new(row.Item), Whole(fields, "count"), Date(fields, "expires"), Date(fields, "tested")),
+            (Step.Weekly, { Length: > 0 } part) => new ReportDamage(van, part, Severity.Repair, fields["part"]),
             (Step.Weekly, _) => new CheckWeekly(
-                van, Date(fields, "oil_change_on"), Whole(fields, "photos") ?? 0, !string.Equals(fields.GetValueOrDefault("clean"), "no", StringComparison.OrdinalIgnoreCase)),
+                van, Date(fields, "oil_change_on"), Whole(fields, "photos") ?? 0, YesNo(fields, "clean") ?? true),
             (Step.SignOff, _) => new Sign(van, row.Technician),
             _ => throw new InvalidOperationException($"no answer for step {row.Step}"),
         };
     }
+
+    private static bool? YesNo(Dictionary<string, string> fields, string field) =>
+        fields.TryGetValue(field, out var text) ? string.Equals(text, "yes", StringComparison.OrdinalIgnoreCase) : null;
 
     private static int? Whole(Dictionary<string, string> fields, string field) =>
         fields.TryGetValue(field, out var text) ? int.Parse(text, CultureInfo.InvariantCulture) : null;

@@ -8,12 +8,15 @@ public static class KitFile
 {
     public static (IReadOnlyList<KitPiece> Kit, Known<KitPiece> Codes) Read(string folder, Findings findings)
     {
-        var table = CsvTable.Read(folder, "kit.csv", required: true, ["kit_item", "description", "required", "critical", "expires"], [], findings);
+        var table = CsvTable.Read(folder, "kit.csv", required: true, ["kit_item", "description", "required", "critical", "expires"], ["test_every_days", "warn_days"], findings);
         var known = new Known<KitPiece>("kit.csv", table.IsThere);
         var kit = new List<KitPiece>();
         foreach (var row in table.Rows)
         {
-            var piece = new KitPiece(row.Code<KitPiece>("kit_item"), row.Text("description"), row.Whole("required"), row.YesNo("critical"), row.YesNo("expires"));
+            var piece = new KitPiece(
+                row.Code<KitPiece>("kit_item"), row.Text("description"), row.Whole("required"), row.YesNo("critical"), row.YesNo("expires"),
+                row.Has("test_every_days") ? row.Whole("test_every_days", 0, 3_660) : 0,
+                row.Has("warn_days") ? row.Whole("warn_days", 0, 366) : KitPiece.UsualWarnDays);
             if (piece.Code != default && !known.Add(piece.Code))
             {
                 row.Bad("kit_item", "stands twice", "once, whatever the case of its letters");

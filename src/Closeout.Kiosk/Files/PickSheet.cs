@@ -88,6 +88,13 @@ public static class PickSheet
             yield return $"SHORT {l.Short} {l.Item.Description}: the depot has no more.";
         }
 
+        var weight = plan.Weight(van.Code);
+        foreach (var cut in weight.Cut)
+        {
+            yield return $"CUT {cut.Units} {cut.Item.Description}: too heavy for this van.";
+        }
+
+        yield return $"Weight: {WeightWords.Of(depot.Setup.Units, weight)}.";
         foreach (var lack in KitCheck.MissingOf(depot, van.Code))
         {
             yield return $"KIT bring {lack.Missing} {lack.Piece.Description}.";

@@ -56,7 +56,7 @@ public sealed record UsageFile(IReadOnlyList<DateOnly> Dates, IReadOnlyList<Dail
         return new(
             [.. visits.Values.Select(v => v.Date).Distinct().Order()],
             [.. visits.Values.GroupBy(v => (v.Date, v.Kind)).OrderBy(g => g.Key.Date).ThenBy(g => g.Key.Kind).Select(Sum)],
-            [.. visits.Values.Where(v => v.Date == today).GroupBy(v => v.Van).OrderBy(g => g.Key).Select(g => new VanUse(today!.Value, g.Key, Total(g)))],
+            [.. visits.Values.Where(v => v.Date == today).GroupBy(v => v.Van).OrderBy(g => g.Key).Select(g => new VanUse(today!.Value, g.Key, Total(g), Kinds(g)))],
             [.. visits.Values.Select(v => new VanDay(v.Date, v.Van)).Distinct().OrderBy(d => d.Date).ThenBy(d => d.Van)]);
     }
 
@@ -79,4 +79,7 @@ public sealed record UsageFile(IReadOnlyList<DateOnly> Dates, IReadOnlyList<Dail
 
     private static IReadOnlyList<ItemUnits> Total(IEnumerable<Visit> visits) =>
         [.. visits.SelectMany(v => v.Used).GroupBy(u => u.Key, u => u.Value).OrderBy(g => g.Key).Select(g => new ItemUnits(g.Key, (int)Math.Min(int.MaxValue, g.Sum(x => (long)x))))];
+
+    private static IReadOnlyList<KindVisits> Kinds(IEnumerable<Visit> visits) =>
+        [.. visits.GroupBy(v => v.Kind).OrderBy(g => g.Key).Select(g => new KindVisits(g.Key, g.Count()))];
 }

@@ -13,15 +13,16 @@ public static class WallCsv
         foreach (var state in Readiness.Of(depot.InFileUnits))
         {
             csv.Text(state.Van.Code.Text).Number(state.Van.Bay).Text(state.With?.Text)
-                .Text(Status(state.Shift)).Text(StepWords.Name(state.Shift?.Step ?? Step.OnTheRoad)).Text(Readiness.Words(state.Morning))
+                .Text(Status(state)).Text(StepWords.Name(state.Shift?.Step ?? Step.OnTheRoad)).Text(Readiness.Words(state.Morning))
                 .Text(string.Join("; ", state.Holds.Concat(state.Notes))).EndRow();
         }
 
         return csv.Bytes();
     }
 
-    private static string Status(Shift? shift) => shift switch
+    private static string Status(VanState state) => state.Shift switch
     {
+        null when state.Explained is { StayedIn: true } => "stayed in",
         null => "on the road",
         { IsClosed: true } => "closed",
         _ => "closing out",

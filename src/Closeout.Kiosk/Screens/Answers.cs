@@ -23,6 +23,7 @@ public static class Answers
         var (van, form) = (screen.Van, screen.Form);
         return screen.At switch
         {
+            _ when screen.IsReport => Report(van, form),
             Step.Leftovers when screen.Item is { } blind && Questions.IsBlind(depot.Shift(van)!, blind) && (form["sealed"].Text.Length == 0 || form["kept"].Text.Length == 0) =>
                 Answer.Lacks("This one is counted blind: type the sealed cartons and the loose units that you see, 0 where there are none."),
             Step.Leftovers when screen.Item is { } item =>
@@ -30,7 +31,6 @@ public static class Answers
             Step.Leftovers => Answer.Of(new ConfirmLeftovers(van)),
             Step.Cardboard => Rest(form.Fields.Where(f => f.Typed is not null).Select(f => One(depot, screen, f)), new ConfirmCardboard(van)),
             Step.Mileage => Mileage(depot, van, form),
-            Step.Damage when screen.IsReport => Report(van, form),
             Step.Damage => Damage(depot.Shift(van)!, form),
             Step.Kit => Rest(form.Fields.Where(f => f.Typed is not null).Select(f => One(depot, screen, f)), new ConfirmKit(van)),
             Step.Weekly => Weekly(van, form),
@@ -44,6 +44,12 @@ public static class Answers
     /// <summary>The one field of a list that was typed in.</summary>
     public static Answer One(Depot depot, CloseoutScreen screen, Field field)
     {
+        if (screen.At == Step.Cardboard && field.Name.StartsWith(Questions.StreamField, StringComparison.Ordinal))
+        {
+            var amount = Number(field) ?? 0;
+            return Answer.Of(new CountStream(screen.Van, new(field.Name[Questions.StreamField.Length..]), field.Kind == FieldKind.Number ? depot.Setup.Units.Pounds(amount) : amount));
+        }
+
         if (screen.At == Step.Cardboard)
         {
             return Answer.Of(new CountBoxes(screen.Van, new(field.Name), Whole(field)));
@@ -52,11 +58,12 @@ public static class Answers
         var piece = field.Name.Split('/')[0];
         if (field.Kind != FieldKind.Date)
         {
-            return Answer.Of(new CountKit(screen.Van, new(piece), Whole(field), KitCheck.DateOf(depot, screen.Van, new(piece))));
+            return Answer.Of(new CountKit(screen.Van, new(piece), Whole(field)));
         }
 
+        var isTest = field.Name.EndsWith("/tested", StringComparison.Ordinal);
         return Date(field) is { } date
-            ? Answer.Of(new CountKit(screen.Van, new(piece), Whole(screen.Form[piece]), date))
+            ? Answer.Of(new CountKit(screen.Van, new(piece), Whole(screen.Form[piece]), isTest ? null : date, isTest ? date : null))
             : Answer.Lacks($"\"{field.Text}\" is no date. Type it as YYYY-MM-DD, or clear the field.");
     }
 
@@ -108,14 +115,27 @@ public static class Answers
             zone = Questions.Zones[number - 1];
         }
 
-        return form["severity"].Text.ToUpperInvariant() switch
+        var at = form["told_at"].Text;
+        if (at.Length > 0 && Clock(at) is null)
         {
-            "N" => Answer.Of(new ReportDamage(van, zone, Severity.Note, form["what"].Text)),
-            "R" => Answer.Of(new ReportDamage(van, zone, Severity.Repair, form["what"].Text)),
-            "U" => Answer.Of(new ReportDamage(van, zone, Severity.Unsafe, form["what"].Text)),
-            _ => Answer.Lacks("Say how bad it is: N note, R to repair, U unsafe."),
-        };
+            return Answer.Lacks($"\"{at}\" is no time. Type it as HH:MM, or clear the field.");
+        }
+
+        return Severity(form) is { } severity
+            ? Answer.Of(new ReportDamage(
+                van, zone, severity, form["what"].Text, severity == DayBook.Severity.Note ? true : form["drivable"].Text.ToUpperInvariant() != "N" && severity != DayBook.Severity.Unsafe,
+                form["told"].Text, at.Length > 0 ? Clock(at) : null))
+            : Answer.Lacks("Say how bad it is: N note, R to repair, U unsafe.");
     }
+
+    /// <summary>How bad a damage is said to be; null: not said.</summary>
+    public static Severity? Severity(Form form) => form["severity"].Text.ToUpperInvariant() switch
+    {
+        "N" => DayBook.Severity.Note,
+        "R" => DayBook.Severity.Repair,
+        "U" => DayBook.Severity.Unsafe,
+        _ => null,
+    };
 
     private static Answer Weekly(Code<Van> van, Form form)
     {
@@ -125,10 +145,21 @@ public static class Answers
             return Answer.Lacks($"\"{oil.Text}\" is no date. Type it as YYYY-MM-DD, or clear the field.");
         }
 
+        if (WalkRound.Parts.FirstOrDefault(p => form[p].Text.ToUpperInvariant() is not ("Y" or "N")) is { } open)
+        {
+            return Answer.Lacks($"Say whether {open} is in order: Y yes, N no.");
+        }
+
         return form["clean"].Text.ToUpperInvariant() is var clean && clean is "Y" or "N"
-            ? Answer.Of(new CheckWeekly(van, Date(oil), Whole(form["photos"]), clean == "Y"))
+            ? Answer.Of(new CheckWeekly(van, Date(oil), Whole(form["photos"]), clean == "Y", [.. WalkRound.Parts.Where(p => IsNot(form, p))]))
             : Answer.Lacks("Say whether it is clean inside: Y yes, N no.");
     }
+
+    /// <summary>A part of the walk-round that is said not to be in order.</summary>
+    public static bool IsNot(Form form, string part) => form[part].Text.ToUpperInvariant() == "N";
+
+    private static TimeOnly? Clock(string text) =>
+        TimeOnly.TryParseExact(text, "HH:mm", CultureInfo.InvariantCulture, DateTimeStyles.None, out var clock) ? clock : null;
 
     private static int Whole(Field field) => int.TryParse(field.Text, NumberStyles.None, CultureInfo.InvariantCulture, out var number) ? number : 0;
 

@@ -1,6 +1,7 @@
 using Closeout.DayBook;
 using Closeout.Shifts;
 using Closeout.Stock;
+using Closeout.Vans;
 
 namespace Closeout.Screens;
 
@@ -17,13 +18,14 @@ public static class CloseoutKeys
         var form = s.Form;
         return key.Press switch
         {
-            Press.Escape => (model with { Screen = s.IsReport ? Questions.At(depot, s.Van, Step.Damage) : Update.Back(depot, s.Van) }, null),
+            Press.Escape => (model with { Screen = s.IsReport ? Reported(depot, s) : Update.Back(depot, s.Van) }, null),
+            Press.F8 when s.At != Step.Closed => (model with { Screen = new AttachScreen(s.Van, s, Form.Of(new Field("path", "Picture or folder", FieldKind.Words, ""))) }, null),
             Press.PageUp => (model with { Screen = Stepped(depot, s, -1) }, null),
             Press.PageDown => (model with { Screen = Stepped(depot, s, 1) }, null),
             _ when s.At == Step.Closed => (model, null),
             Press.Up => (model with { Screen = form.Focus > 0 ? s with { Form = form.Move(-1) } : Earlier(depot, s) }, null),
             Press.Down or Press.Tab => (model with { Screen = form.IsLast && s is { At: Step.Leftovers, Item: { } item } ? Item(depot, s, item, 1) : s with { Form = form.Move(1) } }, null),
-            Press.Backspace => (model with { Screen = Refilled(depot, s with { Form = form.Erase(), Doubted = null }) }, null),
+            Press.Backspace => (model with { Screen = Refilled(depot, s with { Form = form.Erase(), Doubted = Kept(s) }) }, null),
             Press.Enter => Enter(depot, model, s),
             Press.Character => Typed(depot, model, s, key.Character),
             _ => (model, null),
@@ -38,10 +40,19 @@ public static class CloseoutKeys
         {
             CountLeftover c when shift.Step == Step.Leftovers => Questions.At(depot, s.Van, Step.Leftovers, Questions.NextItem(depot, shift, c.Item)),
             CountBoxes or CountKit => Onward(Questions.At(depot, s.Van, s.At), s.Form.Focus + 1),
-            ReportDamage => Questions.At(depot, s.Van, Step.Damage),
+            CountStream => Onward(Questions.At(depot, s.Van, s.At), s.Form.Focus + 1),
+            ReportDamage => Reported(depot, s),
             _ => Questions.Open(depot, s.Van),
         };
     }
+
+    /// <summary>A doubted reading typed once more is the same answer again; elsewhere a key begins a new one.</summary>
+    private static Command? Kept(CloseoutScreen s) => s.At == Step.Mileage ? s.Doubted : null;
+
+    /// <summary>Back from the report of a damage: to the walk-round as it stood, or to the question whether there is more.</summary>
+    private static CloseoutScreen Reported(Depot depot, CloseoutScreen s) => Questions.At(depot, s.Van, s.At) is var screen && s.Behind is { } behind
+        ? screen with { Form = behind.Move(1) }
+        : screen;
 
     private static CloseoutScreen Onward(CloseoutScreen s, int focus) => s with { Form = s.Form.Move(focus) };
 
@@ -60,10 +71,17 @@ public static class CloseoutKeys
 
         switch (s.At)
         {
+            case Step.Weekly when !s.IsReport && now is { Kind: FieldKind.Letter } part && WalkRound.Find(part.Name) is not null && Answers.IsNot(form, part.Name) && !IsTold(depot, s.Van, part.Name):
+                return (model with { Screen = s with { IsReport = true, Behind = form, Form = Questions.Report(part.Name) } }, null);
+            case Step.Damage or Step.Weekly when s.IsReport && now is { Name: "what" } && Answers.Severity(form) == Severity.Note:
+                return Give(depot, model, s, Answers.All(depot, s));
+            case Step.Cardboard when now is { Typed: null } && IsStream(now) && form.Fields.Skip(form.Focus).All(f => f.Typed is null):
+                // Nothing else came home: one key, not one for each stream.
+                return Give(depot, model, s, Answers.All(depot, s));
             case Step.Leftovers when s.Item is { } blind && Questions.IsBlind(depot.Shift(s.Van)!, blind) && !form.IsLast:
             case Step.Leftovers when !form.IsUntouched && !form.IsLast:
-            case Step.Weekly when !form.IsLast:
-            case Step.Damage when s.IsReport && !form.IsLast:
+            case Step.Weekly when !s.IsReport && !form.IsLast:
+            case Step.Damage or Step.Weekly when s.IsReport && !form.IsLast:
             case Step.Mileage when now?.Name == "odometer" && now.Text.Length > 0:
             case Step.Mileage when now?.Name == "fuel" && now.Text.Length > 0:
             case Step.Cardboard or Step.Kit when now is { Typed: null } && !form.IsLast:
@@ -76,6 +94,10 @@ public static class CloseoutKeys
                 return Give(depot, model, s, Answers.All(depot, s));
         }
     }
+
+    private static bool IsStream(Field field) => field.Name.StartsWith(Questions.StreamField, StringComparison.Ordinal);
+
+    private static bool IsTold(Depot depot, Code<Van> van, string part) => depot.Shift(van)!.Damages.Any(d => WalkRound.Find(d.Zone) == part);
 
     private static string Unseen(Depot depot, Code<Van> van, Code<Item> item) => !depot.Shift(van)!.SpotItems.Contains(item) && depot.Reported(van, item) is > 0 and var used
         ? $"Visits report {used} used of {depot.Setup.Item(item).Description}, and it is not counted. Count it, or * again: the rest as booked all the same."
@@ -100,6 +122,8 @@ public static class CloseoutKeys
                 return Give(depot, model, s, Answer.Of(Answers.AsBooked(depot, s)));
             case '=' when s.At is Step.Cardboard or Step.Kit or Step.Mileage && IsLookedAt(depot, s):
                 return (model with { Screen = Stepped(depot, s, 1) }, null);
+            case '=' when s.At == Step.Weekly && !s.IsReport:
+                return (model with { Screen = s with { Form = s.Form with { Focus = WalkRound.Parts.Count } } }, null);
             case '=' when s.At is Step.Cardboard or Step.Kit:
                 return Give(depot, model, s, Answers.All(depot, s));
             case '*' when s.At == Step.Leftovers && depot.Shift(s.Van)!.Step > Step.Leftovers:
@@ -108,11 +132,11 @@ public static class CloseoutKeys
                 return (model with { Screen = Questions.At(depot, s.Van, Step.Leftovers, unseen) with { Doubted = new ConfirmLeftovers(s.Van) }, Said = Unseen(depot, s.Van, unseen) }, null);
             case '*' when s.At == Step.Leftovers:
                 return Give(depot, model, s, Answer.Of(new ConfirmLeftovers(s.Van)));
-            case 'd' or 'D' when s.At == Step.Damage && !s.IsReport:
+            case 'd' or 'D' when s is { At: Step.Damage, IsReport: false }:
                 return (model with { Screen = s with { IsReport = true, Form = Questions.Report() } }, null);
             default:
                 return now is not null && s.Form.Type(c) is { } form
-                    ? (model with { Screen = Refilled(depot, s with { Form = form, Doubted = null }) }, null)
+                    ? (model with { Screen = Refilled(depot, s with { Form = form, Doubted = Kept(s) }) }, null)
                     : (model, null);
         }
     }
@@ -188,7 +212,9 @@ public static class CloseoutKeys
         return Questions.At(depot, s.Van, steps[to], steps[to] == Step.Leftovers && shift.Step > Step.Leftovers ? first : null);
     }
 
-    private static CloseoutScreen Refilled(Depot depot, CloseoutScreen s) => s is { At: Step.Leftovers, Item: { } item } && !Questions.IsBlind(depot.Shift(s.Van)!, item)
+    private static CloseoutScreen Refilled(Depot depot, CloseoutScreen s) => s.IsReport
+        ? s with { Form = s.Form.With(s.Form["drivable"] with { Shown = Answers.Severity(s.Form) == Severity.Unsafe ? "N" : "Y" }) }
+        : s is { At: Step.Leftovers, Item: { } item } && !Questions.IsBlind(depot.Shift(s.Van)!, item)
         ? s with { Form = Questions.Refill(depot, depot.Shift(s.Van)!, item, s.Form) }
         : s;
 }

@@ -1,8 +1,10 @@
 using System.Globalization;
+using Closeout.Cardboard;
 using Closeout.DayBook;
+using Closeout.Leads;
 using Closeout.Restock;
-using Closeout.Shifts;
 using Closeout.Stock;
+using Closeout.Vans;
 
 namespace Closeout.Screens;
 
@@ -20,12 +22,62 @@ public enum DeskTask
 
     /// <summary>A lead lifts the holds of a van.</summary>
     Lift,
+
+    /// <summary>A lead puts a van on hold.</summary>
+    Hold,
+
+    /// <summary>A lead closes an incident.</summary>
+    Close,
+
+    /// <summary>A lead writes off boxes that nobody found.</summary>
+    WriteOff,
+
+    /// <summary>Boxes of cartons opened at the depot.</summary>
+    DepotBoxes,
+
+    /// <summary>The hauler emptied the container.</summary>
+    Pickup,
+
+    /// <summary>A collecting box goes to a recycler.</summary>
+    Ship,
+
+    /// <summary>A lead resets somebody's PIN.</summary>
+    ResetPin,
+
+    /// <summary>A lead issues a PIN to somebody.</summary>
+    IssuePin,
+
+    /// <summary>A lead looks over a signed close-out.</summary>
+    Check,
+
+    /// <summary>A lead opens a signed close-out again.</summary>
+    Reopen,
+
+    /// <summary>A lead closes a van out for somebody else.</summary>
+    Behalf,
+
+    /// <summary>A lead explains why a van is not closed out.</summary>
+    Excuse,
+
+    /// <summary>A lead moves bookings to another van.</summary>
+    Move,
+
+    /// <summary>A lead ends the business date.</summary>
+    EndDay,
 }
 
-/// <summary>What a filled-in desk form asks to have recorded, or a sentence that says what is missing.</summary>
-public readonly record struct DeskAnswer(StockCommand? Command, string? Missing)
+/// <summary>What a filled-in desk form asks to have done, or a sentence that says what is missing.</summary>
+public readonly record struct DeskAnswer(Act? Act, string? Missing)
 {
-    public static implicit operator DeskAnswer(StockCommand command) => new(command, null);
+    public static implicit operator DeskAnswer(StockCommand command) => new(new StockAct(command, "Recorded."), null);
+
+    public static implicit operator DeskAnswer(YardCommand command) => new(new YardAct(command, "Recorded."), null);
+
+    public static implicit operator DeskAnswer(VanCommand command) => new(new VanAct(command, $"{command.Van}: recorded, with your reason."), null);
+
+    public static implicit operator DeskAnswer(LeadCommand command) => new(new LeadAct(command, "Recorded."), null);
+
+    public static implicit operator DeskAnswer(Act act) => new(act, null);
 
     public static implicit operator DeskAnswer(string missing) => new(null, missing);
 }
@@ -55,10 +107,9 @@ public static class DeskForms
             new Field("loose", "Loose units there", FieldKind.Count, ""),
             new Field("reason", "Why", FieldKind.Words, ""),
             new Field("by", "Your code", FieldKind.Code, "")),
-        DeskTask.Lift => Form.Of(
-            new Field("reason", "Why it may go out", FieldKind.Words, ""),
-            new Field("by", "Lead's code", FieldKind.Code, "")),
-        _ => throw new InvalidOperationException($"no form for {task}"),
+        DeskTask.ResetPin or DeskTask.IssuePin => Form.Of(new Field("by", "Lead's code", FieldKind.Code, "")),
+        >= DeskTask.Check => LeadForms.Of(task),
+        _ => YardForms.Of(task),
     };
 
     /// <summary>The command that a form comes to.</summary>
@@ -68,11 +119,10 @@ public static class DeskForms
         DeskTask.Change => Change(depot, s, date),
         DeskTask.Delivery => Delivery(s.Form),
         DeskTask.Correction => Correction(depot, s.Form),
-        _ => throw new InvalidOperationException($"no command for {s.Task}"),
+        DeskTask.ResetPin or DeskTask.IssuePin => PeopleKeys.Answer(s),
+        >= DeskTask.Check => LeadForms.Answer(depot, s),
+        _ => YardForms.Answer(depot, s),
     };
-
-    /// <summary>The command that lifts a van's holds; null: no lead's code was typed.</summary>
-    public static Command? Lifting(DeskScreen s) => By(s.Form) is { } lead ? new LiftHolds(s.Van!.Value, s.Form["reason"].Text, lead) : null;
 
     private static DeskAnswer Change(Depot depot, DeskScreen s, DateOnly date)
     {
@@ -165,9 +215,9 @@ public static class DeskForms
         return new CorrectCount(boxed is null ? Place.Loose(van) : Place.Sealed(van), item, boxed ?? single!.Value, reason, by);
     }
 
-    private static Code<Technician>? By(Form form) => CodeOf<Technician>(form["by"]);
+    public static Code<Technician>? By(Form form) => CodeOf<Technician>(form["by"]);
 
-    private static Code<T>? CodeOf<T>(Field field) => Code<T>.IsValid(field.Text) ? new Code<T>(field.Text) : null;
+    public static Code<T>? CodeOf<T>(Field field) => Code<T>.IsValid(field.Text) ? new Code<T>(field.Text) : null;
 
-    private static int? Whole(Field field) => int.TryParse(field.Text, NumberStyles.None, CultureInfo.InvariantCulture, out var number) ? number : null;
+    public static int? Whole(Field field) => int.TryParse(field.Text, NumberStyles.None, CultureInfo.InvariantCulture, out var number) ? number : null;
 }

@@ -1,7 +1,6 @@
 using Closeout.DayBook;
 using Closeout.Restock;
 using Closeout.Stock;
-using Closeout.Vans;
 
 namespace Closeout.Screens;
 
@@ -18,7 +17,7 @@ public static class DeskView
         }
 
         FormView.Draw(sheet, row + 1, 2, s.Form, 0, s.Form.Fields.Count, 24, sheet.Width - 2);
-        View.Keys(sheet, s.Task is DeskTask.Change or DeskTask.Lift
+        View.Keys(sheet, s.Task is not (DeskTask.Delivery or DeskTask.Correction)
             ? "Enter next, and record at the last   Up back   F1 help   Esc leave it"
             : $"Enter next, record at the last   F5 {(s.Task == DeskTask.Delivery ? "correct a count" : "a delivery")}   F1 help   Esc leave");
     }
@@ -28,7 +27,16 @@ public static class DeskView
         DeskTask.Change => "CHANGE THE PLAN",
         DeskTask.Delivery => "A DELIVERY",
         DeskTask.Correction => "CORRECT A COUNT",
-        DeskTask.Lift => "LIFT OR CLOSE",
+        DeskTask.Lift => "LIFT A HOLD",
+        DeskTask.Hold => "HOLD A VAN",
+        DeskTask.Close => "CLOSE AN INCIDENT",
+        DeskTask.WriteOff => "WRITE BOXES OFF",
+        DeskTask.DepotBoxes => "BOXES OPENED HERE",
+        DeskTask.Pickup => "THE HAULER CAME",
+        DeskTask.Ship => "SHIP A COLLECTING BOX",
+        DeskTask.ResetPin => "RESET A PIN",
+        DeskTask.IssuePin => "ISSUE A PIN",
+        >= DeskTask.Check => LeadForms.Title(task),
         _ => throw new InvalidOperationException($"no title for {task}"),
     };
 
@@ -45,13 +53,13 @@ public static class DeskView
             yield break;
         }
 
-        if (s.Task == DeskTask.Lift)
+        if (s.Task is not (DeskTask.Delivery or DeskTask.Correction))
         {
-            var state = Readiness.Of(depot, depot.Setup.Van(s.Van!.Value));
-            yield return state.Holds.Count > 0
-                ? $"{s.Van} {state.Van.Name} is held: {string.Join("; ", state.Holds)}"
-                : $"{s.Van} {state.Van.Name} has damages open: {string.Join("; ", Readiness.OpenDamages(depot, s.Van.Value).Select(Readiness.DamageWords))}";
-            yield return "A damaged van, or one without its safety kit, goes out only when somebody licensed to say so said so, by local rules and the maker's instructions. The book records that you settled it, and why; it does not say that the van is safe.";
+            foreach (var line in s.Person is not null ? PeopleKeys.About(depot, s) : s.Task >= DeskTask.Check ? LeadForms.About(depot, s) : YardText.About(depot, s))
+            {
+                yield return line;
+            }
+
             yield break;
         }
 

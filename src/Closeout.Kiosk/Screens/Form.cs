@@ -14,6 +14,9 @@ public enum FieldKind
     /// <summary>YYYY-MM-DD.</summary>
     Date,
 
+    /// <summary>HH:MM.</summary>
+    Clock,
+
     /// <summary>A code, typed or scanned.</summary>
     Code,
 
@@ -38,6 +41,7 @@ public sealed record Field(string Name, string Label, FieldKind Kind, string Sho
         FieldKind.Count => 5,
         FieldKind.Number => 9,
         FieldKind.Date => 10,
+        FieldKind.Clock => 5,
         FieldKind.Code => 24,
         FieldKind.Letter => 1,
         FieldKind.Words => 38,
@@ -55,6 +59,7 @@ public sealed record Field(string Name, string Label, FieldKind Kind, string Sho
             FieldKind.Count => char.IsAsciiDigit(c),
             FieldKind.Number => char.IsAsciiDigit(c) || (c == '.' && !typed.Contains('.')),
             FieldKind.Date => char.IsAsciiDigit(c) || c == '-',
+            FieldKind.Clock => char.IsAsciiDigit(c) || c == ':',
             FieldKind.Code => char.IsAsciiLetterOrDigit(c) || c is '.' or '_' or '-',
             FieldKind.Letter => char.IsAsciiLetter(c),
             FieldKind.Words => !char.IsControl(c),

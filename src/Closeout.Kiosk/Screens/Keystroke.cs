@@ -21,6 +21,8 @@ public enum Press
     F5,
     F6,
     F7,
+    F8,
+    F9,
     Quit,
 }
 

@@ -1,11 +1,20 @@
+using Closeout.DayBook;
+using Closeout.Leads;
+using Closeout.People;
 using Closeout.Shifts;
+using Closeout.Stock;
 using Closeout.Store;
 
 namespace Closeout.Screens;
 
 /// <summary>The kiosk without a terminal: keys in, model out, entries to the desk. The terminal view and the tests drive the same one.</summary>
-public sealed class KioskSession(Desk desk, Archive archive)
+/// <param name="seats">Says to other kiosks which van is walked here; null: there are no others.</param>
+/// <param name="daily">The day's backup; null: none is made.</param>
+/// <param name="pins">Null: the program's own, with the usual iterations and the machine's name.</param>
+public sealed class KioskSession(Desk desk, Archive archive, Attachments attachments, VanSeats? seats = null, DailyBackup? daily = null, Pins? pins = null)
 {
+    private readonly PinGate gate = new(desk, pins ?? new Pins());
+
     public Desk Desk => desk;
 
     public Model Model { get; private set; } = Model.Start;
@@ -16,11 +25,12 @@ public sealed class KioskSession(Desk desk, Archive archive)
     /// <summary>One key.</summary>
     public void Press(Keystroke key)
     {
-        var (model, act) = Update.On(desk.Depot, () => desk.Plan, Model, key);
+        var (model, act) = Update.On(desk.Depot, () => desk.Plan, gate.Key(Model), key);
         Model = model;
         try
         {
-            Do(act);
+            (Model, var allowed) = gate.Pass(Model, act);
+            Do(allowed);
         }
         catch (BookException e)
         {
@@ -28,16 +38,49 @@ public sealed class KioskSession(Desk desk, Archive archive)
         }
 
         Model = Settle.On(desk.Depot, Model);
+        Sit();
     }
+
+    /// <summary>An open close-out is walked at one kiosk: the second is told who has it.</summary>
+    private void Sit()
+    {
+        if (seats is null)
+        {
+            return;
+        }
+
+        if (Walked(Model.Screen) is not { } van)
+        {
+            seats.Leave();
+        }
+        else if (seats.Take(van, desk.Now) is { } holder)
+        {
+            Model = new(Update.Back(desk.Depot, van), $"{van} {desk.Depot.Setup.Van(van).Name} is being closed out at {holder}. Go on there, or press Esc there first.");
+        }
+    }
+
+    private Code<Van>? Walked(Screen screen) => screen switch
+    {
+        CloseoutScreen s when desk.Depot.Shift(s.Van) is { IsClosed: false } => s.Van,
+        AttachScreen s => Walked(s.Back),
+        PinScreen s => Walked(s.Back),
+        HelpScreen s => Walked(s.Back),
+        _ => null,
+    };
 
     /// <summary>Takes in what other programs wrote. True when the screen may have changed.</summary>
     public bool Refresh()
     {
+        daily?.Begin();
+        var told = TellOfBackup();
         try
         {
+            var rested = gate.Rested(Model);
+            var same = ReferenceEquals(rested, Model);
+            Model = rested;
             if (!desk.Refresh())
             {
-                return false;
+                return told || !same;
             }
 
             Model = Settle.On(desk.Depot, Model);
@@ -48,6 +91,18 @@ public sealed class KioskSession(Desk desk, Archive archive)
             Model = Model with { Said = e.Message };
             return true;
         }
+    }
+
+    /// <summary>Says that a backup failed, once nothing else is being said. It stops nobody.</summary>
+    private bool TellOfBackup()
+    {
+        if (Model.Said.Length > 0 || daily?.Failure() is not { Length: > 0 } failure)
+        {
+            return false;
+        }
+
+        Model = Model with { Said = failure };
+        return true;
     }
 
     /// <summary>The screen as it stands.</summary>
@@ -64,12 +119,37 @@ public sealed class KioskSession(Desk desk, Archive archive)
                 break;
             case CardboardAct:
                 var today = desk.Depot.Date;
-                Model = new(new CardboardScreen(archive.Boxes(today.AddDays(-62), today)));
+                Model = new(new CardboardScreen(archive.Boxes(today.AddYears(-1), today), archive.Streams(today.AddYears(-1), today)));
                 break;
             case StockAct stock:
-                Model = desk.Record(stock.Command) is { } refusal
-                    ? Model with { Said = refusal.Text }
-                    : PlanKeys.Recorded(desk.Plan, desk.Depot, Model, stock.Done);
+                Model = Told(desk.Record(stock.Command), stock.Done);
+                break;
+            case YardAct yard:
+                Model = Told(desk.Record(yard.Command), yard.Done);
+                break;
+            case VanAct van:
+                Model = Told(desk.Record(van.Command), van.Done);
+                break;
+            case ResetPinAct reset:
+                Model = Told(desk.Record(new ResetPin(reset.Person, reset.Lead)), $"The PIN of {reset.Person} is reset.");
+                break;
+            case IssuePinAct issue:
+                Model = gate.Issue(Model, issue);
+                break;
+            case LeadAct lead:
+                Model = Told(desk.Record(lead.Command), lead.Done);
+                break;
+            case BehalfAct behalf:
+                Model = Told(Behalf(behalf), $"{behalf.Van} is closed out for {behalf.For}; the wall says so.");
+                break;
+            case EndDayAct end:
+                Model = desk.EndDay(end.Next, end.Lead) is { } refused ? Model with { Said = refused.Text } : new(new WallScreen(), $"{View.Day(desk.Depot.Date)} is open. Load its day folder for bookings and visit reports.");
+                break;
+            case DayBookAct:
+                Model = new(new DayBookScreen([.. DayBookWords.Of(desk.Entries()).Reverse()]));
+                break;
+            case AttachAct attach:
+                Attach(attach);
                 break;
             case RecordAct record:
                 Record(record.Commands);
@@ -79,15 +159,72 @@ public sealed class KioskSession(Desk desk, Archive archive)
         }
     }
 
+    private Model Told(Refusal? refusal, string done) =>
+        refusal is null ? PlanKeys.Recorded(desk.Plan, desk.Depot, Model, done) : Model with { Said = refusal.Text };
+
+    /// <summary>Everything that was not answered as booked, one entry each, then the lead's name. The lead is looked at first: nothing is half done.</summary>
+    private Refusal? Behalf(BehalfAct act)
+    {
+        if (LeadDecider.MaySignFor(desk.Depot, act.Why, act.Lead) is { } refused)
+        {
+            return refused;
+        }
+
+        if (desk.Depot.Shift(act.Van) is null && desk.Record(new ComeIn(act.Van, act.For)) is { } notIn)
+        {
+            return notIn;
+        }
+
+        while (desk.Depot.Shift(act.Van) is { Step: < Step.SignOff })
+        {
+            if (desk.Record(AsBooked.Answer(desk.Depot, act.Van)) is { } refusal)
+            {
+                return refusal;
+            }
+        }
+
+        return desk.Record(new SignFor(act.Van, act.Why, act.Lead));
+    }
+
+    /// <summary>Pictures one after the other: each is in the book before the next is looked at.</summary>
+    private void Attach(AttachAct attach)
+    {
+        var found = Attachments.At(attach.Path.Length > 0 ? attach.Path : attachments.Inbox);
+        var (there, known) = (0, desk.Depot.Shift(attach.Van)!.Photos.Select(p => p.Sha256).ToHashSet());
+        foreach (var path in found)
+        {
+            var taken = attachments.Take(path);
+            if (found.Count > 1 && known.Contains(taken.Sha256))
+            {
+                continue;
+            }
+
+            if (desk.Record(new AttachPhoto(attach.Van, taken.Sha256, taken.Name, taken.Bytes)) is { } refusal)
+            {
+                Model = Model with { Said = refusal.Text };
+                return;
+            }
+
+            there++;
+        }
+
+        Model = new(((AttachScreen)Model.Screen).Back.Refreshed(desk.Depot), $"{View.Count(there, "picture is", "pictures are")} attached.");
+    }
+
     private void Record(IReadOnlyList<Command> commands)
     {
         foreach (var command in commands)
         {
             if (desk.Record(command) is { } refusal)
             {
-                Model = Update.Refused(Model, command, refusal);
+                Model = Update.Refused(desk.Depot, Model, command, refusal);
                 return;
             }
+        }
+
+        if (commands[^1] is Sign sign)
+        {
+            gate.Signed(sign.Technician);
         }
 
         Model = Update.Recorded(desk.Depot, Model, commands);

@@ -118,6 +118,8 @@ public sealed class KioskWindow : Runnable
         _ when key == Key.F5 => Press.F5,
         _ when key == Key.F6 => Press.F6,
         _ when key == Key.F7 => Press.F7,
+        _ when key == Key.F8 => Press.F8,
+        _ when key == Key.F9 => Press.F9,
         _ => null,
     };
 }

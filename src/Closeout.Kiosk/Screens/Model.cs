@@ -1,8 +1,11 @@
+using Closeout.Cardboard;
 using Closeout.DayBook;
+using Closeout.Leads;
 using Closeout.Restock;
 using Closeout.Shifts;
 using Closeout.Stock;
 using Closeout.Store;
+using Closeout.Vans;
 
 namespace Closeout.Screens;
 
@@ -22,8 +25,15 @@ public sealed record WhoScreen(Code<Van> Van, Form Form) : Screen;
 /// <param name="Find">What is typed to find an item; null: not finding.</param>
 /// <param name="IsReport">Whether a damage is being described.</param>
 /// <param name="Doubted">An answer that was asked again: given once more, it is recorded.</param>
+/// <param name="Behind">The walk-round as far as it was answered, while a damage found on it is described.</param>
 public sealed record CloseoutScreen(
-    Code<Van> Van, Step At, Code<Item>? Item, Form Form, string? Find = null, bool IsReport = false, Command? Doubted = null) : Screen;
+    Code<Van> Van, Step At, Code<Item>? Item, Form Form, string? Find = null, bool IsReport = false, Command? Doubted = null, Form? Behind = null) : Screen;
+
+/// <summary>Pictures to put beside a close-out.</summary>
+public sealed record AttachScreen(Code<Van> Van, CloseoutScreen Back, Form Form) : Screen;
+
+/// <summary>All there is to know of one van.</summary>
+public sealed record VanScreen(Code<Van> Van, int Top = 0) : Screen;
 
 /// <summary>How the lines of the plan are ordered.</summary>
 public enum PlanOrder
@@ -46,14 +56,33 @@ public sealed record LoadScreen(Code<Van> Van, Form Form) : Screen;
 
 /// <summary>The stock desk.</summary>
 /// <param name="Van">Of the line that is changed; null: no line.</param>
-public sealed record DeskScreen(DeskTask Task, Form Form, Screen Back, Code<Van>? Van = null, Code<Item>? Item = null) : Screen;
+/// <param name="Person">Whose PIN it is about; null: nobody's.</param>
+public sealed record DeskScreen(DeskTask Task, Form Form, Screen Back, Code<Van>? Van = null, Code<Item>? Item = null, Code<Technician>? Person = null) : Screen;
 
 /// <summary>How well the plan did.</summary>
 public sealed record AccuracyScreen(int Top = 0) : Screen;
 
-/// <summary>The recycling totals.</summary>
-/// <param name="Days">Boxes by day of the month and the weeks before, from the archive.</param>
-public sealed record CardboardScreen(IReadOnlyList<BoxDay> Days, int Top = 0) : Screen;
+/// <summary>What the screen of the yard shows.</summary>
+public enum YardPage
+{
+    Tonight,
+    Weeks,
+    Months,
+    Days,
+    Vans,
+    Items,
+    OtherWaste,
+}
+
+/// <summary>Cardboard and other waste.</summary>
+/// <param name="Boxes">Boxes of the last year, from the archive.</param>
+/// <param name="Streams">Other waste of the last year.</param>
+public sealed record CardboardScreen(IReadOnlyList<DatedBoxes> Boxes, IReadOnlyList<StreamDay> Streams, YardPage Page = YardPage.Tonight, int Top = 0) : Screen;
+
+/// <summary>The day book of the open date: who did what when.</summary>
+/// <param name="Lines">Its entries in words, the newest first.</param>
+/// <param name="Filter">Lines that do not contain it are left out.</param>
+public sealed record DayBookScreen(IReadOnlyList<(Recorded Recorded, DayBookLine Line)> Lines, string Filter = "", int Top = 0) : Screen;
 
 /// <summary>The keys and words of a screen.</summary>
 public sealed record HelpScreen(Screen Back) : Screen;
@@ -73,6 +102,28 @@ public sealed record RecordAct(IReadOnlyList<Command> Commands) : Act;
 
 /// <summary>Record a stock command, and say so.</summary>
 public sealed record StockAct(StockCommand Command, string Done) : Act;
+
+/// <summary>Record a command of the yard, and say so.</summary>
+public sealed record YardAct(YardCommand Command, string Done) : Act;
+
+/// <summary>Record a lead's command of a van, and say so.</summary>
+public sealed record VanAct(VanCommand Command, string Done) : Act;
+
+/// <summary>Record a lead's command, and say so.</summary>
+public sealed record LeadAct(LeadCommand Command, string Done) : Act;
+
+/// <summary>Close a van out for somebody: what was not answered as booked, then the lead's name under it.</summary>
+public sealed record BehalfAct(Code<Van> Van, Code<Technician> For, string Why, Code<Technician> Lead) : Act;
+
+/// <summary>End the business date.</summary>
+public sealed record EndDayAct(DateOnly Next, Code<Technician> Lead) : Act;
+
+/// <summary>Show the day book.</summary>
+public sealed record DayBookAct : Act;
+
+/// <summary>Copy pictures into the book and record them.</summary>
+/// <param name="Path">A picture, or a folder with pictures; empty: the book's inbox.</param>
+public sealed record AttachAct(Code<Van> Van, string Path) : Act;
 
 /// <summary>Show the cardboard totals.</summary>
 public sealed record CardboardAct : Act;

@@ -81,13 +81,9 @@ public static class PlanKeys
                 return (model with { Screen = s with { Form = s.Form.Erase() } }, null);
             case Press.Enter when !s.Form.IsLast:
                 return (model with { Screen = s with { Form = s.Form.Move(1) } }, null);
-            case Press.Enter when s.Task == DeskTask.Lift:
-                return DeskForms.Lifting(s) is { } lifting
-                    ? (model, new RecordAct([lifting]))
-                    : (model with { Said = "Only a lead lifts a hold: type the lead's code." }, null);
             case Press.Enter:
                 var answer = DeskForms.Answer(depot, s, plan.Date);
-                return answer.Missing is { } missing ? (model with { Said = missing }, null) : (model, new StockAct(answer.Command!, "Recorded."));
+                return answer.Missing is { } missing ? (model with { Said = missing }, null) : (model, answer.Act);
             case Press.Character:
                 return (model with { Screen = s with { Form = s.Form.Type(key.Character) ?? s.Form } }, null);
             default:
@@ -100,7 +96,7 @@ public static class PlanKeys
     {
         LoadScreen s when LoadForm(plan, s.Van, depot) is { Fields.Count: > 0 } left => new(s with { Form = Kept(s.Form, left) }, done),
         LoadScreen s => new(Update.Back(depot, s.Van), $"{s.Van} {depot.Setup.Van(s.Van).Name}: nothing is left to load."),
-        DeskScreen { Task: DeskTask.Change } s => new(s.Back, done),
+        DeskScreen { Task: not (DeskTask.Delivery or DeskTask.Correction) } s => new(s.Back, done),
         DeskScreen s => new(s with { Form = DeskForms.Of(s.Task) }, done),
         _ => model with { Said = done },
     };

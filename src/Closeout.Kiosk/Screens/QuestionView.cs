@@ -14,6 +14,9 @@ public static class QuestionView
     {
         switch (s.At)
         {
+            case var _ when s.IsReport:
+                Report(sheet, s.Form);
+                break;
             case Step.Leftovers when s.Find is not null:
                 Find(sheet, depot, s.Find);
                 break;
@@ -27,14 +30,13 @@ public static class QuestionView
                 Say(sheet, 3, "No carton was emptied: no box to flatten. Enter to go on.");
                 break;
             case Step.Cardboard:
-                var more = Say(sheet, 3, "Flatten these boxes and count them. A box that is not there stays missing until it is found.");
+                var more = Say(sheet, 3, depot.Setup.Depot.Streams.Count == 0
+                    ? "Flatten these boxes and count them. A box that is not there stays missing until it is found."
+                    : "Flatten the boxes, count them, and what else came home: Enter below the boxes says nothing did.");
                 List(sheet, more + 1, s.Form, 26);
                 break;
             case Step.Mileage:
                 Mileage(sheet, depot, shift, s.Form);
-                break;
-            case Step.Damage when s.IsReport:
-                Report(sheet, s.Form);
                 break;
             case Step.Damage:
                 Damage(sheet, shift, s.Form);
@@ -44,7 +46,7 @@ public static class QuestionView
                 List(sheet, below + 1, s.Form, 24);
                 break;
             case Step.Weekly:
-                Weekly(sheet, s.Form);
+                Weekly(sheet, depot, shift, s.Form);
                 break;
             case Step.SignOff or Step.Closed:
                 Summary(sheet, depot, shift, s);
@@ -111,9 +113,20 @@ public static class QuestionView
         var units = depot.Setup.Units;
         sheet.Write(4, 1, $"This morning   {units.Distance(depot.Van(shift.Van).OdometerMi)}", Look.Plain, Columns);
         FormView.Draw(sheet, 6, 1, form, 0, form["fuel"].Text.Length > 0 ? 3 : 2, 17);
-        if (Service.Of(depot.Setup.Van(shift.Van)).Note(Readiness.OdometerMi(depot, shift.Van), depot.Date, units) is { } service)
+        var row = 10;
+        if (DrivingHabit.Of(depot, shift.Van) is { } habit)
         {
-            sheet.Write(10, 1, service, Look.Plain, Columns);
+            row = Say(sheet, row, $"Its usual day: {units.Distance(habit.MedianMi)}");
+        }
+
+        if (Service.NoteOf(depot, depot.Setup.Van(shift.Van), units) is { } service)
+        {
+            row = Say(sheet, row, service);
+        }
+
+        if (FuelEconomy.Of(depot, shift.Van) is { } economy)
+        {
+            Say(sheet, row, economy.Words(units));
         }
     }
 
@@ -131,26 +144,42 @@ public static class QuestionView
             : "T that is all   D one more   N none after all: what you reported tonight is withdrawn");
     }
 
+    /// <summary>A van seen from above, its parts numbered: our own drawing, nobody's van.</summary>
+    private static readonly string[] Picture =
+    [
+        "           1 front",
+        "        .----------.       3 left side",
+        "       7|    6     |7      4 right side",
+        "        |----------|       5 roof, rack",
+        "        |          |       6 windscreen",
+        "       3|  5   9   |4      7 lights, mirrors",
+        "        |          |       8 tyres, wheels",
+        "       8'----------'8      9 inside",
+        "           2 rear",
+    ];
+
     private static void Report(Sheet sheet, Form form)
     {
-        sheet.Write(3, 1, "Where? A number, or in words:", Look.Plain, Columns);
-        for (var i = 0; i < Questions.Zones.Count; i++)
+        foreach (var (row, line) in Picture.Index())
         {
-            sheet.Write(4 + i % 5, i < 5 ? 3 : 26, $"{i + 1} {Questions.Zones[i]}", Look.Plain, 22);
+            sheet.Write(2 + row, 1, line, Look.Plain, Columns);
         }
 
-        FormView.Draw(sheet, 10, 1, form, 0, 1, 10);
-        sheet.Write(12, 1, "N note   R to repair   U unsafe, holds van", Look.Plain, Columns);
-        var severity = form["severity"];
-        FormView.Draw(sheet, 13, 1, form with { Fields = form.Fields.SetItem(1, severity with { After = "" }) }, 1, 1, 10);
-        FormView.Draw(sheet, 15, 1, form, 2, 1, 10);
+        FormView.Draw(sheet, 12, 1, form with { Fields = form.Fields.SetItem(1, form["severity"] with { After = "" }) }, 0, Answers.Severity(form) == Severity.Note ? 3 : 6, 15);
+        sheet.Write(13, 22, "N note R repair U unsafe", Look.Faint, Columns - 21);
+        sheet.Write(19, 1, Answers.Severity(form) switch
+        {
+            Severity.Note => "A note: it stands on the wall.",
+            Severity.Unsafe => "Unsafe holds the van. Tell the lead now.",
+            _ => "Not drivable holds the van. Who was told?",
+        }, Look.Strong, Columns);
     }
 
-    private static void Weekly(Sheet sheet, Form form)
+    private static void Weekly(Sheet sheet, Depot depot, Shift shift, Form form)
     {
-        var row = Say(sheet, 3, "The longer check of the week. Look at lights, tyres, glass, mirrors, wipers, doors, fluids seen, ladder rack, load secured, brakes as felt today.");
-        FormView.Draw(sheet, row + 1, 1, form, 0, 3, 18);
-        Say(sheet, row + 6, "Something wrong? PgUp to damage and describe it there.");
+        var row = Say(sheet, 2, "The weekly walk-round. N describes what is not in order; = says the rest is.");
+        var room = sheet.Height - 5 - row;
+        FormView.Draw(sheet, row, 1, form, FormView.Top(form, room), room, 20);
     }
 
     private static void Summary(Sheet sheet, Depot depot, Shift shift, CloseoutScreen s)
@@ -159,6 +188,11 @@ public static class QuestionView
         foreach (var line in SummaryLines.Of(depot, shift))
         {
             row = Say(sheet, row, line);
+        }
+
+        if (depot.Rehearsal)
+        {
+            row = Say(sheet, row, s.At == Step.SignOff ? "REHEARSAL: no PIN is asked." : "REHEARSAL: signed without a PIN.");
         }
 
         if (s.At == Step.SignOff)

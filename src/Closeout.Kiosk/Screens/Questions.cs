@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using Closeout.Cardboard;
 using Closeout.DayBook;
 using Closeout.Shifts;
 using Closeout.Stock;
@@ -22,14 +23,23 @@ public static class Questions
         return new(van, step, asked, FormOf(depot, shift, step, asked));
     }
 
+    /// <summary>The same question after pictures were attached: what was typed stays, their number follows.</summary>
+    public static CloseoutScreen Refreshed(this CloseoutScreen s, Depot depot) => s is { At: Step.Weekly, IsReport: false }
+        ? s with { Form = s.Form.With(s.Form["photos"] with { Shown = Text(depot.Shift(s.Van)!.Photos.Count) }) }
+        : s;
+
     /// <summary>The question that is open now.</summary>
     public static CloseoutScreen Open(Depot depot, Code<Van> van) => At(depot, van, depot.Shift(van)!.Step);
 
-    /// <summary>The form that asks for a damage.</summary>
-    public static Form Report() => Form.Of(
-        new Field("zone", "Where", FieldKind.Words, ""),
-        new Field("severity", "How bad", FieldKind.Letter, "N", "N note  R to repair  U unsafe"),
-        new Field("what", "What", FieldKind.Words, ""));
+    /// <summary>The form that asks for a damage. A mere note ends with what it is.</summary>
+    /// <param name="part">Of the walk-round, when it was found not in order.</param>
+    public static Form Report(string part = "") => Form.Of(
+        new Field("zone", "Where", FieldKind.Words, part),
+        new Field("severity", "How bad", FieldKind.Letter, part.Length > 0 ? "R" : "N", "N note  R to repair  U unsafe"),
+        new Field("what", "What", FieldKind.Words, ""),
+        new Field("drivable", "Drivable", FieldKind.Letter, "Y", "Y yes  N no: holds the van"),
+        new Field("told", "Who was told", FieldKind.Words, ""),
+        new Field("told_at", "At", FieldKind.Clock, "", "HH:MM")) with { Focus = part.Length > 0 ? 1 : 0 };
 
     public static Form Who(Depot depot, Code<Van> van) => Form.Of(
         new Field("technician", "Your code", FieldKind.Code, depot.Setup.Rostered(van, depot.Date)?.Code.Text ?? ""));
@@ -109,7 +119,13 @@ public static class Questions
         .Select(i => new Field(
             i.Item.Code.Text, i.Item.Description, FieldKind.Count,
             Text(shift.Boxes.TryGetValue(i.Item.Code, out var counted) ? counted.Flattened : shift.ExpectedOf(i.Item.Code)),
-            $"of {shift.ExpectedOf(i.Item.Code)}{(i.Missing > 0 ? $", {i.Missing} lost" : "")}"));
+            $"of {shift.ExpectedOf(i.Item.Code)}{(i.Missing > 0 ? $", {i.Missing} lost" : "")}"))
+        .Concat(Collecting.On(depot.Setup.Depot).Select(s => new Field(
+            StreamField + s.Code, s.Description, s.IsWeighed ? FieldKind.Number : FieldKind.Count,
+            s.IsWeighed ? depot.Setup.Units.Amount(shift.StreamOf(s.Code)) : Text((int)shift.StreamOf(s.Code)), s.IsWeighed ? depot.Setup.Units.WeightUnit : "pieces")));
+
+    /// <summary>Before the name of a waste stream in a field's name.</summary>
+    public const string StreamField = "stream/";
 
     private static Form Mileage(Depot depot, Shift shift)
     {
@@ -125,12 +141,18 @@ public static class Questions
     {
         foreach (var piece in depot.Setup.Kit)
         {
-            var there = shift.Kit.TryGetValue(piece.Code, out var counted) ? counted.Count : piece.Required;
-            yield return new(piece.Code.Text, piece.Description, FieldKind.Count, Text(there), $"of {piece.Required}{(piece.Critical ? " must" : "")}");
+            var required = depot.Setup.Required(shift.Van, piece);
+            var there = shift.Kit.TryGetValue(piece.Code, out var counted) ? counted.Count : required;
+            yield return new(piece.Code.Text, piece.Description, FieldKind.Count, Text(there), $"of {required}{(piece.Critical ? " must" : "")}");
+            var dates = KitCheck.DatesOf(depot, shift.Van, piece.Code);
             if (piece.Expires)
             {
-                var date = KitCheck.DateOf(depot, shift.Van, piece.Code);
-                yield return new(piece.Code.Text + "/date", "  date on it", FieldKind.Date, date?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture) ?? "");
+                yield return new(piece.Code.Text + "/date", "  good until", FieldKind.Date, Iso(dates.Expires));
+            }
+
+            if (piece.TestEveryDays > 0)
+            {
+                yield return new(piece.Code.Text + "/tested", "  last tested", FieldKind.Date, Iso(dates.TestedOn));
             }
         }
     }
@@ -139,11 +161,17 @@ public static class Questions
     {
         var done = shift.Weekly;
         var oil = done?.OilChangedOn ?? depot.Van(shift.Van).OilChangedOn;
-        return Form.Of(
-            new Field("oil", "Oil last changed", FieldKind.Date, oil?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture) ?? "", "empty: not read"),
-            new Field("photos", "Photos taken", FieldKind.Count, Text(done?.Photos ?? 0)),
-            new Field("clean", "Clean inside", FieldKind.Letter, done is { Clean: false } ? "N" : "Y", "Y yes  N no"));
+        var told = shift.Damages.Select(d => WalkRound.Find(d.Zone)).ToHashSet();
+        return new(
+        [
+            .. WalkRound.Parts.Select(p => new Field(p, char.ToUpperInvariant(p[0]) + p[1..], FieldKind.Letter, told.Contains(p) ? "N" : "Y", p == WalkRound.Parts[0] ? "Y in order  N not" : "")),
+            new Field("oil", "Oil last changed", FieldKind.Date, Iso(oil), "empty: not read"),
+            new Field("photos", "Photos taken", FieldKind.Count, Text(done?.Photos ?? shift.Photos.Count), "F8 attaches"),
+            new Field("clean", "Clean inside", FieldKind.Letter, done is { Clean: false } ? "N" : "Y", "Y yes  N no"),
+        ]);
     }
+
+    private static string Iso(DateOnly? date) => date?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture) ?? "";
 
     private static string Digits(string distance) => distance.Split(' ')[0];
 

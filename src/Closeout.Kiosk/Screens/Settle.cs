@@ -18,8 +18,13 @@ public static class Settle
         WhoScreen s => depot.Setup.Find(s.Van) is not null && depot.Shift(s.Van) is null,
         CloseoutScreen s => depot.Setup.Find(s.Van) is not null && depot.Shift(s.Van) is { } shift
             && s.At <= shift.Step && (s.Item is not { } item || depot.Setup.Find(item) is not null),
+        VanScreen s => depot.Setup.Find(s.Van) is not null,
+        AttachScreen s => Stands(depot, s.Back) && depot.Shift(s.Van) is { IsClosed: false },
         LoadScreen s => depot.Setup.Find(s.Van) is not null,
-        DeskScreen s => (s.Van is not { } van || depot.Setup.Find(van) is not null) && (s.Item is not { } item || depot.Setup.Find(item) is not null),
+        DeskScreen s => (s.Van is not { } van || depot.Setup.Find(van) is not null) && (s.Item is not { } item || depot.Setup.Find(item) is not null)
+            && (s.Person is not { } person || depot.Setup.Find(person) is not null),
+        PinScreen s => depot.Setup.Find(s.Person) is not null && Stands(depot, s.Back),
+        IssuedScreen s => depot.Setup.Find(s.Person) is not null,
         HelpScreen s => Stands(depot, s.Back),
         _ => true,
     };

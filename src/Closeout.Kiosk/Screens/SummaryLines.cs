@@ -22,6 +22,11 @@ public static class SummaryLines
         var rows = CardboardTotals.Rows(depot, shift.Van).ToList();
         var (expected, flattened) = (rows.Sum(r => r.Expected), rows.Sum(r => r.Flattened));
         yield return $"Cardboard   {flattened} of {View.Count(expected, "box", "boxes")} flattened{(flattened < expected ? $", {expected - flattened} MISSING" : "")}";
+        foreach (var stream in Collecting.On(depot.Setup.Depot).Where(w => shift.StreamOf(w.Code) > 0))
+        {
+            yield return $"Waste       {Collecting.Amount(stream, shift.StreamOf(stream.Code), units)} {stream.Description.ToLowerInvariant()}";
+        }
+
         if (shift.Mileage is { } read)
         {
             yield return $"Mileage     {units.Distance(read.DistanceMi)}, odometer {units.Distance(read.EndMi)}{(read.Sure ? ", confirmed as read" : "")}";
@@ -29,10 +34,12 @@ public static class SummaryLines
 
         yield return shift.Damages.Count == 0 ? "Damage      none seen" : $"Damage      {string.Join("; ", shift.Damages.Select(d => $"{d.Zone}, {Readiness.SeverityWords(d.Severity)}"))}";
         var lacking = KitCheck.MissingOf(depot, shift.Van).ToList();
-        yield return lacking.Count == 0 ? "Safety kit  all there" : $"Safety kit  {string.Join("; ", lacking.Select(m => $"{m.Piece.Description} {m.There} of {m.Piece.Required}"))}";
+        yield return lacking.Count == 0 ? "Safety kit  all there" : $"Safety kit  {string.Join("; ", lacking.Select(m => $"{m.Piece.Description} {m.There} of {m.Required}"))}";
         if (shift.WeeklyDue || shift.Weekly is not null)
         {
-            yield return shift.Weekly is null ? "Weekly      not done" : $"Weekly      done{(shift.Weekly.Clean ? "" : ", to be cleaned")}";
+            yield return shift.Weekly is null
+                ? "Weekly      not done"
+                : $"Weekly      done, {(shift.Weekly.NotInOrder.Count == 0 ? "all in order" : "not in order: " + string.Join(", ", shift.Weekly.NotInOrder))}{(shift.Weekly.Clean ? "" : ", to be cleaned")}";
         }
 
         var holds = Readiness.Of(depot, setup.Van(shift.Van)).Holds;

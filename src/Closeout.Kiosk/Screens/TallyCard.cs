@@ -1,3 +1,4 @@
+using Closeout.Cardboard;
 using Closeout.DayBook;
 using Closeout.Shifts;
 using Closeout.Vans;
@@ -72,6 +73,9 @@ public static class TallyCard
             case BoxesCounted e:
                 yield return (0, $"{e.Item}: {e.Flattened} of {View.Count(shift.ExpectedOf(e.Item), "box", "boxes")}");
                 break;
+            case StreamCounted e:
+                yield return (0, $"{WasteStream.Of(e.Stream).Description}: {Collecting.Amount(WasteStream.Of(e.Stream), e.Amount, units)}");
+                break;
             case CardboardConfirmed:
                 yield return (0, Cardboard(depot, shift));
                 break;
@@ -79,22 +83,34 @@ public static class TallyCard
                 yield return (0, $"{units.Distance(e.DistanceMi)}, odometer {units.Distance(e.EndMi)}");
                 break;
             case DamageFound e when shift.Damages.Contains(e):
-                yield return (0, $"DAMAGE {e.Zone}, {Readiness.SeverityWords(e.Severity)}");
+                yield return (0, $"DAMAGE {e.Number}: {e.Zone}, {Readiness.SeverityWords(e.Severity)}{(e.Drivable ? "" : ", HOLDS")}");
                 break;
             case DamageConfirmed when shift.Damages.Count == 0:
                 yield return (0, "no damage seen");
                 break;
             case KitCounted e:
-                yield return (0, $"{setup.Find(e.Piece)?.Description ?? e.Piece.Text}: {e.Count} of {setup.Find(e.Piece)?.Required}");
+                yield return (0, $"{setup.Find(e.Piece)?.Description ?? e.Piece.Text}: {e.Count} of {(setup.Find(e.Piece) is { } piece ? setup.Required(shift.Van, piece) : 0)}");
                 break;
             case KitConfirmed:
                 yield return (0, KitCheck.MissingOf(depot, shift.Van).Any() ? "KIT short, see above" : "kit all there");
                 break;
             case WeeklyChecked e:
-                yield return (0, $"weekly check done, {(e.Clean ? "clean" : "to be cleaned")}");
+                yield return (0, $"weekly check done, {(e.NotInOrder.Count == 0 ? "all in order" : "not in order: " + string.Join(", ", e.NotInOrder))}, {(e.Clean ? "clean" : "to be cleaned")}");
+                break;
+            case PhotoAttached e:
+                yield return (0, $"picture {e.Name}");
                 break;
             case Signed e:
-                yield return (0, $"SIGNED {e.Technician} {View.Clock(shift.SignedAt!.Value)}");
+                yield return (0, shift.SignedAt is { } at ? $"SIGNED {e.Technician} {View.Clock(at)}" : $"signed {e.Technician}, reopened since");
+                break;
+            case SignedFor e:
+                yield return (0, $"SIGNED for {e.For} by {e.Lead}");
+                break;
+            case CloseoutReopened e:
+                yield return (0, $"REOPENED by {e.Lead}: {e.Why}");
+                break;
+            case CloseoutChecked e when shift.Checked == e:
+                yield return (0, $"CHECKED by {e.Lead}");
                 break;
         }
     }
@@ -114,6 +130,8 @@ public static class TallyCard
         BoxesCounted e => (2, e.Item.Text),
         KitCounted e => (3, e.Piece.Text),
         DamageFound e => e,
+        StreamCounted e => (4, e.Stream.Text),
+        PhotoAttached e => e,
         _ => entry.GetType(),
     };
 }

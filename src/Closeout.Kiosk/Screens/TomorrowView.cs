@@ -58,7 +58,7 @@ public static class TomorrowView
         sheet.Write(row, 0, here ? ">" : " ", look);
         sheet.Write(row, 1, $"{l.Van.Code} {l.Van.Name}".PadRight(12), look, 12);
         sheet.Write(row, 13, l.Item.Code.Text.PadRight(16), look, 16);
-        sheet.Write(row, 29, $"{l.Aboard,6} {l.Target.Units,6} {Target.Words(l.Target.Basis),-6} {l.Need,4} {l.Sealed,6} {l.FromBin,4} {l.FromOpened,4} {(l.Short > 0 ? $"{l.Short,6}" : "      ")}{(l.Provisional ? " ?" : "  ")}", look);
+        sheet.Write(row, 29, $"{l.Aboard,6} {l.Target.Units,6} {Target.Words(l.Target.Basis),-7}{l.Need,4} {l.Sealed,6} {l.FromBin,4} {l.FromOpened,4} {(l.Short > 0 ? $"{l.Short,6}" : "      ")}{(l.Provisional ? " ?" : "  ")}", look);
         if (sheet.Width >= 110)
         {
             sheet.Write(row, 82, l.Item.Description, Look.Faint);
@@ -77,6 +77,8 @@ public static class TomorrowView
         {
             ("? provisional", open.Count == 0 ? "" : $"{string.Join(", ", open)} not closed: by the book, nobody counted"),
             ("Changed", string.Join(", ", depot.Overrides.Where(o => o.Change.Date == plan.Date).Select(o => Changed(o.Change)))),
+            ("Cut, weight", string.Join("; ", plan.Weights.Where(w => w.Cut.Count > 0).Select(w => $"{w.Van.Code} {WeightWords.Cut(w)}"))),
+            ("Too heavy", string.Join(", ", plan.Weights.Where(w => w.AboveLb > 0).Select(w => $"{w.Van.Code} by {depot.Setup.Units.Weight(w.AboveLb)} with what is aboard: take stock off"))),
             ("Kit to bring", string.Join(", ", kit)),
             ("To order", buy.Count == 0 ? "" : string.Join(", ", buy) + " cartons"),
         };

@@ -27,7 +27,13 @@ public static class Update
                 LoadScreen s => PlanKeys.Load(plan(), depot, quiet, s, key),
                 DeskScreen s => PlanKeys.Desk(plan(), depot, quiet, s, key),
                 AccuracyScreen s => Scroll(quiet, key, top => s with { Top = Scrolled(top, key.Press) }, s.Top),
-                CardboardScreen s => Scroll(quiet, key, top => s with { Top = Scrolled(top, key.Press) }, s.Top),
+                CardboardScreen s => YardKeys.Yard(depot, quiet, s, key),
+                VanScreen s => YardKeys.Van(depot, quiet, s, key),
+                DayBookScreen s => YardKeys.DayBook(depot, quiet, s, key),
+                AttachScreen s => YardKeys.Attach(quiet, s, key),
+                PinScreen s => PinKeys.On(depot, quiet, s, key),
+                IssuedScreen s => PinKeys.Issued(quiet, s, key),
+                PeopleScreen s => PeopleKeys.On(depot, quiet, s, key),
                 HelpScreen s => (quiet with { Screen = s.Back }, null),
                 _ => throw new InvalidOperationException($"no keys for {model.Screen.GetType().Name}"),
             },
@@ -39,23 +45,28 @@ public static class Update
     public static Model Recorded(Depot depot, Model model, IReadOnlyList<Command> commands) => (model.Screen, commands[^1]) switch
     {
         (WhoScreen who, _) => new(Questions.Open(depot, who.Van)),
-        (DeskScreen s, LiftHolds) => new(s.Back, $"{s.Van}: recorded, with your reason."),
-        (CloseoutScreen s, Sign) => new(Back(depot, s.Van), $"{s.Van} {depot.Setup.Van(s.Van).Name} is signed. Good night."),
+        (CloseoutScreen s, Sign) => new(Back(depot, s.Van), $"{s.Van} {depot.Setup.Van(s.Van).Name} is signed. {(depot.Rehearsal ? "REHEARSAL: signed without a PIN." : "Good night.")}"),
         (CloseoutScreen s, var last) => new(CloseoutKeys.Next(depot, s, last)),
         _ => model,
     };
 
     /// <summary>A command was refused: the screen stays, and says why.</summary>
-    public static Model Refused(Model model, Command command, Refusal refusal) => model.Screen is CloseoutScreen s
-        ? new(s with { Doubted = refusal.AskAgain ? command : null, Form = s.Form with { Focus = Doubtful(s, refusal) } }, refusal.Text)
+    public static Model Refused(Depot depot, Model model, Command command, Refusal refusal) => model.Screen is CloseoutScreen s
+        ? new(s with { Doubted = refusal.AskAgain ? command : null, Form = Instead(depot, s, refusal) with { Focus = Doubtful(s, refusal) } }, refusal.Text)
         : model with { Said = refusal.Text };
+
+    /// <summary>The form with the reading that was probably meant.</summary>
+    private static Form Instead(Depot depot, CloseoutScreen s, Refusal refusal) => refusal.InsteadMi is { } mi
+        ? s.Form.With(s.Form["odometer"] with { Typed = depot.Setup.Units.Distance(mi).Split(' ')[0] })
+        : s.Form;
 
     /// <summary>The field to look at again.</summary>
     private static int Doubtful(CloseoutScreen s, Refusal refusal) => (s.At, refusal.Code) switch
     {
         (Step.Mileage, "odometer-below-start" or "odometer-too-far") => 0,
         (Step.Mileage, "out-of-range") when s.Form["fuel"].Text.Length > 0 => 1,
-        (Step.Damage, _) when s.IsReport => s.Form["zone"].Text.Trim().Length is 0 or > Refusal.MostWords ? 0 : 2,
+        (Step.Mileage, "wrong-fuel") => 2,
+        (_, _) when s.IsReport => s.Form["zone"].Text.Trim().Length is 0 or > Refusal.MostWords ? 0 : 2,
         _ => s.Form.Focus,
     };
 
@@ -79,21 +90,15 @@ public static class Update
             Press.F4 => (model with { Screen = new LoadScreen(depot.Setup.Vans[s.Selected].Code, Form.Empty) }, null),
             Press.F5 => (model with { Screen = new DeskScreen(DeskTask.Delivery, DeskForms.Of(DeskTask.Delivery), s) }, null),
             Press.F6 => (model with { Screen = new AccuracyScreen() }, null),
-            Press.F7 => Lift(depot, model, s),
+            Press.F8 => (model, new DayBookAct()),
+            Press.F7 => (model with { Screen = new VanScreen(depot.Setup.Vans[s.Selected].Code) }, null),
+            Press.F9 => (model with { Screen = new PeopleScreen() }, null),
             Press.Backspace => (model with { Screen = s with { Typed = s.Typed.Length > 0 ? s.Typed[..^1] : "" } }, null),
             Press.Escape => (model with { Screen = s with { Typed = "" } }, null),
             Press.Enter => Enter(depot, model, s),
             Press.Character when s.Typed.Length < 24 && Code<Van>.IsValid(key.Character.ToString()) => (model with { Screen = Typed(depot, s, s.Typed + key.Character) }, null),
             _ => (model, null),
         };
-    }
-
-    private static (Model, Act?) Lift(Depot depot, Model model, WallScreen s)
-    {
-        var van = depot.Setup.Vans[s.Selected];
-        return Readiness.Of(depot, van).Holds.Count == 0 && !Readiness.OpenDamages(depot, van.Code).Any()
-            ? (model with { Said = Refusal.NotHeld(van).Text }, null)
-            : (model with { Screen = new DeskScreen(DeskTask.Lift, DeskForms.Of(DeskTask.Lift), s, van.Code) }, null);
     }
 
     private static WallScreen Typed(Depot depot, WallScreen s, string typed)

@@ -41,6 +41,24 @@ public static class View
             case CardboardScreen s:
                 CardboardView.Draw(sheet, desk.Depot, s);
                 break;
+            case VanScreen s:
+                VanView.Draw(sheet, desk.Depot, desk.Plan, s);
+                break;
+            case DayBookScreen s:
+                DayBookView.Draw(sheet, desk.Depot, s);
+                break;
+            case AttachScreen s:
+                AttachView.Draw(sheet, desk.Depot, s);
+                break;
+            case PinScreen s:
+                PinView.Draw(sheet, desk, s);
+                break;
+            case IssuedScreen s:
+                PinView.Draw(sheet, desk.Depot, s);
+                break;
+            case PeopleScreen s:
+                PeopleView.Draw(sheet, desk.Depot, s);
+                break;
             case HelpScreen s:
                 HelpView.Draw(sheet, s);
                 break;

@@ -40,9 +40,9 @@ public static class WallView
 
         var column = sheet.Write(sheet.Height - 2, 1, "Van to open: ");
         sheet.Write(sheet.Height - 2, column, $"[{s.Typed.PadRight(8)}]", Look.Field);
-        sheet.Write(sheet.Height - 2, column + 12, "type or scan its code, or choose with the arrows", Look.Faint);
+        sheet.Write(sheet.Height - 2, column + 12, "type or scan its code, or the arrows; Enter opens", Look.Faint);
         sheet.Caret = (sheet.Height - 2, column + 1 + s.Typed.Length);
-        View.Keys(sheet, "Enter open F1 help F2 plan F3 card F4 load F5 stock F6 record F7 lift Ctrl+Q");
+        View.Keys(sheet, "F1 help F2 plan F3 yard F4 load F5 stock F6 record F7 van F8 day F9 PINs ^Q");
     }
 
     private static List<string> Totals(Sheet sheet, Desk desk)
@@ -51,7 +51,7 @@ public static class WallView
         foreach (var (word, sentence) in WallWords.Totals(desk.Depot, desk.Plan))
         {
             var begin = word.PadRight(11);
-            foreach (var line in Sheet.Wrap(sentence, sheet.Width - 14).Take(2))
+            foreach (var line in Sheet.Wrap(sentence, sheet.Width - 14).Take(3))
             {
                 lines.Add(begin + line);
                 begin = new string(' ', 11);

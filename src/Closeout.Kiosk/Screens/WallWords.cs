@@ -15,8 +15,9 @@ public static class WallWords
     /// <param name="now">The moment, to say how late a van is; null: do not say.</param>
     public static string Where(Depot depot, VanState state, DateTimeOffset? now) => state.Shift switch
     {
+        null when state.Explained is { StayedIn: true } => "stayed in",
         null => Late(depot, now) is { } minutes ? $"out, {minutes} min late" : $"on the road, due {depot.Setup.Depot.ShiftEnd.ToString("HH:mm", CultureInfo.InvariantCulture)}",
-        { IsClosed: true } s => $"closed {View.Clock(s.SignedAt!.Value)}{(s.Signed!.Technician == s.Technician ? "" : $" by {s.Signed.Technician}")}",
+        { IsClosed: true } s => $"closed {View.Clock(s.SignedAt!.Value)}{(s.SignedBy == s.Technician ? "" : $" by {s.SignedBy}")}{(s.Checked is null ? "" : ", checked")}",
         { Step: Step.Leftovers } s => Items(depot, s),
         var s => StepWords.Name(s.Step),
     };
@@ -42,6 +43,16 @@ public static class WallWords
         if (kit.Count > 0)
         {
             yield return ("Kit", "to bring or buy: " + string.Join(", ", kit));
+        }
+
+        foreach (var note in Collecting.Notes(depot))
+        {
+            yield return ("Waste", note);
+        }
+
+        if (LostBoxes.Words(depot, [.. LostBoxes.OfDepot(depot)]) is { } boxes)
+        {
+            yield return ("Boxes", $"{boxes} of cartons opened at the depot");
         }
 
         var gaps = depot.Setup.Vans.SelectMany(v => Readiness.Gaps(depot.Shift(v.Code)).Select(g => $"{v.Code} {g.Item} {g.Gap}")).ToList();
@@ -76,6 +87,11 @@ public static class WallWords
         var parts = new List<string> { $"{View.Day(plan.Date)}: {View.Count(plan.Lines.Count(l => l.Units > 0), "line", "lines")} to load" };
         var shortItems = plan.Lines.Where(l => l.Short > 0).Select(l => l.Item.Code).Distinct().Order().ToList();
         parts.Add(shortItems.Count == 0 ? "nothing short" : $"{View.Count(shortItems.Count, "item", "items")} short ({string.Join(", ", shortItems)})");
+        if (WeightWords.Short(plan) is { } weight)
+        {
+            parts.Add(weight);
+        }
+
         var provisional = plan.Lines.Where(l => l.Provisional).ToList();
         if (provisional.Count > 0)
         {
@@ -88,7 +104,13 @@ public static class WallWords
     private static string Cardboard(Depot depot)
     {
         var sum = CardboardTotals.Sum(depot.Setup.Depot, CardboardTotals.Rows(depot));
-        var missing = depot.Setup.Vans.Sum(v => CardboardTotals.MissingOf(depot, v.Code).Sum(m => m.Boxes));
-        return $"{sum.Flattened} of {View.Count(sum.Expected, "box", "boxes")} flattened, {missing} missing; {depot.Setup.Units.Weight(sum.WeightLb)}, about {depot.Setup.Units.Volume(sum.VolumeCuYd)}";
+        var missing = depot.Setup.Vans.SelectMany(v => LostBoxes.Of(depot, v.Code)).Concat(LostBoxes.OfDepot(depot)).Sum(m => m.Boxes);
+        return string.Create(
+            CultureInfo.InvariantCulture,
+            $"{sum.Flattened} of {View.Count(sum.Expected, "box", "boxes")} flattened, {missing} missing; {depot.Setup.Units.Weight(sum.WeightLb)}; container {Container.FullPercent(depot):0} % full, {Hauler(depot)}");
     }
+
+    private static string Hauler(Depot depot) => Container.AsksForHauler(depot)
+        ? "CALL THE HAULER"
+        : Container.Full(depot) is { } full ? $"hauler about {full.On.ToString("ddd d MMM", CultureInfo.InvariantCulture)}" : "no date for the hauler yet";
 }

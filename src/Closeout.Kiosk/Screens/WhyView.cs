@@ -18,7 +18,7 @@ public static class WhyView
         View.Head(sheet, depot, "WHY", View.Day(plan.Date));
         sheet.Write(1, 1, $"{line.Van.Code} {line.Van.Name}, {line.Item.Description}: {line.Units} to load", Look.Strong, sheet.Width - 2);
         var row = 3;
-        foreach (var (heading, sentence) in Why.Of(depot.Setup, line))
+        foreach (var (heading, sentence) in Why.Of(depot.Setup, line, plan.Weight(line.Van.Code)))
         {
             sheet.Write(row, 1, heading, Look.Faint);
             foreach (var text in Sheet.Wrap(sentence, sheet.Width - 12))

@@ -1,253 +1,240 @@
-using System.Globalization;
 using Closeout.Cardboard;
 using Closeout.DayBook;
+using Closeout.Vans;
 using LiteDB;
 
 namespace Closeout.Store;
-
-/// <summary>Boxes of one business date, all vans.</summary>
-public sealed record BoxDay(DateOnly Date, int Expected, int Flattened, double WeightLb);
 
 /// <summary>
 /// The searchable database made from the pages: entries by date, van, person and kind, and the boxes of every day. It is
 /// derived: brought up to date when asked, made anew when missing, behind or damaged. It is open only while it is used,
 /// under a lock of its own, because two programs that open such a file at once destroy each other's work.
 /// </summary>
-public sealed class Archive
+/// <param name="progress">Told before each page that is taken in: how many are done, and how many there are to do.</param>
+public sealed class Archive(BookFolder folder, Action<int, int>? progress = null)
 {
-    private readonly BookFolder folder;
-
-    public Archive(BookFolder folder) => this.folder = folder;
-
-    private string Database => Path.Combine(folder.Archive, "closeout.db");
-
-    /// <summary>
-    /// Stands, flushed, while the database is written, until that is flushed too. Where it is found, somebody broke off: the
-    /// database does not flush what it commits, and what a power loss leaves of it may answer wrongly without an error.
-    /// </summary>
-    private string Writing => Path.Combine(folder.Archive, "writing");
+    private readonly ArchiveFiles files = new(folder.Archive);
 
     /// <summary>The boxes of every day from one date to another, both included, oldest first.</summary>
-    public IReadOnlyList<BoxDay> Boxes(DateOnly from, DateOnly to) => Use(db =>
-        db.GetCollection("boxes")
-            .Find(Query.Between("date", Day(from), Day(to)))
-            .ToList()
-            .GroupBy(b => b["date"].AsInt32)
-            .OrderBy(g => g.Key)
-            .Select(g => new BoxDay(Date(g.Key), g.Sum(b => b["expected"].AsInt32), g.Sum(b => b["flattened"].AsInt32), g.Sum(b => b["weight_lb"].AsDouble)))
-            .ToList());
+    public IReadOnlyList<DatedBoxes> Boxes(DateOnly from, DateOnly to) =>
+        Use(db => Between(db, "boxes", from, to).Select(ArchiveRows.Boxes).OrderBy(b => b.Date).ThenBy(b => b.Row.Van).ThenBy(b => b.Row.Item).ToList());
+
+    /// <summary>The mileage log from one date to another, both included, by date, then van.</summary>
+    public IReadOnlyList<LoggedMiles> Miles(DateOnly from, DateOnly to) =>
+        Use(db => Between(db, "miles", from, to).Select(ArchiveRows.Miles).OrderBy(m => m.Date).ThenBy(m => m.Van).ToList());
+
+    /// <summary>What came home of waste streams from one date to another, both included, by date, stream and van.</summary>
+    public IReadOnlyList<StreamDay> Streams(DateOnly from, DateOnly to) =>
+        Use(db => Between(db, "streams", from, to).Select(ArchiveRows.Stream).OrderBy(s => s.Date).ThenBy(s => s.Stream).ThenBy(s => s.Van).ToList());
+
+    /// <summary>All incidents of the book, by number.</summary>
+    public IReadOnlyList<LoggedIncident> Incidents() =>
+        Use(db => db.GetCollection("incidents").FindAll().ToList().Select(ArchiveRows.Incident).OrderBy(i => i.Incident.Number).ToList());
+
+    /// <summary>All pictures of the book and the entries that attached them, oldest first.</summary>
+    public IReadOnlyList<(int Number, DateOnly Date, PhotoAttached Photo)> Photos() =>
+        Use(db => db.GetCollection("photos").FindAll().ToList().Select(ArchiveRows.Photo).OrderBy(p => p.Number).ToList());
 
     /// <summary>The numbers of all entries of a van, oldest first.</summary>
     public IReadOnlyList<int> EntriesOf(string van) => Use(db =>
         db.GetCollection("entries").Find(Query.EQ("van", van)).ToList().Select(e => e["_id"].AsInt32).Order().ToList());
 
     /// <summary>The last entry that the archive has seen of this book, and its checksum; 0: none. The archive is not brought up to date first.</summary>
-    public (int Number, string Sha) Seen()
+    public (int Number, string Sha) Seen() => LastSeen() is { } last ? (last.Number, last.Sha) : (0, "");
+
+    /// <summary>The same, with its page and book; null: none.</summary>
+    internal LastEntry? LastSeen()
     {
-        if (!File.Exists(Database))
+        if (!files.Exist)
         {
-            return (0, "");
+            return null;
         }
 
-        using var held = BookLock.Take(Path.Combine(folder.Archive, "lock"));
-        if (File.Exists(Writing))
-        {
-            return (0, "");
-        }
-
+        using var held = BookLock.Take(files.Lock);
         try
         {
-            using var db = Connect();
+            if (!files.AreAsLeft)
+            {
+                return null;
+            }
+
+            using var db = files.Connect();
             var state = ArchiveState.Of(db);
-            return state.Book == FirstSha() ? (state.Number, state.Sha) : (0, "");
+            return state.Number > 0 && state.Book == FirstSha() ? new(state.Number, ArchiveRows.Date(state.Day), state.Sha, state.Book) : null;
         }
         catch (Exception e) when (e is not OutOfMemoryException)
         {
             // A damaged archive knows nothing, and is made anew at its next use; of a damaged page it cannot tell which book it is.
-            return (0, "");
+            return null;
         }
     }
 
     /// <summary>Brings the archive up to the pages.</summary>
     public void CatchUp() => Use(_ => 0);
 
+    /// <summary>Throws the archive away and makes it from the pages. The book should have been checked: what only the archive knew is gone.</summary>
+    public void MakeAnew()
+    {
+        MakeFolder();
+        using var held = BookLock.Take(files.Lock);
+        Writing(() =>
+        {
+            files.Delete();
+            return UpToDate(_ => 0);
+        });
+    }
+
+    private void MakeFolder() => Writing(() =>
+    {
+        Disk.MakeFolder(folder.Archive);
+        return 0;
+    });
+
     private T Use<T>(Func<LiteDatabase, T> read)
     {
+        MakeFolder();
+        using var held = BookLock.Take(files.Lock);
         try
         {
-            Directory.CreateDirectory(folder.Archive);
-        }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
-        {
-            throw new BookException($"The archive at {folder.Archive} cannot be written: {e.Message}", e);
-        }
-
-        using var held = BookLock.Take(Path.Combine(folder.Archive, "lock"));
-        try
-        {
-            return File.Exists(Writing) ? Anew(read) : UpToDate(read);
+            return files.AreAsLeft || !files.Exist ? UpToDate(read) : throw new InvalidDataException("not the archive that was left");
         }
         catch (Exception e) when (e is not (BookException or OutOfMemoryException))
         {
-            return Anew(read);
+            // Damage shows as almost any exception. The pages hold everything: put the archive aside and make it anew.
+            return Writing(() =>
+            {
+                files.PutAside();
+                return UpToDate(read);
+            });
         }
     }
 
-    /// <summary>Damage shows as almost any exception. The pages hold everything: put the archive aside and make it anew.</summary>
-    private T Anew<T>(Func<LiteDatabase, T> read)
+    private T Writing<T>(Func<T> write)
     {
         try
         {
-            PutAside();
-            return UpToDate(read);
+            return write();
         }
-        catch (Exception e) when (e is not (BookException or OutOfMemoryException))
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            // Not the archive's damage, then: most likely there is no room for it.
-            throw new BookException($"The archive at {folder.Archive} cannot be written: {e.Message} The day book is not touched by that. Free some room or make the folder writable, then try again.", e);
+            throw new BookException($"The archive at {folder.Archive} cannot be written: {e.Message} Every entry is safe in the pages; free some room or make the folder writable.", e);
         }
     }
 
     private T UpToDate<T>(Func<LiteDatabase, T> read)
     {
-        if (!File.Exists(Database))
+        var taken = 0;
+        try
         {
-            Disk.WriteWhole(Writing, []);
-        }
-
-        var told = Told(read);
-        if (File.Exists(Writing))
-        {
-            foreach (var file in Files)
+            var answer = Read(read, ref taken);
+            if (taken > 0)
             {
-                Disk.FlushFile(file);
+                files.SetSeal();
             }
 
-            Disk.FlushFolder(folder.Archive);
-            File.Delete(Writing);
+            return answer;
         }
-
-        return told;
+        catch (BookException) when (taken > 0)
+        {
+            // A page is damaged: what was taken of those before it stands.
+            files.SetSeal();
+            throw;
+        }
     }
 
-    private T Told<T>(Func<LiteDatabase, T> read)
+    /// <summary>Takes in what is new, and asks.</summary>
+    /// <param name="taken">Counts the pages that were written from.</param>
+    private T Read<T>(Func<LiteDatabase, T> read, ref int taken)
     {
-        using var db = Connect();
-        if (ArchiveState.Of(db) is { Number: > 0 } state && state.Book != FirstSha())
+        // Before the pages: what other programs append meanwhile is not missing.
+        var last = LastEntry.Read(folder);
+        using var db = files.Connect();
+        var known = ArchiveState.Of(db);
+        if (known.Number > 0 && known.Book != FirstSha())
         {
             throw new InvalidDataException("an archive of another book");
         }
 
-        foreach (var date in folder.Dates.Where(d => Day(d) >= ArchiveState.Of(db).Day).ToList())
+        var dates = folder.Dates.Where(d => ArchiveRows.Day(d) >= known.Day).ToList();
+        for (var i = 0; i < dates.Count; i++)
         {
-            Take(db, date);
+            progress?.Invoke(i, dates.Count);
+            taken += Take(db, dates[i]);
         }
 
-        return read(db);
+        return ArchiveState.Of(db) is var now && last is not null && last.Book == now.Book && last.Number > now.Number
+            ? throw new BookException($"{folder.Page(last.Date)}: entries {now.Number + 1} to {last.Number} are missing at the end: the book has had them. {BookException.Remedy}")
+            : read(db);
     }
 
-    private string FirstSha() => PageReader.Read(folder.Page(folder.Dates[0]), default).Shas.FirstOrDefault("");
+    private string FirstSha() => folder.Dates is not [var first, ..]
+        ? ""
+        : PageEnds.FirstSha(folder.Page(first)) ?? throw new BookException($"{folder.Page(first)}:1: the line does not end in its checksum. {BookException.Remedy}");
 
-    private void Take(LiteDatabase db, DateOnly date)
+    /// <returns>1: the page had something new; else 0.</returns>
+    private int Take(LiteDatabase db, DateOnly date)
     {
         var known = ArchiveState.Of(db);
         var page = PageReader.Read(folder.Page(date), default);
         if (page.Entries.Count == 0)
         {
-            return;
+            return 0;
         }
 
         var first = page.Entries[0].Number;
         if (known.Number > page.Mark.Number || (known.Number >= first && page.Shas[known.Number - first] != known.Sha))
         {
-            throw new BookException($"{folder.Page(date)}: the archive has seen entry {known.Number}, and the page does not have it so: entries were cut off. Copy the book's folder away before anything else, then run: closeout check");
+            throw new BookException($"{folder.Page(date)}: the archive has seen entry {known.Number}, and the page does not have it so: entries were cut off. {BookException.Remedy}");
         }
 
         if (page.Mark.Number == known.Number)
         {
-            return;
+            return 0;
         }
 
-        Disk.WriteWhole(Writing, []);
+        var path = folder.Page(date);
+        var fault = known.Number >= first ? null : known.Number == 0 ? PageLinks.First(path, page) : PageLinks.After(path, page, "the page that the archive has before it", known.Sha);
+        if (fault is not null)
+        {
+            throw new BookException($"{fault} {BookException.Remedy}");
+        }
+
         db.BeginTrans();
         var entries = db.GetCollection("entries");
         entries.EnsureIndex("date");
         entries.EnsureIndex("van");
         entries.EnsureIndex("person");
         entries.EnsureIndex("kind");
-        entries.Insert(page.Entries.Where(e => e.Number > known.Number).Select(e => Document(date, e)).ToList());
+        entries.Insert(page.Entries.Where(e => e.Number > known.Number).Select(e => ArchiveDocuments.Of(date, e)).ToList());
 
-        var boxes = db.GetCollection("boxes");
-        boxes.EnsureIndex("date");
-        boxes.DeleteMany(Query.EQ("date", Day(date)));
-        boxes.Insert(CardboardTotals.Rows(Depot.Fold(page.Entries)).Select(r => Document(date, r)).ToList());
+        var depot = BookCheck.Fold(path, page);
+        if (known.Number == 0 && page.Entries[0].Entry is PageOpened { Carried.Yard.BoxDays: var earlier })
+        {
+            // What older records told stands in no page of its own.
+            db.GetCollection("boxes").Insert(earlier.Where(d => d.Date < date).Select(d => ArchiveRows.Of(new DatedBoxes(d.Date, new(default, default, d.Expected, d.Flattened, d.WeightLb)))).ToList());
+        }
+
+        Replace(db, "boxes", date, RecyclingTotals.Tonight(depot).Select(ArchiveRows.Of));
+        Replace(db, "miles", date, MileageLog.Of(depot).Select(ArchiveRows.Of));
+        Replace(db, "streams", date, depot.Shifts.Values.SelectMany(s => s.Streams.Where(a => a.Value > 0).Select(a => new StreamDay(date, s.Van, a.Key, a.Value))).Select(ArchiveRows.Of));
+        Replace(db, "photos", date, page.Entries.Where(e => e.Entry is PhotoAttached).Select(e => ArchiveRows.Of(date, e.Number, (PhotoAttached)e.Entry)));
+        db.GetCollection("incidents").Upsert(IncidentLog.Of(depot).Select(ArchiveRows.Of).ToList());
         new ArchiveState(page.Mark.Number, Day(date), page.Mark.Sha!, known.Number == 0 ? FirstSha() : known.Book).Write(db);
         db.Commit();
+        return 1;
     }
 
-    private LiteDatabase Connect()
-    {
-        var db = new LiteDatabase($"Filename=\"{Path.GetFullPath(Database)}\";Connection=direct;Collation=/Ordinal");
-        if (!ArchiveState.Fits(db))
-        {
-            db.Dispose();
-            throw new InvalidDataException("an archive of another shape");
-        }
+    private static IReadOnlyList<BsonDocument> Between(LiteDatabase db, string collection, DateOnly from, DateOnly to) =>
+        db.GetCollection(collection).Find(Query.Between("date", Day(from), Day(to))).ToList();
 
-        return db;
+    /// <summary>The rows of a date, anew.</summary>
+    private static void Replace(LiteDatabase db, string collection, DateOnly date, IEnumerable<BsonDocument> rows)
+    {
+        var all = db.GetCollection(collection);
+        all.EnsureIndex("date");
+        all.DeleteMany(Query.EQ("date", Day(date)));
+        all.Insert(rows.ToList());
     }
 
-    private IReadOnlyList<string> Files => [.. new[] { Database, Path.Combine(folder.Archive, "closeout-log.db") }.Where(File.Exists)];
-
-    private void PutAside()
-    {
-        foreach (var file in Files)
-        {
-            File.Move(file, file + ".damaged", overwrite: true);
-        }
-    }
-
-    private static BsonDocument Document(DateOnly date, Recorded e) => new()
-    {
-        ["_id"] = e.Number,
-        ["date"] = Day(date),
-        ["at"] = e.At.ToString("O", CultureInfo.InvariantCulture),
-        ["kind"] = EntryCodec.KindOf(e.Entry).Name,
-        ["van"] = e.Entry switch
-        {
-            VanEntry v => v.Van.Text,
-            VanLoaded l => l.Van.Text,
-            PlanOverridden p => p.Van.Text,
-            HoldsLifted h => h.Van.Text,
-            _ => null,
-        },
-        ["person"] = e.Entry switch
-        {
-            VanCameIn c => c.Technician.Text,
-            MileageLogged m => m.Technician.Text,
-            Signed s => s.Technician.Text,
-            PlanOverridden p => p.Lead.Text,
-            OverrideWithdrawn w => w.Lead.Text,
-            VanLoaded { By: { } by } => by.Text,
-            DeliveryReceived d => d.By.Text,
-            CountCorrected c => c.By.Text,
-            HoldsLifted h => h.Lead.Text,
-            _ => null,
-        },
-    };
-
-    private static BsonDocument Document(DateOnly date, BoxRow row) => new()
-    {
-        ["_id"] = $"{Day(date)} {row.Van} {row.Item}",
-        ["date"] = Day(date),
-        ["van"] = row.Van.Text,
-        ["item"] = row.Item.Text,
-        ["expected"] = row.Expected,
-        ["flattened"] = row.Flattened,
-        ["weight_lb"] = row.WeightLb,
-    };
-
-    private static int Day(DateOnly date) => date.Year * 10_000 + date.Month * 100 + date.Day;
-
-    private static DateOnly Date(int day) => new(day / 10_000, day / 100 % 100, day % 100);
+    private static int Day(DateOnly date) => ArchiveRows.Day(date);
 }

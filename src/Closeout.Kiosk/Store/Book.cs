@@ -8,12 +8,14 @@ namespace Closeout.Store;
 public sealed class Book
 {
     private readonly BookFolder folder;
+    private readonly string first;
     private PageMark mark;
     private byte[] torn;
 
-    private Book(BookFolder folder, DateOnly date, Depot depot, PageRead read)
+    /// <param name="first">The sha of the book's first line: what makes it this book.</param>
+    private Book(BookFolder folder, DateOnly date, Depot depot, PageRead read, string first)
     {
-        (this.folder, Date, Depot, mark, torn) = (folder, date, depot, read.Mark, read.Torn);
+        (this.folder, Date, Depot, mark, torn, this.first) = (folder, date, depot, read.Mark, read.Torn, first);
     }
 
     /// <summary>The business date of the page.</summary>
@@ -26,27 +28,45 @@ public sealed class Book
     public string Said { get; private set; } = "";
 
     /// <summary>Opens the newest page, or the page of a date, for reading and appending.</summary>
-    /// <exception cref="BookException">There is no such page, or it cannot be read.</exception>
+    /// <exception cref="BookException">There is no such page, it cannot be read, or it does not fit the pages beside it.</exception>
     public static Book Open(BookFolder folder, DateOnly? date = null)
     {
-        if (!folder.HasPages)
+        // Before the pages: what other programs append meanwhile is not missing.
+        var last = LastEntry.Known(folder);
+        var dates = folder.Dates;
+        if (dates.Count == 0)
         {
-            throw new BookException($"There is no book at {folder.Path}. Set one up with: closeout --book {folder.Path} load FOLDER");
+            throw new BookException(last is null
+                ? $"There is no book at {folder.Path}. Set one up with: closeout --book {folder.Path} load FOLDER"
+                : Gone(folder, last));
         }
 
-        if (date is { } wanted && !folder.Dates.Contains(wanted))
+        if (last is not null && last.Date > dates[^1])
         {
-            throw new BookException($"The book has no page for {wanted:yyyy-MM-dd}; it has {folder.Dates[0]:yyyy-MM-dd} to {folder.Dates[^1]:yyyy-MM-dd}. Name one of those dates.");
+            throw new BookException($"{folder.Page(last.Date)} is gone: the book has had entry {last.Number} there. {BookException.Remedy}");
         }
 
-        var day = date ?? folder.Dates[^1];
-        var read = PageReader.Read(folder.Page(day), default);
+        if (date is { } wanted && !dates.Contains(wanted))
+        {
+            throw new BookException($"The book has no page for {wanted:yyyy-MM-dd}; it has {dates[0]:yyyy-MM-dd} to {dates[^1]:yyyy-MM-dd}. Name one of those dates.");
+        }
+
+        var day = date ?? dates[^1];
+        var path = folder.Page(day);
+        var read = PageReader.Read(path, default);
         if (read.Entries.Count == 0)
         {
-            throw new BookException($"{folder.Page(day)}:1: the page has no whole line. Copy the book's folder away before anything else, then run: closeout check");
+            throw new BookException($"{path}:1: the page has no whole line. {BookException.Remedy}");
         }
 
-        return new(folder, day, Folding(folder.Page(day), () => Depot.Fold(read.Entries)), read);
+        var first = read.First!.BookNamed ?? "";
+        var fault = PageLinks.Opens(path, day, read) ?? PageLinks.Foreign(path, read, last?.Book ?? first) ?? PageLinks.Fault(folder, dates, day, read, last);
+        if (fault is not null)
+        {
+            throw new BookException($"{fault} {BookException.Remedy}");
+        }
+
+        return new(folder, day, Folding(path, () => Depot.Fold(read.Entries)), read, first);
     }
 
     /// <summary>Reads what other programs appended since. True when there was anything.</summary>
@@ -88,8 +108,45 @@ public sealed class Book
         var next = Depot.Apply(recorded);
         var (bytes, sha) = PageLine.Write(recorded, mark.Sha!);
         Append(bytes);
+        new LastEntry(recorded.Number, Date, sha, first).Write(folder);
         Depot = next;
         mark = new(mark.Offset + bytes.Length, mark.Lines + 1, recorded.Number, sha);
+        return null;
+    }
+
+    /// <summary>All entries of the page, as they stand on disk.</summary>
+    /// <exception cref="BookException">It cannot be read.</exception>
+    public IReadOnlyList<Recorded> Entries() => PageReader.Read(folder.Page(Date), default).Entries;
+
+    /// <summary>Takes the lock, reads what others wrote, and opens the page that follows from it.</summary>
+    /// <returns>The refusal; null: this book stands at the new page.</returns>
+    /// <exception cref="BookException">It could not be written: nothing was.</exception>
+    public Refusal? Turn(Func<Depot, (PageOpened? Page, Refusal? Refusal)> decide, DateTimeOffset at)
+    {
+        using (BookLock.Take(folder.Lock))
+        {
+            Refresh();
+            SetTornAside();
+            var (page, refusal) = decide(Depot);
+            if (refusal is not null)
+            {
+                return refusal;
+            }
+
+            try
+            {
+                var number = Depot.Number + 1;
+                var (bytes, sha) = PageLine.Write(new Recorded(number, at, page!), mark.Sha!, first);
+                Disk.WriteWhole(folder.Page(page!.Date), bytes, own: true);
+                new LastEntry(number, page.Date, sha, first).Write(folder);
+            }
+            catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+            {
+                throw new BookException($"The next page cannot be written: {e.Message} The day is not ended; make the folder writable and try again.", e);
+            }
+        }
+
+        Refresh();
         return null;
     }
 
@@ -102,13 +159,20 @@ public sealed class Book
             Disk.MakeFolder(folder.Path);
             Disk.MakeFolder(folder.Pages);
             using var held = BookLock.Take(folder.Lock);
+            if (prev is null && !folder.HasPages && LastEntry.Known(folder) is { } last)
+            {
+                throw new BookException(Gone(folder, last));
+            }
+
             if (prev is null ? folder.HasPages : prev.Refresh())
             {
                 throw new BookException($"The book at {folder.Path} was written by another program meanwhile. Nothing was written; run the same command again.");
             }
 
-            var (bytes, _) = PageLine.Write(new Recorded((prev?.Depot.Number ?? 0) + 1, at, page), prev?.mark.Sha ?? PageLine.Nothing);
-            Disk.WriteWhole(folder.Page(page.Date), bytes);
+            var number = (prev?.Depot.Number ?? 0) + 1;
+            var (bytes, sha) = PageLine.Write(new Recorded(number, at, page), prev?.mark.Sha ?? PageLine.Nothing, prev?.first);
+            Disk.WriteWhole(folder.Page(page.Date), bytes, own: true);
+            new LastEntry(number, page.Date, sha, prev?.first ?? sha).Write(folder);
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
@@ -117,6 +181,9 @@ public sealed class Book
 
         return Open(folder);
     }
+
+    private static string Gone(BookFolder folder, LastEntry last) =>
+        $"The pages of the book at {folder.Path} are gone: it has had entries up to {last.Number}, of {last.Date:yyyy-MM-dd}. {BookException.Remedy}";
 
     private void Append(byte[] bytes)
     {
@@ -140,7 +207,7 @@ public sealed class Book
 
         try
         {
-            Directory.CreateDirectory(folder.TornLines);
+            Disk.MakeFolder(folder.TornLines);
             var name = $"{Date:yyyy-MM-dd}-after-{mark.Number}";
             var aside = Path.Combine(folder.TornLines, name + ".txt");
             for (var more = 2; File.Exists(aside); more++)
@@ -148,7 +215,7 @@ public sealed class Book
                 aside = Path.Combine(folder.TornLines, $"{name}-{more}.txt");
             }
 
-            Disk.WriteWhole(aside, torn);
+            Disk.WriteWhole(aside, torn, own: true);
             using var file = new FileStream(folder.Page(Date), FileMode.Open, FileAccess.Write, FileShare.ReadWrite);
             file.SetLength(mark.Offset);
             file.Flush(flushToDisk: true);
@@ -168,7 +235,7 @@ public sealed class Book
         }
         catch (Exception e) when (e is InvalidOperationException or OverflowException or ArgumentException)
         {
-            throw new BookException($"{path}: an entry is whole but cannot stand in this book: {e.Message}. Run: closeout check", e);
+            throw new BookException($"{path}: an entry is whole but cannot stand in this book: {e.Message}. {BookException.Remedy}", e);
         }
     }
 }

@@ -24,6 +24,21 @@ public sealed record BookFolder(string Path)
 
     public string Archive => System.IO.Path.Combine(Path, "archive");
 
+    /// <summary>Where attachments lie, each named by the SHA-256 of its bytes.</summary>
+    public string Files => System.IO.Path.Combine(Path, "files");
+
+    /// <summary>Where kiosks say which van they walk.</summary>
+    public string Seats => System.IO.Path.Combine(Path, "seats");
+
+    /// <summary>Where pictures may be put for the kiosk to attach, from a card reader or a shared folder.</summary>
+    public string Inbox => System.IO.Path.Combine(Path, "inbox");
+
+    /// <summary>What the last entry was; see <see cref="LastEntry"/>.</summary>
+    public string Last => System.IO.Path.Combine(Path, "last.txt");
+
+    /// <summary>Where the daily backups go unless another folder is named.</summary>
+    public string Backups => System.IO.Path.Combine(Path, "backups");
+
     public string Page(DateOnly date) => System.IO.Path.Combine(Pages, date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture) + ".jsonl");
 
     public bool HasPages => Newest is not null;
@@ -46,6 +61,14 @@ public sealed record BookFolder(string Path)
     /// <summary>The business dates of all pages, the oldest first.</summary>
     public IReadOnlyList<DateOnly> Dates => [.. Found.Order()];
 
+    /// <summary>Files among the pages that are not named like one.</summary>
+    public IReadOnlyList<string> OddPages => Directory.Exists(Pages)
+        ? [.. Directory.EnumerateFiles(Pages).Where(f => DateOf(f) is null).Order(StringComparer.Ordinal)]
+        : [];
+
+    /// <summary>The business date in a page file's name; null: it is not the name of a page.</summary>
+    public static DateOnly? DateOf(string page) => IsPage(System.IO.Path.GetFileName(page.AsSpan()), out var date) ? date : null;
+
     /// <summary>Without these a folder that may not be read counts as an empty one.</summary>
     private static readonly EnumerationOptions Everything = new() { AttributesToSkip = FileAttributes.None, IgnoreInaccessible = false };
 
@@ -65,4 +88,12 @@ public sealed record BookFolder(string Path)
 }
 
 /// <summary>The book cannot be used now: in use, unreadable, not writable, or damaged. Nothing was written. The message says what to do.</summary>
-public sealed class BookException(string message, Exception? inner = null) : Exception(message, inner);
+public class BookException(string message, Exception? inner = null) : Exception(message, inner)
+{
+    /// <summary>What to do about a damaged book. Neither way writes to the damaged one.</summary>
+    public const string Remedy =
+        "Bring back the newest backup with: closeout restore FILE --book NEWFOLDER; or keep every good entry with: closeout check --repair --out NEWFOLDER";
+}
+
+/// <summary>A backup is damaged, or is none. The message says what to do.</summary>
+public sealed class BackupException(string message, Exception? inner = null) : BookException(message, inner);

@@ -20,7 +20,7 @@ public sealed class BookLock : IDisposable
         {
             try
             {
-                return new(new FileStream(path, FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None));
+                return new(Disk.Own(path, FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None));
             }
             catch (Exception e) when (e is UnauthorizedAccessException or DirectoryNotFoundException)
             {

@@ -31,12 +31,13 @@ internal static partial class Disk
     }
 
     /// <summary>Writes a file whole: beside its place, flushed, then renamed in.</summary>
-    public static void WriteWhole(string path, ReadOnlySpan<byte> bytes)
+    /// <param name="own">Whether the file belongs to a book, and only its owner may read it; otherwise the user's own mask decides.</param>
+    public static void WriteWhole(string path, ReadOnlySpan<byte> bytes, bool own)
     {
         var beside = path + ".new";
         try
         {
-            using (var file = new FileStream(beside, FileMode.Create, FileAccess.Write, FileShare.None))
+            using (var file = Open(beside, FileMode.Create, FileAccess.Write, FileShare.None, own))
             {
                 file.Write(bytes);
                 file.Flush(flushToDisk: true);
@@ -58,27 +59,43 @@ internal static partial class Disk
         FlushFolder(Path.GetDirectoryName(Path.GetFullPath(path))!);
     }
 
-    /// <summary>Flushes what another part of the program wrote to a file.</summary>
-    public static void FlushFile(string path)
-    {
-        using var file = new FileStream(path, FileMode.Open, FileAccess.ReadWrite, FileShare.ReadWrite);
-        file.Flush(flushToDisk: true);
-    }
+    /// <summary>Opens a file of a book; one that is made is for its owner alone. On Windows the profile's rights decide.</summary>
+    public static FileStream Own(string path, FileMode mode, FileAccess access, FileShare share) => Open(path, mode, access, share, own: true);
 
-    /// <summary>Makes a folder and those above it, each with its name flushed: a flushed file in a folder whose own name is lost is lost with it.</summary>
+    /// <summary>
+    /// Makes a folder of a book for its owner alone, each with its name flushed: a flushed file in a folder whose own name is
+    /// lost is lost with it. Those above it that are missing are made as the user's mask says.
+    /// </summary>
     public static void MakeFolder(string path)
     {
         var full = Path.GetFullPath(path);
         var above = Path.GetDirectoryName(full);
-        if (above is not null && !Directory.Exists(full))
+        if (!Directory.Exists(full))
         {
-            MakeFolder(above);
-            Directory.CreateDirectory(full);
+            MakeAbove(above);
+            if (OperatingSystem.IsWindows())
+            {
+                Directory.CreateDirectory(full);
+            }
+            else
+            {
+                Directory.CreateDirectory(full, UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute);
+            }
         }
 
         if (above is not null)
         {
             FlushFolder(above);
+        }
+    }
+
+    private static void MakeAbove(string? path)
+    {
+        if (path is not null && !Directory.Exists(path))
+        {
+            MakeAbove(Path.GetDirectoryName(path));
+            Directory.CreateDirectory(path);
+            FlushFolder(Path.GetDirectoryName(path)!);
         }
     }
 
@@ -96,6 +113,17 @@ internal static partial class Disk
             _ = Sync(handle);
             _ = Close(handle);
         }
+    }
+
+    private static FileStream Open(string path, FileMode mode, FileAccess access, FileShare share, bool own)
+    {
+        var options = new FileStreamOptions { Mode = mode, Access = access, Share = share };
+        if (own && mode is not FileMode.Open && !OperatingSystem.IsWindows())
+        {
+            options.UnixCreateMode = UnixFileMode.UserRead | UnixFileMode.UserWrite;
+        }
+
+        return new(path, options);
     }
 
     /// <summary>A file that may not become so long is told as a wrong argument; it is the disk's limit, or the user's.</summary>

@@ -20,33 +20,51 @@ public static class EntryCodec
         Converters =
         {
             new CodeConverter<Item>(), new CodeConverter<Van>(), new CodeConverter<Technician>(), new CodeConverter<KitPiece>(),
-            new CodeConverter<VisitKind>(), new PlaceConverter(), new MoveConverter(), new BalanceConverter(),
+            new CodeConverter<VisitKind>(), new CodeConverter<WasteStream>(), new PlaceConverter(), new MoveConverter(), new BalanceConverter(),
         },
     };
 
     /// <summary>Every kind that a book may hold.</summary>
     public static readonly IReadOnlyList<EntryKind> Kinds =
     [
-        Kind<PageOpened>("page-opened"),
-        Kind<DayFolderLoaded>("day-folder-loaded"),
+        Kind<PageOpened>("page-opened", 3),
+        Kind<DayFolderLoaded>("day-folder-loaded", 2),
         Kind<VanCameIn>("van-came-in"),
         Kind<LeftoverCounted>("leftover-counted"),
         Kind<LeftoversConfirmed>("leftovers-confirmed"),
         Kind<BoxesCounted>("boxes-counted"),
         Kind<CardboardConfirmed>("cardboard-confirmed"),
         Kind<MileageLogged>("mileage-logged"),
-        Kind<DamageFound>("damage-found"),
+        Kind<DamageFound>("damage-found", 2),
         Kind<DamageConfirmed>("damage-confirmed"),
-        Kind<KitCounted>("kit-counted"),
+        Kind<KitCounted>("kit-counted", 2),
         Kind<KitConfirmed>("kit-confirmed"),
-        Kind<WeeklyChecked>("weekly-checked"),
-        Kind<Signed>("signed"),
+        Kind<WeeklyChecked>("weekly-checked", 2),
+        Kind<Signed>("signed", 2),
         Kind<PlanOverridden>("plan-overridden"),
         Kind<OverrideWithdrawn>("override-withdrawn"),
         Kind<VanLoaded>("van-loaded"),
         Kind<DeliveryReceived>("delivery-received"),
         Kind<CountCorrected>("count-corrected"),
         Kind<HoldsLifted>("holds-lifted"),
+        Kind<HoldPlaced>("hold-placed"),
+        Kind<IncidentClosed>("incident-closed"),
+        Kind<PhotoAttached>("photo-attached"),
+        Kind<StreamCounted>("stream-counted"),
+        Kind<DepotBoxesCounted>("depot-boxes-counted"),
+        Kind<BoxesWrittenOff>("boxes-written-off"),
+        Kind<ContainerEmptied>("container-emptied"),
+        Kind<CollectingBoxShipped>("collecting-box-shipped"),
+        Kind<CloseoutChecked>("closeout-checked"),
+        Kind<CloseoutReopened>("closeout-reopened"),
+        Kind<SignedFor>("signed-for"),
+        Kind<VanExplained>("van-explained"),
+        Kind<BookingsMoved>("bookings-moved"),
+        Kind<BookSalvaged>("book-salvaged"),
+        Kind<PinSet>("pin-set"),
+        Kind<PinReset>("pin-reset"),
+        Kind<PinFailed>("pin-failed"),
+        Kind<PinPassed>("pin-passed"),
     ];
 
     private static readonly Dictionary<string, EntryKind> ByName = Kinds.ToDictionary(k => k.Name);
@@ -66,7 +84,7 @@ public static class EntryCodec
     {
         if (!ByName.TryGetValue(kind, out var known) || version != known.Version)
         {
-            throw new FormatException($"an entry of kind '{kind}' version {version}, which this program does not know; a newer one may");
+            throw new OtherVersionException($"an entry of kind '{kind}' version {version}, which this program does not know; a newer one, or an older, may");
         }
 
         // The serializer refuses a null where one thing is wanted, and lets it pass among many.
@@ -92,8 +110,8 @@ public static class EntryCodec
         _ => false,
     };
 
-    private static EntryKind Kind<T>(string name)
-        where T : Entry => new(name, 1, typeof(T));
+    private static EntryKind Kind<T>(string name, int version = 1)
+        where T : Entry => new(name, version, typeof(T));
 
     /// <summary>What follows from the rest is not written: only what a constructor takes.</summary>
     private static void WrittenOnly(JsonTypeInfo type)
@@ -130,4 +148,22 @@ public sealed record EntryKind(string Name, int Version, Type Type);
 [JsonSerializable(typeof(DeliveryReceived))]
 [JsonSerializable(typeof(CountCorrected))]
 [JsonSerializable(typeof(HoldsLifted))]
+[JsonSerializable(typeof(HoldPlaced))]
+[JsonSerializable(typeof(IncidentClosed))]
+[JsonSerializable(typeof(PhotoAttached))]
+[JsonSerializable(typeof(StreamCounted))]
+[JsonSerializable(typeof(DepotBoxesCounted))]
+[JsonSerializable(typeof(BoxesWrittenOff))]
+[JsonSerializable(typeof(ContainerEmptied))]
+[JsonSerializable(typeof(CollectingBoxShipped))]
+[JsonSerializable(typeof(CloseoutChecked))]
+[JsonSerializable(typeof(CloseoutReopened))]
+[JsonSerializable(typeof(SignedFor))]
+[JsonSerializable(typeof(VanExplained))]
+[JsonSerializable(typeof(BookingsMoved))]
+[JsonSerializable(typeof(BookSalvaged))]
+[JsonSerializable(typeof(PinSet))]
+[JsonSerializable(typeof(PinReset))]
+[JsonSerializable(typeof(PinFailed))]
+[JsonSerializable(typeof(PinPassed))]
 public sealed partial class BookJson : JsonSerializerContext;

@@ -7,9 +7,9 @@ public readonly record struct PageMark(long Offset, int Lines, int Number, strin
 
 /// <summary>What a look at a page gave.</summary>
 /// <param name="Shas">The checksum of each entry's line.</param>
-/// <param name="Prev">For a page read from its start: the sha of the page before.</param>
+/// <param name="First">For a page read from its start: its first line.</param>
 /// <param name="Torn">Bytes after the last line feed, or a last line with a hole: begun and never confirmed, or just being written.</param>
-public sealed record PageRead(IReadOnlyList<Recorded> Entries, IReadOnlyList<string> Shas, PageMark Mark, string? Prev, byte[] Torn);
+public sealed record PageRead(IReadOnlyList<Recorded> Entries, IReadOnlyList<string> Shas, PageMark Mark, LineRead? First, byte[] Torn);
 
 /// <summary>Reads pages, from the start or from where one stopped. Needs no lock.</summary>
 public static class PageReader
@@ -26,7 +26,7 @@ public static class PageReader
             using var file = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
             if (file.Length < from.Offset)
             {
-                throw new BookException($"{path} was cut short: it had {from.Offset} bytes and has {file.Length}. Run: closeout check");
+                throw new BookException($"{path} was cut short: it had {from.Offset} bytes and has {file.Length}. {BookException.Remedy}");
             }
 
             file.Position = from.Offset;
@@ -38,13 +38,16 @@ public static class PageReader
             throw new BookException($"The page {path} cannot be read: {e.Message}", e);
         }
 
-        return Lines(path, bytes, from);
+        return Of(path, bytes, from);
     }
 
-    private static PageRead Lines(string path, byte[] bytes, PageMark from)
+    /// <summary>The same of bytes that were read already.</summary>
+    /// <param name="path">What to call the page in messages.</param>
+    /// <exception cref="BookException">A line is not as it was written; the line is named.</exception>
+    public static PageRead Of(string path, byte[] bytes, PageMark from)
     {
         var (entries, shas) = (new List<Recorded>(), new List<string>());
-        var (mark, first) = (from, (string?)null);
+        var (mark, first) = (from, (LineRead?)null);
         for (var start = 0; ;)
         {
             var length = bytes.AsSpan(start).IndexOf((byte)'\n');
@@ -58,17 +61,26 @@ public static class PageReader
 
             try
             {
-                var (recorded, sha, prev) = PageLine.Read(bytes.AsSpan(start, length), mark.Sha);
-                if (mark.Sha is not null && recorded.Number != mark.Number + 1)
+                var line = PageLine.Read(bytes.AsSpan(start, length), mark.Sha);
+                if (mark.Sha is not null && line.Recorded.Number != mark.Number + 1)
                 {
-                    throw new FormatException($"entry {recorded.Number} follows entry {mark.Number}");
+                    throw new FormatException($"entry {line.Recorded.Number} follows entry {mark.Number}");
                 }
 
-                first ??= mark.Sha is null ? prev : null;
-                entries.Add(recorded);
-                shas.Add(sha);
+                if (mark.Sha is null && line.Recorded.Entry is not PageOpened)
+                {
+                    throw new FormatException($"entry {line.Recorded.Number} does not open a page: lines before it are missing");
+                }
+
+                first ??= mark.Sha is null ? line : null;
+                entries.Add(line.Recorded);
+                shas.Add(line.Sha);
                 start += length + 1;
-                mark = new(from.Offset + start, mark.Lines + 1, recorded.Number, sha);
+                mark = new(from.Offset + start, mark.Lines + 1, line.Recorded.Number, line.Sha);
+            }
+            catch (OtherVersionException e)
+            {
+                throw new BookException($"{path}:{mark.Lines + 1}: {e.Message}. Nothing is damaged: use the version that wrote this book.", e);
             }
             catch (FormatException) when (start + length + 1 == bytes.Length && HasHole(bytes.AsSpan(start), from.Offset + start))
             {
@@ -100,7 +112,7 @@ public static class PageReader
     }
 
     private static string Damaged(string path, PageMark mark, string what) =>
-        $"{path}:{mark.Lines + 1}: {what}. Entries up to {mark.Number} are good. Copy the book's folder away before anything else, then run: closeout check";
+        $"{path}:{mark.Lines + 1}: {what}.{(mark.Number > 0 ? $" Entries up to {mark.Number} are good." : "")} {BookException.Remedy}";
 
     /// <summary>A line whose checksum fits and that ends in some other byte than a line feed was confirmed, and was changed afterwards.</summary>
     private static bool IsWholeLine(byte[] torn, string? prev)

@@ -26,7 +26,7 @@ public static class AppendBench
         var van = desk.Depot.Setup.Vans[0];
         var item = desk.Depot.Setup.Items[0].Code;
         Tell(desk, new ComeIn(van.Code, desk.Depot.Setup.Crew[0].Code));
-        var session = new KioskSession(desk, new Archive(folder));
+        var session = new KioskSession(desk, new Archive(folder), new Attachments(folder));
         var bytes = LastLine(folder, desk, new CountLeftover(van.Code, item, null, 0, 0, Installed: 0, Sure: true));
         using var open = new FileStream(temp.At("open"), FileMode.Create);
         using var wal = new SafeSqlite(temp.At("wal.db"), "WAL", "FULL");

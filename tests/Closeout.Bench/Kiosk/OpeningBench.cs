@@ -52,7 +52,7 @@ public static class OpeningBench
     private static void Tell(string what, double[][] times) => Told.Line(
         $"{what}: five years / first day {Timed.Ratio(times[2], times[0]):0.00}, five years / one evening {Timed.Ratio(times[2], times[1]):0.00} (medians {Timed.Median(times[2]):0.0}, {Timed.Median(times[1]):0.0}, {Timed.Median(times[0]):0.0} ms)");
 
-    private static void Wall(BookFolder folder) => _ = new KioskSession(new Desk(Book.Open(folder), TimeProvider.System), new Archive(folder)).Show(120, 40);
+    private static void Wall(BookFolder folder) => _ = new KioskSession(new Desk(Book.Open(folder), TimeProvider.System), new Archive(folder), new Attachments(folder)).Show(120, 40);
 
     private static int turn;
 

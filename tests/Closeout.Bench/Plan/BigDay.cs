@@ -13,6 +13,9 @@ public sealed class BigDay
     public const int Items = 400;
     private const int Kinds = 8;
     private const int VisitsADay = 8;
+
+    /// <summary>So much that nothing is cut for weight: four hundred items are heavier than any van's stock.</summary>
+    private const int PayloadLb = 9_000;
     private static readonly int[] CartonSizes = [1, 4, 6, 8, 12, 20, 24, 36, 48, 50, 100];
     private static readonly DateOnly Today = new(2026, 11, 18);
 
@@ -48,7 +51,7 @@ public sealed class BigDay
             System.IO.File.WriteAllText(Path.Combine(folder, name), string.Concat(rows.Prepend(header).Select(r => r + "\n")), new UTF8Encoding(false));
         File("depot.csv", "setting,value", ["depot,Large", "business_date,2026-11-18", "shift_end,16:30", "units,us", "container_cu_yd,40", "container_full_percent,85"]);
         File("items.csv", "item,description,priority,units_per_carton,unit_weight_lb,carton_length_in,carton_width_in,carton_depth_in,board,low,high,lead_days,review_days,min_order_cartons", day.ItemRows());
-        File("vans.csv", "van,bay,name,payload_lb,fuel,odometer_mi,service_every_mi,service_every_months,last_service_mi,last_service_on", Enumerable.Range(1, vans).Select(v => Row($"V{v},{v},Van {v},1500,regular,{20000 + v},5000,6,18000,2026-08-01")));
+        File("vans.csv", "van,bay,name,payload_lb,fuel,odometer_mi,service_every_mi,service_every_months,last_service_mi,last_service_on", Enumerable.Range(1, vans).Select(v => Row($"V{v},{v},Van {v},{PayloadLb},regular,{20000 + v},5000,6,18000,2026-08-01")));
         File("kit.csv", "kit_item,description,required,critical,expires", ["CONES,Traffic cones,4,no,no"]);
         File("crew.csv", "technician,name,role,van,workdays", Enumerable.Range(1, vans).Select(v => Row($"T{v},Driver {v},technician,V{v},Mon Tue Wed Thu Fri")));
         File("visits.csv", "visit_kind,item,units_per_visit,weight_visits", day.RateRows());

@@ -125,5 +125,5 @@ internal sealed class FullEvening
 
     private static bool IsNotRecorded(KioskSession kiosk) => kiosk.Model.Said.Contains("NOT recorded", StringComparison.Ordinal);
 
-    private static KioskSession Session(BookFolder folder) => new(new Desk(Book.Open(folder), TimeProvider.System), new Archive(folder));
+    private static KioskSession Session(BookFolder folder) => new(new Desk(Book.Open(folder), TimeProvider.System), new Archive(folder), new Attachments(folder));
 }

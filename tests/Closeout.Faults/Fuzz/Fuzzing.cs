@@ -40,7 +40,7 @@ public static class Fuzzing
         var day = folder + "-day";
         ShortDay.Write(day);
         var given = Files.DayFolder.Read(day).Given!;
-        var kiosk = new Screens.KioskSession(new Desk(Book.OpenPage(book, null, given.FirstPage(rehearsal: true), DateTimeOffset.UnixEpoch), TimeProvider.System), new Archive(book));
+        var kiosk = new Screens.KioskSession(new Desk(Book.OpenPage(book, null, given.FirstPage(rehearsal: true), DateTimeOffset.UnixEpoch), TimeProvider.System), new Archive(book), new Attachments(book));
         var typist = new Typist(new Random(1), ["B1", "B4", "B6"]);
         while (!typist.IsDone(kiosk.Desk.Depot))
         {

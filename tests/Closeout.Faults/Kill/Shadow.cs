@@ -14,7 +14,7 @@ internal sealed partial class Shadow(BookFolder copy, string? other)
 {
     private readonly List<(string Screen, int Entries)> moments = [];
 
-    public KioskSession Kiosk { get; } = new(new Desk(Book.Open(copy), TimeProvider.System), new Archive(copy));
+    public KioskSession Kiosk { get; } = new(new Desk(Book.Open(copy), TimeProvider.System), new Archive(copy), new Attachments(copy));
 
     /// <summary>All entries that the keys so far come to.</summary>
     public List<string> Entries => Books.Entries(copy);

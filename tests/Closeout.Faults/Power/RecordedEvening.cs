@@ -34,7 +34,7 @@ internal static class RecordedEvening
 
     private static void Type(BookFolder folder, Random random, int answers)
     {
-        var kiosk = new KioskSession(new Desk(Book.Open(folder), TimeProvider.System), new Archive(folder));
+        var kiosk = new KioskSession(new Desk(Book.Open(folder), TimeProvider.System), new Archive(folder), new Attachments(folder));
         var typist = new Typist(random);
         for (var given = 0; given < answers && !typist.IsDone(kiosk.Desk.Depot); given++)
         {

@@ -94,7 +94,7 @@ internal sealed class Restart(BookFolder folder, IReadOnlyList<string> asked, in
             var true_ = folder.Dates.Select(d => (Date: d, Rows: CardboardTotals.Rows(Depot.Fold(PageReader.Read(folder.Page(d), default).Entries)).ToList()))
                 .Where(d => d.Rows.Count > 0)
                 .Select(d => (d.Date, Expected: d.Rows.Sum(r => r.Expected), Flattened: d.Rows.Sum(r => r.Flattened)));
-            archives.Wrong += told.Select(b => (b.Date, b.Expected, b.Flattened)).SequenceEqual(true_) ? 0 : 1;
+            archives.Wrong += told.GroupBy(b => b.Date).Select(g => (g.Key, g.Sum(b => b.Row.Expected), g.Sum(b => b.Row.Flattened))).SequenceEqual(true_) ? 0 : 1;
         }
         catch (BookException)
         {

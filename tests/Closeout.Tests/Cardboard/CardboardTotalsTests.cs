@@ -19,7 +19,7 @@ public class CardboardTotalsTests
         .Did(new CountLeftover(Tiny.B1, Lamp, 0, 0, 0), new CountLeftover(Tiny.B2, Tiny.Shower.Code, 0, 0, 0))
         .At(Tiny.B1, Step.Cardboard).At(Tiny.B2, Step.Cardboard);
 
-    private static Depot Carrying(int boxes) => Tiny.Opened("B1: 2+0 LAMP", carried: v => v with { MissingBoxes = v.Van == Tiny.B1 ? [new(Lamp, boxes)] : [] });
+    private static Depot Carrying(int boxes) => Tiny.Opened("B1: 2+0 LAMP", carried: v => v with { MissingBoxes = v.Van == Tiny.B1 ? [new(Lamp, boxes, Tiny.Monday)] : [] });
 
     [Fact]
     public void Expected_before_the_cardboard_is_confirmed_and_flattened_after()
@@ -64,7 +64,7 @@ public class CardboardTotalsTests
     public void The_container_fills_by_its_size_and_the_depots_own_density()
     {
         CardboardTotals.VolumeCuYd(Tiny.Settings with { CardboardLbPerCuYd = 50 }, 100).Should().Be(2);
-        CardboardTotals.FullPercent(Tiny.Settings, 6).Should().Be(75, "it holds 8 cubic yards");
+        Container.FullPercent(Tiny.Opened(yard: YardCarried.Empty with { ContainerLb = 6 * 106 })).Should().BeApproximately(75, 1e-9, "it holds 8 cubic yards");
     }
 
     [Theory]
@@ -75,16 +75,16 @@ public class CardboardTotalsTests
     public void A_missing_box_is_carried_until_it_is_found(int flattened, int missing)
     {
         var depot = Carrying(1).At(Tiny.B1, Step.Leftovers).Did(new CountLeftover(Tiny.B1, Lamp, 0, 0, 0), new ConfirmLeftovers(Tiny.B1));
-        CardboardTotals.MissingOf(depot, Tiny.B1).Should().Equal([new MissingBoxes(Lamp, 1)], "tonight counts once the cardboard is confirmed");
+        LostBoxes.Of(depot, Tiny.B1).Should().Equal([new MissingBoxes(Lamp, 1, Tiny.Monday)], "tonight counts once the cardboard is confirmed");
 
         var confirmed = depot.Did(new CountBoxes(Tiny.B1, Lamp, flattened), new ConfirmCardboard(Tiny.B1));
-        CardboardTotals.MissingOf(confirmed, Tiny.B1).Sum(m => m.Boxes).Should().Be(missing);
+        LostBoxes.Of(confirmed, Tiny.B1).Sum(m => m.Boxes).Should().Be(missing);
     }
 
     [Fact]
     public void What_is_missing_of_one_item_is_not_found_in_another()
     {
         var depot = Carrying(2).At(Tiny.B1, Step.Cardboard).Did(new CountBoxes(Tiny.B1, Tiny.Wrap.Code, 2), new ConfirmCardboard(Tiny.B1));
-        CardboardTotals.MissingOf(depot, Tiny.B1).Should().Equal(new MissingBoxes(Lamp, 2));
+        LostBoxes.Of(depot, Tiny.B1).Should().Equal(new MissingBoxes(Lamp, 2, Tiny.Monday));
     }
 }

@@ -1,3 +1,4 @@
+using Closeout.Commands;
 using Closeout.Store;
 using FluentAssertions;
 using Xunit;
@@ -6,7 +7,13 @@ namespace Closeout.Tests.Commands;
 
 public sealed class SampleDayTests
 {
-    private static readonly string[] Checked = ["restock", "shelf", "cardboard", "mileage"];
+    private static readonly string Expected = Path.Combine(Repository.SampleDay, "expected");
+
+    private static readonly string[] Exported = [.. Output.Rehearsed.Where(f => f != "wall")];
+
+    [Fact]
+    public void Every_table_of_a_rehearsal_and_the_depots_morning_sheet_is_expected() =>
+        ExpectedFiles.Should().BeEquivalentTo(Output.Rehearsed.Select(f => f + ".csv").Append(Path.Combine("morning", "morning.txt")));
 
     [Fact]
     public void Rehearsed_twice_it_gives_the_expected_files_and_the_same_book_to_the_byte()
@@ -19,12 +26,12 @@ public sealed class SampleDayTests
         again.Should().Be(first);
         second.Should().Be(first);
         Page(temp, "first").Should().Equal(Page(temp, "second"));
-        foreach (var name in Checked)
+        foreach (var file in ExpectedFiles)
         {
-            File.ReadAllText(temp["first", name + ".csv"]).Should().Be(File.ReadAllText(Path.Combine(Repository.SampleDay, "expected", name + ".csv")), $"of {name}.csv");
+            File.ReadAllText(temp["first", file]).Should().Be(File.ReadAllText(Path.Combine(Expected, file)), $"of {file}");
         }
 
-        foreach (var file in Directory.GetFiles(temp["first"], "*.csv").Select(f => Path.GetFileName(f)!))
+        foreach (var file in Directory.GetFiles(temp["first"], "*.csv").Concat(Directory.GetFiles(temp["first", "morning"])).Select(f => Path.GetRelativePath(temp["first"], f)))
         {
             File.ReadAllBytes(temp["second", file]).Should().Equal(File.ReadAllBytes(temp["first", file]), $"of {file}");
         }
@@ -35,10 +42,16 @@ public sealed class SampleDayTests
     {
         using var temp = new TempFolder();
         Rehearse(temp, "out");
-        foreach (var name in Checked)
+        foreach (var name in Exported)
         {
             Started.Closeout(temp.Path, "--book", "out/book", name, "--out", name + ".csv").Should().Be(new Started(0, "", ""));
-            File.ReadAllBytes(temp[name + ".csv"]).Should().Equal(File.ReadAllBytes(temp["out", name + ".csv"]));
+            File.ReadAllBytes(temp[name + ".csv"]).Should().Equal(File.ReadAllBytes(temp["out", name + ".csv"]), $"of {name}");
+        }
+
+        Started.Closeout(temp.Path, "--book", "out/book", "morning", "--out", "sheets").Should().Be(new Started(0, "", ""));
+        foreach (var sheet in Directory.GetFiles(temp["out", "morning"]).Select(f => Path.GetFileName(f)!))
+        {
+            File.ReadAllBytes(temp["sheets", sheet]).Should().Equal(File.ReadAllBytes(temp["out", "morning", sheet]), $"of {sheet}");
         }
 
         Started.Closeout(temp.Path, "--book", "out/book", "check").Should().Match<Started>(s => s.Code == 0 && s.Out.StartsWith("The book is good: 1 page, ", StringComparison.Ordinal));
@@ -55,6 +68,9 @@ public sealed class SampleDayTests
         ledger.Unbalanced.Should().BeEmpty();
         ledger.BelowZero.Should().BeEmpty();
     }
+
+    private static IEnumerable<string> ExpectedFiles =>
+        Directory.GetFiles(Expected, "*.*", SearchOption.AllDirectories).Select(f => Path.GetRelativePath(Expected, f)).Where(f => f != ".gitattributes");
 
     private static Started Rehearse(TempFolder temp, string name) => Started.Closeout(temp.Path, "rehearse", Repository.SampleDay, "--out", name);
 

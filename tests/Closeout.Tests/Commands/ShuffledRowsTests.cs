@@ -16,12 +16,20 @@ public sealed class ShuffledRowsTests
     [InlineData("vans.csv")]
     [InlineData("van_limits.csv")]
     [InlineData("orders.csv")]
+    [InlineData("past.csv")]
+    [InlineData("van_kit.csv")]
     public void Shuffling_the_rows_of_a_file_changes_neither_restock_nor_shelf(string file)
     {
         using var temp = new TempFolder();
         foreach (var source in Directory.GetFiles(Repository.SampleDay, "*.csv"))
         {
             File.Copy(source, temp[Path.GetFileName(source)]);
+        }
+
+        Directory.CreateDirectory(temp["photos"]);
+        foreach (var picture in Directory.GetFiles(Path.Combine(Repository.SampleDay, "photos")))
+        {
+            File.Copy(picture, temp["photos", Path.GetFileName(picture)]);
         }
 
         var plain = Plan(temp);

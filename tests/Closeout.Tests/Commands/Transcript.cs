@@ -1,4 +1,5 @@
 using System.Text;
+using System.Text.RegularExpressions;
 using FluentAssertions;
 using Xunit;
 
@@ -10,11 +11,11 @@ namespace Closeout.Tests.Commands;
 /// </summary>
 /// <remarks>
 /// <c>$ closeout ...</c> runs the built program: its output, its errors behind <c>! </c>, and <c>= code</c> unless it is 0.
-/// <c>...</c> alone stands for any output. <c>$ edit FILE: was => now</c> (<c>\n</c> is a line end, <c>(nothing)</c> nothing), <c>$ write FILE: text</c>,
+/// <c>...</c> alone stands for any output, and <c>######</c> for the digits of a PIN that was drawn. <c>$ edit FILE: was => now</c> (<c>\n</c> is a line end, <c>(nothing)</c> nothing), <c>$ write FILE: text</c>,
 /// <c>$ copy A B</c>, <c>$ remove FILE</c> work on files; <c>$ list FOLDER</c> and <c>$ show FILE</c> (its empty lines left out) say what is there,
 /// <c>$ same A B</c> says whether two files are equal to the byte.
 /// </remarks>
-internal static class Transcript
+internal static partial class Transcript
 {
     /// <summary>The transcripts of a folder, by name.</summary>
     public static TheoryData<string> In(string folder) =>
@@ -64,7 +65,7 @@ internal static class Transcript
     {
         var run = Started.Closeout(temp.Path, [.. args.Select(a => a == "\"\"" ? "" : a)]);
         var text = new StringBuilder();
-        text.Append(anything && run.Out.Length > 0 ? "...\n" : run.Out.Replace("\r\n", "\n", StringComparison.Ordinal));
+        text.Append(anything && run.Out.Length > 0 ? "...\n" : Drawn().Replace(run.Out.Replace("\r\n", "\n", StringComparison.Ordinal), "######"));
         foreach (var error in run.Err.Split('\n')[..^1])
         {
             text.Append("! ").Append(error).Append('\n');
@@ -72,6 +73,9 @@ internal static class Transcript
 
         return run.Code == 0 ? text.ToString() : text.Append("= ").Append(run.Code).Append('\n').ToString();
     }
+
+    [GeneratedRegex(@"(?<=^First PIN of lead .*: )\d{6}(?=\. It is shown once)", RegexOptions.Multiline)]
+    private static partial Regex Drawn();
 
     private static string Do(TempFolder temp, string verb, string rest)
     {

@@ -29,7 +29,7 @@ public class FoldTests
             .Should().Throw<InvalidOperationException>().WithMessage($"entry 41 *{nameof(LeftoversConfirmed)}*");
 
     [Fact]
-    public void A_page_is_not_opened_twice() => Impossible(Page, new PageOpened(Tiny.Friday, false, new(Tiny.Setup, [], [], [], [], [], [], [], [], [], [], [])));
+    public void A_page_is_not_opened_twice() => Impossible(Page, new PageOpened(Tiny.Friday, false, new(Tiny.Setup, [], [], [], [], [], [], [], [], [], [], [], YardCarried.Empty, 0, [], [])));
 
     [Fact]
     public void Nothing_is_answered_of_a_van_on_the_road() => Impossible(Page, new LeftoversConfirmed(Tiny.B1));
@@ -41,12 +41,12 @@ public class FoldTests
     {
         { Step.Leftovers, new MileageLogged(Tiny.B1, Tiny.T1, 1000, 1040, null, null, false) },
         { Step.Leftovers, new BoxesCounted(Tiny.B1, Tiny.Lamp.Code, 0, 1) },
-        { Step.Cardboard, new DamageFound(Tiny.B1, "rear door", Severity.Note, "scratch") },
-        { Step.Damage, new KitCounted(Tiny.B1, Tiny.Cones.Code, 3, null) },
-        { Step.Kit, new Signed(Tiny.B1, Tiny.T1) },
-        { Step.Kit, new WeeklyChecked(Tiny.B1, null, 0, true) },
+        { Step.Cardboard, new DamageFound(Tiny.B1, 1, Tiny.T1, "rear door", Severity.Note, "scratch", true, "", null) },
+        { Step.Damage, new KitCounted(Tiny.B1, Tiny.Cones.Code, 3, null, null) },
+        { Step.Kit, new Signed(Tiny.B1, Tiny.T1, Proof.Pin) },
+        { Step.Kit, new WeeklyChecked(Tiny.B1, null, 0, true, []) },
         { Step.Closed, new LeftoversConfirmed(Tiny.B1) },
-        { Step.Closed, new Signed(Tiny.B1, Tiny.T1) },
+        { Step.Closed, new Signed(Tiny.B1, Tiny.T1, Proof.Pin) },
         { Step.Closed, new LeftoverCounted(Tiny.B1, Tiny.Lamp.Code, new(2, 0, 5), null, 0, 0, 0, []) },
     };
 
@@ -62,7 +62,7 @@ public class FoldTests
     {
         var entries = new List<Recorded>
         {
-            new(7, Tiny.FiveOClock, new PageOpened(Tiny.Wednesday, true, new(Tiny.Setup, TinyStock.Read(Tiny.Setup, "B1: 1+0 LAMP"), [], [], [], [], [], [], [], [], [], []))),
+            new(7, Tiny.FiveOClock, new PageOpened(Tiny.Wednesday, true, new(Tiny.Setup, TinyStock.Read(Tiny.Setup, "B1: 1+0 LAMP"), [], [], [], [], [], [], [], [], [], [], YardCarried.Empty, 0, [], []))),
             new(8, Tiny.FiveOClock, new VanCameIn(Tiny.B1, Tiny.T1, false, [])),
             new(9, Tiny.FiveOClock, new LeftoversConfirmed(Tiny.B1)),
         };

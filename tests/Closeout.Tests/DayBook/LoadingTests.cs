@@ -12,7 +12,7 @@ public class LoadingTests
     private static readonly Code<Item> Lamp = Tiny.Lamp.Code;
     private static readonly Depot Stocked = Tiny.Opened("shelf: 5 LAMP; bin: 2 WRAP; B1: 2+5 LAMP");
 
-    private static DayGiven Given(Setup setup, DateOnly? date = null) => new(date ?? Tiny.Wednesday, setup, [], [], [], [], [], [], [], null);
+    private static DayGiven Given(Setup setup, DateOnly? date = null) => new(date ?? Tiny.Wednesday, setup, [], [], [], [], [], [], [], null, []);
 
     private static Setup Without(Item item) => Tiny.Setup with { Items = [.. Tiny.Setup.Items.Where(i => i.Code != item.Code)] };
 

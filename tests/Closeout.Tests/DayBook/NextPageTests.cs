@@ -1,6 +1,7 @@
 using Closeout.DayBook;
 using Closeout.Shifts;
 using Closeout.Stock;
+using Closeout.Vans;
 using FluentAssertions;
 using Xunit;
 
@@ -55,7 +56,7 @@ public class NextPageTests
     {
         var short2 = Leftovers.Did(new CountLeftover(Tiny.B1, Tiny.Lamp.Code, 0, 0, 0), new ConfirmLeftovers(Tiny.B1), new CountBoxes(Tiny.B1, Tiny.Lamp.Code, 0), new ConfirmCardboard(Tiny.B1));
         var next = Next(short2);
-        next.Van(Tiny.B1).MissingBoxes.Should().Equal(new MissingBoxes(Tiny.Lamp.Code, 2));
+        next.Van(Tiny.B1).MissingBoxes.Should().Equal(new MissingBoxes(Tiny.Lamp.Code, 2, Tiny.Wednesday));
 
         var found = next.At(Tiny.B1, Step.Cardboard).Did(new CountBoxes(Tiny.B1, Tiny.Lamp.Code, 2), new ConfirmCardboard(Tiny.B1));
         Next(found, Tiny.Friday).Van(Tiny.B1).MissingBoxes.Should().BeEmpty();
@@ -70,10 +71,11 @@ public class NextPageTests
             new ReportDamage(Tiny.B1, "brakes", Severity.Unsafe, "soft pedal"),
             new ConfirmDamage(Tiny.B1, false)));
 
-        next.Van(Tiny.B1).Damages.Should().Equal(
-            new OpenDamage(Tiny.Wednesday, "rear door", Severity.Note, "scratch"),
-            new OpenDamage(Tiny.Wednesday, "left mirror", Severity.Repair, "cracked"));
-        next.Van(Tiny.B1).Holds.Should().Equal(new Hold(Tiny.Wednesday, "brakes, unsafe: soft pedal"));
+        next.Van(Tiny.B1).Incidents.Select(i => (i.Number, i.Since, i.Zone, i.Severity, i.Holds)).Should().Equal(
+            (1, Tiny.Wednesday, "rear door", Severity.Note, false),
+            (2, Tiny.Wednesday, "left mirror", Severity.Repair, false),
+            (3, Tiny.Wednesday, "brakes", Severity.Unsafe, true));
+        Readiness.Standing(next, Tiny.B1).Should().Equal(new Hold(Tiny.Wednesday, "brakes, unsafe: soft pedal (incident 3)"));
 
         Next(next, Tiny.Friday).Van(Tiny.B1).Should().BeEquivalentTo(next.Van(Tiny.B1), "an evening without a word changes nothing");
     }
@@ -96,7 +98,7 @@ public class NextPageTests
     {
         var expires = new DateOnly(2027, 3, 31);
         var next = Next(Leftovers.At(Tiny.B1, Step.Kit).Did(new CountKit(Tiny.B1, Tiny.Extinguisher.Code, null, expires), new ConfirmKit(Tiny.B1)));
-        next.Van(Tiny.B1).KitDates.Should().Equal(new KitDate(Tiny.Extinguisher.Code, expires));
+        next.Van(Tiny.B1).KitDates.Should().Equal(new KitDate(Tiny.Extinguisher.Code, expires, null));
     }
 
     [Fact]

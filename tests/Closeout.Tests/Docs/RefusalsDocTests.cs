@@ -72,7 +72,7 @@ public sealed partial class RefusalsDocTests
         var told = Evening().Match(text);
         var shift = Shift.Begin(new(Tiny.B1, new(told.Groups["who"].Value), false, []), At(told.Groups["in"].Value), ImmutableDictionary<Code<Item>, Holding>.Empty);
         return told.Groups["signer"].Success
-            ? shift with { Signed = new(Tiny.B1, new(told.Groups["signer"].Value)), SignedAt = At(told.Groups["signed"].Value) }
+            ? shift with { Signed = new(Tiny.B1, new(told.Groups["signer"].Value), Proof.Pin), SignedAt = At(told.Groups["signed"].Value) }
             : shift;
     }
 

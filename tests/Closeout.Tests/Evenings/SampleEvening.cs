@@ -1,8 +1,10 @@
 using Closeout.Commands;
 using Closeout.Files;
 using Closeout.Restock;
+using Closeout.Shifts;
 using Closeout.Tests.Screens;
 using Closeout.Vans;
+using Closeout.Store;
 using FluentAssertions;
 using Xunit;
 
@@ -33,18 +35,22 @@ public sealed class SampleEvening
         var vans = Readiness.Of(kiosk.Depot);
 
         vans.Select(v => v.Morning).Should().Equal(Morning.Ready, Morning.ReadyWithNotes, Morning.ReadyWithNotes, Morning.Held, Morning.NotClosed, Morning.Held);
-        vans[1].Shift!.WeeklyDue.Should().BeTrue();
-        vans[2].Notes.Should().Contain("gap 1 LED-G25");
-        vans[3].Holds.Should().ContainSingle().Which.Should().StartWith("windscreen, unsafe");
+        vans[1].Shift!.Should().Match<Shift>(s => s.WeeklyDue && s.Photos.Count == 1);
+        vans[1].Notes.Should().Equal("wipers, to repair: left blade torn, smears (incident 3)", "First aid kit expires 2026-12-09", "service in 410 mi, about 2026-11-27");
+        vans[2].Notes.Should().Equal("left side, note: scratch below the sliding door, old paint (incident 4)", "Personal CO monitor not tested, was due 2026-11-11", "gap 1 LED-G25");
+        vans[3].Holds.Should().Equal("windscreen, unsafe: crack across the driver's view (incident 2)");
+        vans[3].Notes.Should().Equal("Combustible gas detector to be tested by 2026-11-27");
         vans[4].Shift.Should().BeNull();
-        vans[5].Holds.Should().Equal("Fire extinguisher: 0 of 1");
-        vans[5].Notes.Should().Contain("1 box missing");
+        vans[4].Notes.Should().Equal(
+            "rear door, to repair: latch sticks, closes when lifted (incident 1) since 2026-11-12", "Fire extinguisher expires 2026-12-31", "weekly check overdue, last 2026-11-06");
+        vans[5].Holds.Should().Equal("Fire extinguisher: 0 of 1", "fuelled with diesel, takes regular: do not start it, ask the workshop");
+        vans[5].Notes.Should().Equal("odometer 35652 mi to 35923 mi, confirmed as read", "2 boxes missing (STRIP-7 since 2026-11-17)");
     }
 
     private static SampleKiosk Played()
     {
         var kiosk = new SampleKiosk();
-        Rehearsal.Play(kiosk.Session.Desk, EveningAnswers.Of(DayFolder.Read(Repository.SampleDay).Evening)).Should().BeEmpty();
+        Rehearsal.Play(kiosk.Session.Desk, new Attachments(kiosk.Folder), EveningAnswers.Of(DayFolder.Read(Repository.SampleDay).Evening)).Should().BeEmpty();
         return kiosk;
     }
 }

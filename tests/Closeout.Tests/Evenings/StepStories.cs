@@ -15,7 +15,7 @@ public sealed class StepStories
         evening.Entries.First().Should().BeOfType<VanCameIn>();
         evening.Entries.Skip(1).Should().Equal(
             new LeftoversConfirmed(new("B1")), new CardboardConfirmed(new("B1")),
-            new MileageLogged(new("B1"), new("T1"), 1000, 1000, null, null, Sure: false), new DamageConfirmed(new("B1"), None: false), new KitConfirmed(new("B1")), new Signed(new("B1"), new("T1")));
+            new MileageLogged(new("B1"), new("T1"), 1000, 1000, null, null, Sure: false), new DamageConfirmed(new("B1"), None: false), new KitConfirmed(new("B1")), new Signed(new("B1"), new("T1"), Proof.Pin));
         evening.Rows("mileage").Should().Equal("2026-03-04,B1,T1,1000,1000,0,,5500,2026-07-10,");
     }
 
@@ -33,7 +33,7 @@ public sealed class StepStories
     {
         using var evening = Rehearsed.Evening("B2,T2,sign,,,");
 
-        evening.Entries.Should().Contain(new WeeklyChecked(new("B2"), null, 0, Clean: true));
+        evening.Entries.OfType<WeeklyChecked>().Single().Should().BeEquivalentTo(new WeeklyChecked(new("B2"), null, 0, Clean: true, []));
         evening.Depot.Shift(new("B2"))!.IsClosed.Should().BeTrue();
     }
 
@@ -43,7 +43,7 @@ public sealed class StepStories
         using var evening = Rehearsed.Evening("B1,T1,weekly,photos,,3", "B1,T1,weekly,clean,,no", "B1,T1,sign,,,");
 
         evening.Entries.OfType<VanCameIn>().Single().WeeklyDue.Should().BeFalse();
-        evening.Entries.Should().Contain(new WeeklyChecked(new("B1"), null, 3, Clean: false));
+        evening.Entries.OfType<WeeklyChecked>().Single().Should().BeEquivalentTo(new WeeklyChecked(new("B1"), null, 3, Clean: false, []));
         evening.Depot.Shift(new("B1"))!.IsClosed.Should().BeTrue();
     }
 
@@ -95,6 +95,7 @@ public sealed class StepStories
         evening.Depot.Shifts.Should().BeEmpty();
         evening.Rows("mileage").Should().BeEmpty();
         evening.Rows("restock").Should().NotBeEmpty().And.OnlyContain(r => r.EndsWith(",yes", StringComparison.Ordinal));
-        evening.Left.Should().Equal("book", "cardboard.csv", "mileage.csv", "restock.csv", "shelf.csv", "wall.csv");
+        evening.Left.Should().Equal(
+            "book", "cardboard.csv", "incidents.csv", "kit.csv", "mileage-log.csv", "mileage.csv", "morning", "recycling-weeks.csv", "restock.csv", "shelf.csv", "wall.csv", "waste.csv");
     }
 }

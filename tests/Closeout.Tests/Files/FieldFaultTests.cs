@@ -22,6 +22,8 @@ public sealed class FieldFaultTests
     [InlineData("depot.csv", "service_1,0.98", "service_1,0", "depot.csv:6:11: value is no number in range: found \"0\", allowed above 0 to 1, with a decimal point")]
     [InlineData("depot.csv", "container_cu_yd,8", "container_cu_yd,0", "depot.csv:9:17: value is no number in range: found \"0\", allowed above 0 to 10000, with a decimal point")]
     [InlineData("depot.csv", "percent,85", "percent,101", "depot.csv:10:24: value is no number in range: found \"101\", allowed above 0 to 100, with a decimal point")]
+    [InlineData("depot.csv", "percent,85", "percent,85\ncrew_and_kit_lb,-1", "depot.csv:11:17: value is no number in range: found \"-1\", allowed 0 to 10000, with a decimal point")]
+    [InlineData("depot.csv", "percent,85", "percent,85\ncrew_and_kit_lb,10000.5", "depot.csv:11:17: value is no number in range: found \"10000.5\", allowed 0 to 10000, with a decimal point")]
     [InlineData("depot.csv", "units,us\n", "", "depot.csv:1:1: a setting is missing: found no units, allowed are depot, business_date, shift_end, units, container_cu_yd, container_full_percent")]
     [InlineData("depot.csv", "units,us\n", "units,us\nunits,metric\n", "depot.csv:6:1: setting stands twice: found units again, allowed once")]
     [InlineData("items.csv", "LAMP,Lamp", "LA MP,Lamp", "items.csv:2:1: item is no code: found \"LA MP\", " + Codes)]

@@ -8,6 +8,7 @@ using Closeout.Shifts;
 using Closeout.Stock;
 using Closeout.Tests.Restock;
 using Closeout.Tests.Screens;
+using Closeout.Store;
 using FluentAssertions;
 using Xunit;
 
@@ -33,8 +34,11 @@ public sealed partial class PickSheetTests
           [ ] SHOWER                   showerhead 1.5 gpm         1 from the bin
 
         SHORT 3 showerhead 1.5 gpm: the depot has no more.
+        Weight: aboard 0.5 lb, with this load 4.7 lb of 1550.0 lb for stock (payload
+          2000.0 lb less crew and kit 450.0 lb).
         KIT bring 2 traffic cones.
-        Van: ready, note: left door, to repair: dent; traffic cones: 1 of 3.
+        Van: ready, note: left door, to repair: dent (incident 1); traffic cones: 1
+          of 3.
         Lift heavy cartons with two; ladder tied. This sheet does not say that the
           van is safe.
 
@@ -122,7 +126,7 @@ public sealed partial class PickSheetTests
     private static SampleKiosk Sample()
     {
         var kiosk = new SampleKiosk();
-        Rehearsal.Play(kiosk.Session.Desk, EveningAnswers.Of(DayFolder.Read(Repository.SampleDay).Evening)).Should().BeEmpty();
+        Rehearsal.Play(kiosk.Session.Desk, new Attachments(kiosk.Folder), EveningAnswers.Of(DayFolder.Read(Repository.SampleDay).Evening)).Should().BeEmpty();
         return kiosk;
     }
 

@@ -34,7 +34,7 @@ public class AccuracyTests
     private static Depot ThursdayNight()
     {
         var morning = Wednesday.Next(Thursday);
-        return (morning with { ByVan = morning.ByVan.Add((Thursday, Tiny.B1), new(Thursday, Tiny.B1, [new(Lamp, 10)])) })
+        return (morning with { ByVan = morning.ByVan.Add((Thursday, Tiny.B1), new(Thursday, Tiny.B1, [new(Lamp, 10)], [])) })
             .At(Tiny.B1, Step.Leftovers).Did(new CountLeftover(Tiny.B1, Lamp, 0, 0, 2)).At(Tiny.B1, Step.Closed)
             .At(Tiny.B2, Step.Leftovers).Did(new CountLeftover(Tiny.B2, Shower, 0, 0, 0)).At(Tiny.B2, Step.Closed);
     }
@@ -43,7 +43,7 @@ public class AccuracyTests
     private static Depot FridayNight()
     {
         var morning = ThursdayNight().Next(Tiny.Friday);
-        return (morning with { ByVan = morning.ByVan.Add((Tiny.Friday, Tiny.B1), new(Tiny.Friday, Tiny.B1, [new(Lamp, 15)])) })
+        return (morning with { ByVan = morning.ByVan.Add((Tiny.Friday, Tiny.B1), new(Tiny.Friday, Tiny.B1, [new(Lamp, 15)], [])) })
             .At(Tiny.B1, Step.Leftovers).Did(new CountLeftover(Tiny.B1, Lamp, 0, 0, 0)).At(Tiny.B1, Step.Closed);
     }
 

@@ -30,7 +30,7 @@ public class CountedDayTests
     [Fact]
     public void A_van_with_visit_reports_is_not_counted_a_second_time()
     {
-        var told = Evening() with { Use = [Reported(10)], ByVan = Evening().ByVan.Add((Tiny.Wednesday, Tiny.B1), new(Tiny.Wednesday, Tiny.B1, [new(Lamp, 10)])) };
+        var told = Evening() with { Use = [Reported(10)], ByVan = Evening().ByVan.Add((Tiny.Wednesday, Tiny.B1), new(Tiny.Wednesday, Tiny.B1, [new(Lamp, 10)], [])) };
         Day(told).Should().Be(default(VisitUse));
         VisitHistory.Of(told).UseOf(new("HOME"), Lamp).Should().Be(new VisitUse(1, 10, 0));
     }

@@ -27,7 +27,7 @@ public class PlanLawsTests
     [Fact]
     public void Units_only_move_from_the_depot_to_the_vans() => Depots.Should().AllSatisfy(AddsUp);
 
-    private static void AddsUp(Depot depot)
+    internal static void AddsUp(Depot depot)
     {
         var plan = RestockPlan.For(depot);
         foreach (var s in plan.Shelf)

@@ -28,6 +28,13 @@ public class TargetTests
     public void The_need_is_what_lacks_to_the_target_and_never_below_zero(int target, int aboard, int need) =>
         new Target(target, Basis.Low).Need(aboard).Should().Be(need);
 
+    [Theory]
+    [InlineData(10, 9, 9, Basis.Payload)]
+    [InlineData(10, 10, 10, Basis.Low)]
+    [InlineData(10, 17, 10, Basis.Low)]    // only a carton is not rounded up
+    public void A_cap_by_weight_lowers_a_target_and_never_raises_it(int target, int most, int units, Basis basis) =>
+        new Target(target, Basis.Low).Within(new PayloadCut(most, 20, default)).Should().Be(new Target(units, basis));
+
     [Fact]
     public void More_booked_never_lowers_the_target_and_never_leaves_the_limits() =>
         Gen.Select(Gen.Int[0, 50], Gen.Int[0, 50], Gen.Int[0, 120]).Holds((low, more, q) =>
@@ -39,5 +46,5 @@ public class TargetTests
 
     [Fact]
     public void Every_basis_has_a_word() =>
-        Enum.GetValues<Basis>().Select(Target.Words).Should().Equal("low", "booked", "high", "lead");
+        Enum.GetValues<Basis>().Select(Target.Words).Should().Equal("low", "booked", "high", "lead", "payload");
 }

@@ -61,7 +61,7 @@ public class WhyTests
     {
         var changed = Booked.Did(Change(OverrideKind.Target, Tiny.B1, 15), Change(OverrideKind.Extra, Tiny.B1, 5));
         var line = changed.Line(Tiny.B1)!;
-        Why.Of(changed.Setup, line).Where(w => w.Heading == "Lead").Select(w => w.Sentence).Should().Equal("L1 set the target to 15: open house", "L1 added 5: open house");
+        Sentences(changed, line).Where(w => w.Heading == "Lead").Select(w => w.Sentence).Should().Equal("L1 set the target to 15: open house", "L1 added 5: open house");
         Said(changed, line, "Limits").Should().EndWith("target 20 (lead)");
     }
 
@@ -74,7 +74,7 @@ public class WhyTests
         Said(poor, poor.Line(Tiny.B2)!, "Short").Should().StartWith("8: the depot has no more");
         Said(poor, poor.Line(Tiny.B3)!, "Given").Should().Be("nothing");
         Said(poor, poor.Line(Tiny.B1)!, "Aboard").Should().Be("0, so 10 are needed");
-        Why.Of(poor.Setup, poor.Line(Tiny.B1)!).Select(w => w.Heading).Should().NotContain("Short").And.NotContain("Lead");
+        Sentences(poor, poor.Line(Tiny.B1)!).Select(w => w.Heading).Should().NotContain("Short").And.NotContain("Lead");
     }
 
     public static TheoryData<int> Lines => [.. Enumerable.Range(0, RestockPlan.For(AnyStockDesk.Afternoon()).Lines.Count)];
@@ -115,5 +115,7 @@ public class WhyTests
          where Why.Bars(line, most).Count > most
          select $"{line.Van.Code} {line.Item.Code}: more than {most}").Should().BeEmpty("the rows below belong to the keys");
 
-    private static string Said(Depot depot, RestockLine line, string heading) => Why.Of(depot.Setup, line).Single(w => w.Heading == heading).Sentence;
+    private static string Said(Depot depot, RestockLine line, string heading) => Sentences(depot, line).Single(w => w.Heading == heading).Sentence;
+
+    private static IEnumerable<(string Heading, string Sentence)> Sentences(Depot depot, RestockLine line) => Why.Of(depot.Setup, line, RestockPlan.For(depot).Weight(line.Van.Code));
 }

@@ -19,6 +19,7 @@ public sealed class DeskByKeys : IDisposable
     [InlineData("{F4}", typeof(LoadScreen))]
     [InlineData("{F5}", typeof(DeskScreen))]
     [InlineData("{F6}", typeof(AccuracyScreen))]
+    [InlineData("{F9}", typeof(PeopleScreen))]
     public void Each_key_of_the_wall_opens_its_screen_and_Esc_leads_back(string key, Type screen)
     {
         kiosk.Press(key).Session.Model.Screen.Should().BeOfType(screen);

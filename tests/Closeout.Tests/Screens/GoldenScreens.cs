@@ -1,5 +1,7 @@
 using Closeout.Commands;
 using Closeout.Files;
+using Closeout.Store;
+using Closeout.Tests.Evenings;
 using FluentAssertions;
 using Xunit;
 
@@ -49,6 +51,12 @@ public sealed class GoldenScreens
         ["evening-lifted"] = "B4{F7}windscreen replaced, workshop slip 12{Enter}L1{Enter}",
         ["evening-accuracy"] = "{F6}",
         ["evening-cardboard"] = "{F3}",
+        ["heavy-wall"] = "",
+        ["heavy-tomorrow"] = "{F2}",
+        ["heavy-why"] = "{F2}{Tab}led-g{Down}{Down}{Down}{Enter}",
+        ["heavy-why-already"] = "{F2}{Tab}led-g{Enter}",
+        ["heavy-load"] = "B6{F4}",
+        ["heavy-full"] = "B6{F4}={F2}B6",
         ["plan-help"] = "{F2}{F1}",
         ["load-help"] = "{F4}{F1}",
         ["desk-help"] = "{F5}{F1}",
@@ -106,13 +114,18 @@ public sealed class GoldenScreens
         }
     }
 
-    /// <summary>A kiosk before anybody came in, or after the sample evening.</summary>
+    /// <summary>A kiosk before anybody came in, after the sample evening, or after the same one with vans that may carry little.</summary>
     private static SampleKiosk Kiosk(string name)
     {
+        if (name.StartsWith("heavy-", StringComparison.Ordinal))
+        {
+            return HeavyEvening.With(("B1", 490), ("B4", 520), ("B6", 525));
+        }
+
         var kiosk = new SampleKiosk();
         if (name.StartsWith("evening-", StringComparison.Ordinal))
         {
-            Rehearsal.Play(kiosk.Session.Desk, EveningAnswers.Of(DayFolder.Read(Repository.SampleDay).Evening)).Should().BeEmpty();
+            Rehearsal.Play(kiosk.Session.Desk, new Attachments(kiosk.Folder), EveningAnswers.Of(DayFolder.Read(Repository.SampleDay).Evening)).Should().BeEmpty();
         }
 
         return kiosk;

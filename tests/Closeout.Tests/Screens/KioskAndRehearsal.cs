@@ -16,7 +16,7 @@ public sealed class KioskAndRehearsal
     {
         var answers = EveningAnswers.Of(DayFolder.Read(Repository.SampleDay).Evening);
         using var rehearsed = new SampleKiosk();
-        Rehearsal.Play(rehearsed.Session.Desk, answers).Should().BeEmpty();
+        Rehearsal.Play(rehearsed.Session.Desk, new Attachments(rehearsed.Folder), answers).Should().BeEmpty();
         using var typed = new SampleKiosk();
 
         EveningKeys.Play(typed, answers);

@@ -66,7 +66,7 @@ public sealed partial class TerminalTests
 
         pty.Type("LED-G25\r").Await("item 14 of 21").Type("1\r").Type("4\r").Type("0\r").Await("GAP 2");
         pty.Type("*").Await("again").Type("*").Await("Flatten these").Type("\r").Await("Odometer now").Type("28153\r\r").Await("Walk once").Type("\r").Await("safety kit there")
-            .Type("=").Await("Sign with your code").Type("\r").Await("Good night").Type("\u0011");
+            .Type("=").Await("Sign with your code").Type("\r").Await("Your own PIN").Type(kiosk.PinOf("T14") + "\r").Await("Good night").Type("\u0011");
 
         pty.Code().Should().Be(0);
         var depot = Book.Open(kiosk.Folder).Depot;

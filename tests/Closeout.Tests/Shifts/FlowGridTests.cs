@@ -17,8 +17,8 @@ public class FlowGridTests
             .Should().Throw<InvalidOperationException>().WithMessage("*Sign*Leftovers*");
 
     [Fact]
-    public void Nothing_moves_a_close_out_that_is_closed() =>
-        Enum.GetValues<Trigger>().Should().NotContain(t => ShiftFlow.Allows(Step.Closed, t));
+    public void Only_a_lead_moves_a_close_out_that_is_closed() =>
+        Enum.GetValues<Trigger>().Where(t => ShiftFlow.Allows(Step.Closed, t)).Should().Equal(Trigger.Reopen);
 
     [Theory]
     [InlineData(false, "Leftovers Cardboard Mileage Damage Kit SignOff")]

@@ -61,7 +61,7 @@ public class LeftoverStories
     [Fact]
     public void What_visits_report_is_taken_where_the_technician_does_not_say()
     {
-        var reported = Counting with { ByVan = Counting.ByVan.Add((Counting.Date, Tiny.B1), new(Counting.Date, Tiny.B1, [new(Lamp, 10)])) };
+        var reported = Counting with { ByVan = Counting.ByVan.Add((Counting.Date, Tiny.B1), new(Counting.Date, Tiny.B1, [new(Lamp, 10)], [])) };
 
         var counted = (LeftoverCounted)reported.Accepts(new CountLeftover(Tiny.B1, Lamp, 1, 0, 3));
         (counted.Installed, counted.Used, counted.Gap).Should().Be((10, 12, 2));

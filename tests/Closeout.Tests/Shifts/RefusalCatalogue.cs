@@ -49,8 +49,6 @@ public static class RefusalCatalogue
         new(nameof(Refusal.BinTooLow), "bin-too-low", BinEmptied, new CountLeftover(B1, Lamp, 2, 0, 5)),
         new(nameof(Refusal.BelowStart), "odometer-below-start", At(Step.Mileage), new LogMileage(B1, 999)),
         new(nameof(Refusal.TooFar), "odometer-too-far", At(Step.Mileage), new LogMileage(B1, 1301)),
-        new(nameof(Refusal.OnlyALead), "only-a-lead", New, new LiftHolds(B1, "mended", Tiny.T1)),
-        new(nameof(Refusal.NotHeld), "not-held", New, new LiftHolds(B1, "mended", Tiny.Lead)),
         new(nameof(Refusal.NoWords), "no-words", At(Step.Damage), new ReportDamage(B1, " ", Severity.Note, "scratch")),
         new(nameof(Refusal.NoWords), "no-words", At(Step.Damage), new ReportDamage(B1, "rear door", Severity.Note, "")),
         new(nameof(Refusal.TooManyWords), "too-many-words", At(Step.Damage), new ReportDamage(B1, "rear door", Severity.Note, new('x', 81))),

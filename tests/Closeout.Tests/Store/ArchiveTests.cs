@@ -90,6 +90,113 @@ public sealed class ArchiveTests
     }
 
     [Fact]
+    public void A_byte_that_flips_anywhere_in_it_never_changes_an_answer()
+    {
+        using var book = Emptied();
+        var expected = Boxes(book);
+        var database = Path.Combine(book.Folder.Archive, "closeout.db");
+        var good = File.ReadAllBytes(database);
+        var random = new Random(20261125);
+        for (var i = 0; i < 40; i++)
+        {
+            var bad = (byte[])good.Clone();
+            bad[random.Next(bad.Length)] ^= (byte)(1 << random.Next(8));
+            File.WriteAllBytes(database, bad);
+
+            Boxes(book).Should().Equal(expected);
+            good = File.ReadAllBytes(database);
+        }
+    }
+
+    [Theory]
+    [InlineData("closeout.db")]
+    [InlineData("closeout.db.sha256")]
+    public void One_of_its_files_gone_it_is_made_anew(string file)
+    {
+        using var book = Emptied();
+        var expected = Boxes(book);
+        File.Delete(Path.Combine(book.Folder.Archive, file));
+
+        Boxes(book).Should().Equal(expected);
+    }
+
+    [Fact]
+    public void A_log_that_a_program_left_when_it_died_is_not_believed()
+    {
+        using var book = Emptied();
+        var expected = Boxes(book);
+        File.WriteAllBytes(Path.Combine(book.Folder.Archive, "closeout-log.db"), new byte[8192]);
+
+        new Archive(book.Folder).Seen().Number.Should().Be(0);
+        Boxes(book).Should().Equal(expected);
+        new Archive(book.Folder).Seen().Number.Should().Be(book.Book.Depot.Number);
+    }
+
+    [Fact]
+    public void Asking_a_second_time_writes_nothing()
+    {
+        using var book = Emptied();
+        Boxes(book);
+        var before = Directory.EnumerateFiles(book.Folder.Archive).ToDictionary(f => f, f => Convert.ToHexString(File.ReadAllBytes(f)));
+
+        Boxes(book);
+        new Archive(book.Folder).EntriesOf("B1");
+
+        Directory.EnumerateFiles(book.Folder.Archive).ToDictionary(f => f, f => Convert.ToHexString(File.ReadAllBytes(f))).Should().BeEquivalentTo(before);
+    }
+
+    [Fact]
+    public void By_command_it_is_made_anew_and_says_how_long_that_took()
+    {
+        using var book = Emptied();
+        var expected = Boxes(book);
+        File.WriteAllText(Path.Combine(book.Folder.Archive, "closeout.db"), "nonsense");
+
+        var said = Spoken.By(() => Closeout.Commands.ArchiveCommand.Run(book.Folder));
+
+        said.Out.Should().MatchRegex(@"^Made the archive anew from 1 page, \d+ entries, in \d+\.\d s\.\n$");
+        Boxes(book).Should().Equal(expected);
+    }
+
+    [Fact]
+    public void By_command_it_is_left_alone_while_the_pages_are_damaged_for_it_may_know_what_they_lost()
+    {
+        using var book = new SmallBook().With(counts: 2);
+        new Archive(book.Folder).CatchUp();
+        var lines = LongBook.Lines(book.Page);
+        LongBook.Write(book.Page, lines[..^1]);
+
+        var making = () => Closeout.Commands.ArchiveCommand.Run(book.Folder);
+
+        making.Should().Throw<BookException>().WithMessage("The archive was left as it is: * are missing at the end*");
+        new Archive(book.Folder).Seen().Number.Should().Be(5);
+    }
+
+    [Fact]
+    public void A_page_that_is_missing_between_is_not_passed_over()
+    {
+        using var book = new LongBook();
+        Directory.Delete(book.Folder.Archive, recursive: true);
+        File.Delete(book.Folder.Page(LongBook.Second));
+
+        var making = () => new Archive(book.Folder).CatchUp();
+
+        making.Should().Throw<BookException>().WithMessage($"{book.Folder.Page(LongBook.Third)}:1: *");
+    }
+
+    [Fact]
+    public void It_tells_how_far_it_is()
+    {
+        using var book = new LongBook();
+        Directory.Delete(book.Folder.Archive, recursive: true);
+        var told = new List<(int, int)>();
+
+        new Archive(book.Folder, (done, all) => told.Add((done, all))).CatchUp();
+
+        told.Should().Equal((0, 3), (1, 3), (2, 3));
+    }
+
+    [Fact]
     public void It_catches_up_when_behind_by_entries_and_by_a_page()
     {
         using var book = new SmallBook().With(counts: 1);
@@ -175,7 +282,11 @@ public sealed class ArchiveTests
 
     private static double CardboardOf(Depot depot) => Closeout.Cardboard.CardboardTotals.Rows(depot).Sum(r => r.WeightLb);
 
-    private static IReadOnlyList<BoxDay> Boxes(SmallBook book) => new Archive(book.Folder).Boxes(SmallDay.Date, Tomorrow);
+    private static IReadOnlyList<BoxDay> Boxes(SmallBook book) =>
+    [
+        .. new Archive(book.Folder).Boxes(SmallDay.Date, Tomorrow).GroupBy(b => b.Date)
+            .Select(g => new BoxDay(g.Key, g.Sum(b => b.Row.Expected), g.Sum(b => b.Row.Flattened), g.Sum(b => b.Row.WeightLb))),
+    ];
 
     private static void CopyFolder(string from, string to)
     {

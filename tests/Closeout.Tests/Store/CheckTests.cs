@@ -13,7 +13,7 @@ public sealed class CheckTests
 
     [Fact]
     public void A_signature_of_a_van_that_never_came_in_is_named() =>
-        CheckOf(First(), new Signed(SmallBook.B1, new("T1"))).Should().Match<Spoken>(s => s.Code == 1 && s.Err.Contains("entry 2, Signed: it cannot stand here"));
+        CheckOf(First(), new Signed(SmallBook.B1, new("T1"), Proof.Pin)).Should().Match<Spoken>(s => s.Code == 1 && s.Err.Contains("entry 2, Signed: it cannot stand here"));
 
     [Fact]
     public void A_van_that_comes_in_twice_is_named() =>

@@ -45,8 +45,9 @@ public sealed class EntryCodecTests
                 var (bytes, sha) = PageLine.Write(recorded, PageLine.Nothing);
                 bytes.AsSpan(0, bytes.Length - 1).Contains((byte)'\n').Should().BeFalse("an entry is one line");
 
-                var (read, readSha, _) = PageLine.Read(bytes.AsSpan(0, bytes.Length - 1), PageLine.Nothing);
+                var (read, readSha, prev, _) = PageLine.Read(bytes.AsSpan(0, bytes.Length - 1), PageLine.Nothing);
 
+                prev.Should().Be(PageLine.Nothing);
                 read.Should().BeEquivalentTo(recorded, o => o.RespectingRuntimeTypes().WithStrictOrdering());
                 readSha.Should().Be(sha);
                 PageLine.Write(read, PageLine.Nothing).Bytes.Should().Equal(bytes);
@@ -85,10 +86,10 @@ public sealed class EntryCodecTests
     }
 
     [Theory]
-    [InlineData("\"kind\":\"signed\",\"v\":1", "\"kind\":\"van-painted\",\"v\":1", "an entry of kind 'van-painted' version 1, which this program does not know*newer*")]
-    [InlineData("\"kind\":\"signed\",\"v\":1", "\"kind\":\"signed\",\"v\":2", "an entry of kind 'signed' version 2, which this program does not know*newer*")]
-    [InlineData("\"kind\":\"signed\",\"v\":1", "\"kind\":\"signed\",\"v\":0", "an entry of kind 'signed' version 0*")]
-    [InlineData("\"kind\":\"signed\"", "\"kind\":\"Signed\"", "an entry of kind 'Signed' version 1*")]
+    [InlineData("\"kind\":\"signed\",\"v\":2", "\"kind\":\"van-painted\",\"v\":1", "an entry of kind 'van-painted' version 1, which this program does not know*newer*")]
+    [InlineData("\"kind\":\"signed\",\"v\":2", "\"kind\":\"signed\",\"v\":3", "an entry of kind 'signed' version 3, which this program does not know*newer*")]
+    [InlineData("\"kind\":\"signed\",\"v\":2", "\"kind\":\"signed\",\"v\":0", "an entry of kind 'signed' version 0*")]
+    [InlineData("\"kind\":\"signed\"", "\"kind\":\"Signed\"", "an entry of kind 'Signed' version 2*")]
     [InlineData("\"technician\":\"T07\"", "\"technician\":\"T 07\"", "not an entry of kind 'signed': *'T 07' is not a code*")]
     [InlineData("\"technician\":\"T07\"", "\"technician\":\"T07\",\"colour\":\"red\"", "not an entry of kind 'signed': *colour*")]
     [InlineData("\"technician\":\"T07\"", "\"technician\":7", "*")]
@@ -99,6 +100,17 @@ public sealed class EntryCodecTests
         var reading = () => PageLine.Read(line, PageLine.Nothing);
 
         reading.Should().Throw<FormatException>().WithMessage(told);
+    }
+
+    [Fact]
+    public void A_page_from_before_crew_and_kit_were_a_setting_has_the_default()
+    {
+        var (was, prev) = (PageLine.Write(EveryKind.Page[1], PageLine.Nothing).Bytes, PageLine.Nothing);
+        Encoding.UTF8.GetString(was).Should().Contain(",\"crewAndKitLb\":475.5");
+
+        var read = PageLine.Read(ForgedLine.Of(EveryKind.Page[1], ",\"crewAndKitLb\":475.5", "", prev), prev).Recorded;
+
+        ((DayFolderLoaded)read.Entry).Setup.Depot.CrewAndKitLb.Should().Be(DepotSettings.DefaultCrewAndKitLb);
     }
 
     [Fact]

@@ -19,7 +19,7 @@ internal static class ForgedLine
         }
 
         var forged = body.Replace(was, now, StringComparison.Ordinal);
-        var sha = Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(prev + forged)));
+        var sha = Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(forged)));
         return Encoding.UTF8.GetBytes($"{forged},\"sha\":\"{sha}\"}}");
     }
 }

@@ -42,19 +42,19 @@ public class KitCheckTests
     [InlineData(30, true)]
     [InlineData(31, false)]
     public void A_date_is_said_from_thirty_days_before(int days, bool said) =>
-        KitCheck.Expiring(AtKit().Did(new CountKit(Tiny.B1, Tiny.Extinguisher.Code, 1, Tiny.Wednesday.AddDays(days))), Tiny.B1)
+        KitCheck.Due(AtKit().Did(new CountKit(Tiny.B1, Tiny.Extinguisher.Code, 1, Tiny.Wednesday.AddDays(days))), Tiny.B1)
             .Any().Should().Be(said);
 
     [Fact]
     public void The_date_last_read_counts_and_one_read_tonight_goes_before_it()
     {
-        var depot = AtKit(v => v with { KitDates = [new(Tiny.FirstAid.Code, Tiny.Monday)] });
-        KitCheck.DateOf(depot, Tiny.B1, Tiny.FirstAid.Code).Should().Be(Tiny.Monday);
-        KitCheck.DateOf(depot.Did(new CountKit(Tiny.B1, Tiny.FirstAid.Code, 1, Tiny.Friday)), Tiny.B1, Tiny.FirstAid.Code).Should().Be(Tiny.Friday);
-        KitCheck.DateOf(depot.Did(new CountKit(Tiny.B1, Tiny.FirstAid.Code, 1)), Tiny.B1, Tiny.FirstAid.Code).Should().Be(Tiny.Monday, "tonight nobody read it");
+        var depot = AtKit(v => v with { KitDates = [new(Tiny.FirstAid.Code, Tiny.Monday, null)] });
+        KitCheck.DatesOf(depot, Tiny.B1, Tiny.FirstAid.Code).Expires.Should().Be(Tiny.Monday);
+        KitCheck.DatesOf(depot.Did(new CountKit(Tiny.B1, Tiny.FirstAid.Code, 1, Tiny.Friday)), Tiny.B1, Tiny.FirstAid.Code).Expires.Should().Be(Tiny.Friday);
+        KitCheck.DatesOf(depot.Did(new CountKit(Tiny.B1, Tiny.FirstAid.Code, 1)), Tiny.B1, Tiny.FirstAid.Code).Expires.Should().Be(Tiny.Monday, "tonight nobody read it");
     }
 
     [Fact]
     public void A_piece_that_bears_no_date_never_expires() =>
-        KitCheck.Expiring(AtKit().Did(new CountKit(Tiny.B1, Tiny.Cones.Code, 3, Tiny.Monday)), Tiny.B1).Should().BeEmpty();
+        KitCheck.Due(AtKit().Did(new CountKit(Tiny.B1, Tiny.Cones.Code, 3, Tiny.Monday)), Tiny.B1).Should().BeEmpty();
 }

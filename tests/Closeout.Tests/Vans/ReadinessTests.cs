@@ -34,7 +34,7 @@ public class ReadinessTests
     {
         var state = B1(Tiny.Opened().At(Tiny.B1, Step.Damage).Did(new ReportDamage(Tiny.B1, "brakes", Severity.Unsafe, "soft pedal")));
         state.Morning.Should().Be(Morning.Held);
-        state.Holds.Should().Equal("brakes, unsafe: soft pedal");
+        state.Holds.Should().Equal("brakes, unsafe: soft pedal (incident 1)");
     }
 
     [Fact]
@@ -58,7 +58,7 @@ public class ReadinessTests
     {
         var state = B1(Tiny.Opened("B1: 2+5 LAMP, 1+0 SHOWER", carried: v => v with
         {
-            Damages = [new(Tiny.Monday, "left mirror", Severity.Repair, "cracked")],
+            Incidents = [new(1, Tiny.Monday, Tiny.FiveOClock, Tiny.T2, "left mirror", Severity.Repair, "cracked", true, "", null, false)],
             WeeklyCheckedOn = Tiny.Monday.AddDays(-14),
         }).At(Tiny.B1, Step.Leftovers).Did(
             new CountLeftover(Tiny.B1, Tiny.Lamp.Code, 1, 0, 3, Installed: 10),
@@ -74,14 +74,14 @@ public class ReadinessTests
             new ConfirmKit(Tiny.B1)));
 
         state.Notes.Should().Equal(
-            "left mirror, to repair: cracked (since 2026-11-16)",
-            "rear door: scratch",
+            "left mirror, to repair: cracked (incident 1) since 2026-11-16",
+            "rear door, note: scratch (incident 2)",
             "traffic cones: 1 of 3",
             "fire extinguisher expires 2026-11-20",
             "first aid kit expired 2026-11-16",
             "odometer 1000 mi to 5700 mi, confirmed as read",
             "service in 300 mi",
-            "weekly check overdue",
+            "weekly check overdue, last 2026-11-02",
             "gap 2 LAMP",
             "1 box missing");
     }
@@ -90,7 +90,7 @@ public class ReadinessTests
     public void A_weekly_check_of_tonight_is_no_longer_overdue_and_may_leave_a_van_to_clean()
     {
         var depot = Tiny.Opened(carried: v => v with { WeeklyCheckedOn = Tiny.Monday.AddDays(-14) }).At(Tiny.B1, Step.Weekly);
-        B1(depot).Notes.Should().Equal("weekly check overdue");
+        B1(depot).Notes.Should().Equal("weekly check overdue, last 2026-11-02");
         B1(depot.Did(new CheckWeekly(Tiny.B1, null, 0, false))).Notes.Should().Equal("to be cleaned");
     }
 

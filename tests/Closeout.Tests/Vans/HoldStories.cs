@@ -4,7 +4,7 @@ using Closeout.Vans;
 using FluentAssertions;
 using Xunit;
 
-namespace Closeout.Tests.Shifts;
+namespace Closeout.Tests.Vans;
 
 public sealed class HoldStories
 {
@@ -17,14 +17,14 @@ public sealed class HoldStories
 
         var state = Readiness.Of(after, after.Setup.Van(Tiny.B1));
         state.Holds.Should().BeEmpty();
-        state.Notes.Should().Contain("settled by L1: replaced, slip 12 (windscreen, unsafe: crack)");
+        state.Notes.Should().Contain("hold lifted by L1: replaced, slip 12 (windscreen, unsafe: crack (incident 1))");
     }
 
     [Fact]
     public void What_was_lifted_is_not_carried_to_the_next_page_and_what_was_not_is()
     {
-        NextPage.After(Held, Tiny.Friday).Carried.Vans[0].Holds.Should().ContainSingle().Which.Since.Should().Be(Tiny.Wednesday);
-        NextPage.After(Held.Did(new LiftHolds(Tiny.B1, "replaced", Tiny.Lead)), Tiny.Friday).Carried.Vans[0].Holds.Should().BeEmpty();
+        NextPage.After(Held, Tiny.Friday).Carried.Vans[0].Incidents.Should().ContainSingle().Which.Holds.Should().BeTrue();
+        NextPage.After(Held.Did(new LiftHolds(Tiny.B1, "replaced", Tiny.Lead)), Tiny.Friday).Carried.Vans[0].Incidents.Should().ContainSingle("lifted is not closed").Which.Holds.Should().BeFalse();
     }
 
     [Fact]
@@ -41,7 +41,7 @@ public sealed class HoldStories
     {
         var after = Held.Did(new LiftHolds(Tiny.B1, "replaced", Tiny.Lead)).Did(new ReportDamage(Tiny.B1, "rear", Severity.Unsafe, "door will not lock"));
 
-        Readiness.Of(after, after.Setup.Van(Tiny.B1)).Holds.Should().Equal("rear, unsafe: door will not lock");
+        Readiness.Of(after, after.Setup.Van(Tiny.B1)).Holds.Should().Equal("rear, unsafe: door will not lock (incident 2)");
     }
 
     [Theory]
@@ -49,9 +49,9 @@ public sealed class HoldStories
     [InlineData("T9", "replaced", "no-such-technician")]
     [InlineData("L1", "  ", "no-words")]
     public void Nobody_else_lifts_it_and_never_without_a_reason(string by, string why, string code) =>
-        Decider.Decide(Held, new LiftHolds(Tiny.B1, why, new(by))).Refusal!.Code.Should().Be(code);
+        VanDesk.Decide(Held, new LiftHolds(Tiny.B1, why, new(by))).Refusal!.Code.Should().Be(code);
 
     [Fact]
     public void A_van_that_is_not_held_has_nothing_to_lift() =>
-        Decider.Decide(Held, new LiftHolds(Tiny.B2, "why not", Tiny.Lead)).Refusal!.Code.Should().Be("not-held");
+        VanDesk.Decide(Held, new LiftHolds(Tiny.B2, "why not", Tiny.Lead)).Refusal!.Code.Should().Be("not-held");
 }

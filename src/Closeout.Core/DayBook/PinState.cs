@@ -1,0 +1,51 @@
+using System.Collections.Immutable;
+using Closeout.People;
+using Closeout.Stock;
+
+namespace Closeout.DayBook;
+
+/// <summary>What the book knows of somebody's PIN.</summary>
+/// <param name="Hash">Null: no PIN.</param>
+/// <param name="Failures">Wrong ones in a row.</param>
+/// <param name="FailedAt">The last of them; null: none.</param>
+public sealed record PersonPin(Code<Technician> Person, PinHash? Hash, bool Issued, int Failures, DateTimeOffset? FailedAt)
+{
+    public bool IsLocked => Failures >= PinTries.MostInARow;
+
+    /// <summary>Whether there is one and it opens something.</summary>
+    public bool IsGood => Hash is not null && !IsLocked;
+}
+
+/// <summary>Wrong PINs typed at a kiosk.</summary>
+/// <param name="InARow">Since the last right one, whosever.</param>
+/// <param name="Failed">The last twenty moments, the oldest first; a right PIN does not take them away.</param>
+public sealed record KioskTries(string Kiosk, int InARow, IReadOnlyList<DateTimeOffset> Failed);
+
+/// <summary>PINs and the tries at them, by person and by kiosk.</summary>
+public sealed record PinState(ImmutableDictionary<Code<Technician>, PersonPin> People, ImmutableDictionary<string, KioskTries> Kiosks)
+{
+    public static PinState Open(IEnumerable<PersonPin> people, IEnumerable<KioskTries> kiosks) =>
+        new(people.ToImmutableDictionary(p => p.Person), kiosks.ToImmutableDictionary(k => k.Kiosk));
+
+    public PersonPin Of(Code<Technician> person) => People.GetValueOrDefault(person) ?? new(person, null, false, 0, null);
+
+    public KioskTries At(string kiosk) => Kiosks.GetValueOrDefault(kiosk) ?? new(kiosk, 0, []);
+
+    /// <summary>What an entry of the people does.</summary>
+    /// <exception cref="InvalidOperationException">The entry is impossible here.</exception>
+    public PinState Evolve(Entry entry, DateTimeOffset at) => entry switch
+    {
+        PinSet e => With(new PersonPin(e.Person, e.Hash, e.Issued, 0, null)),
+        PinReset e when Of(e.Person).Hash is not null => With(new PersonPin(e.Person, null, false, 0, null)),
+        PinFailed e when Of(e.Person) is { Hash: not null } own => With(own with { Failures = own.Failures + 1, FailedAt = at }).Failed(At(e.Kiosk), at),
+        PinPassed e when Of(e.Person) is { Hash: not null, IsLocked: false } own => With(own with { Failures = 0, FailedAt = null }).With(At(e.Kiosk) with { InARow = 0 }),
+        _ => throw new InvalidOperationException("it cannot stand here"),
+    };
+
+    private PinState Failed(KioskTries kiosk, DateTimeOffset at) =>
+        With(kiosk with { InARow = kiosk.InARow + 1, Failed = [.. kiosk.Failed.Append(at).TakeLast(PinTries.MostAtAKiosk)] });
+
+    private PinState With(PersonPin person) => this with { People = People.SetItem(person.Person, person) };
+
+    private PinState With(KioskTries kiosk) => this with { Kiosks = Kiosks.SetItem(kiosk.Kiosk, kiosk) };
+}

@@ -1,0 +1,128 @@
+using System.Globalization;
+using Closeout.DayBook;
+using Closeout.Shifts;
+
+namespace Closeout.People;
+
+/// <summary>Which PINs are good enough.</summary>
+/// <remarks>
+/// Lengths and the kinds of PIN refused: NIST SP 800-63B (revision 3), 5.1.1.1 and 5.1.1.2: a secret of one's own has at
+/// least 8 characters, one drawn at random at least 6, which may be digits alone. Revision 4 is stricter (docs/methods.md).
+/// </remarks>
+public static class PinRules
+{
+    /// <summary>The least characters of a PIN that somebody chose.</summary>
+    public const int LeastOwn = 8;
+
+    /// <summary>The most; 5.1.1.2 wants at least 64 to be taken.</summary>
+    public const int MostOwn = 64;
+
+    /// <summary>Digits of a PIN that the kiosk drew.</summary>
+    public const int IssuedDigits = 6;
+
+    /// <summary>Numbers that an issued PIN is drawn from: 0 up to this, without it.</summary>
+    public const int IssuedBelow = 1_000_000;
+
+    /// <summary>The longest pattern whose repetition is refused, in characters.</summary>
+    private const int LongestPattern = 4;
+
+    /// <summary>The shortest run (up or down by one) that a PIN must not be made of.</summary>
+    private const int ShortestRun = 4;
+
+    private const int FirstYear = 1900;
+    private const int LastYear = 2099;
+
+    /// <summary>Why somebody's own choice will not do. Null: it will.</summary>
+    public static Refusal? Own(string pin, Technician person) => pin switch
+    {
+        { Length: < LeastOwn } => PinRefusal.TooShort(pin.Length),
+        { Length: > MostOwn } => PinRefusal.TooLong(pin.Length),
+        _ => Guessed(pin, person),
+    };
+
+    /// <summary>Why a PIN is too easily guessed, whatever its length. Null: it is not.</summary>
+    public static Refusal? Guessed(string pin, Technician person) => pin switch
+    {
+        _ when Repeats(pin) => PinRefusal.Repeats(),
+        _ when Runs(pin) => PinRefusal.Runs(),
+        _ when IsDate(pin) => PinRefusal.IsADate(),
+        _ when Names(person).FirstOrDefault(n => pin.Contains(n, StringComparison.OrdinalIgnoreCase)) is { } name => PinRefusal.HasYourName(name),
+        _ => null,
+    };
+
+    /// <summary>The PIN that comes of a number drawn; null: draw again, it is too easily guessed.</summary>
+    /// <param name="drawn">At least 0, below <see cref="IssuedBelow"/>, every one as likely as any other.</param>
+    public static string? Issued(int drawn, Technician person)
+    {
+        if (drawn is < 0 or >= IssuedBelow)
+        {
+            throw new ArgumentOutOfRangeException(nameof(drawn));
+        }
+
+        var pin = drawn.ToString("D6", CultureInfo.InvariantCulture);
+        return Guessed(pin, person) is null ? pin : null;
+    }
+
+    /// <summary>One character, or a pattern of up to four, said at least twice: <c>aaaaaaaa</c>, <c>12341234</c>, <c>abcabcab</c>.</summary>
+    public static bool Repeats(string pin) => Enumerable.Range(1, LongestPattern)
+        .Any(length => pin.Length >= 2 * length && Enumerable.Range(length, pin.Length - length).All(i => Small(pin[i]) == Small(pin[i - length])));
+
+    /// <summary>Nothing but runs of at least four digits or letters, each up or down by one: <c>123456</c>, <c>hgfedcba</c>, <c>1234abcd</c>.</summary>
+    public static bool Runs(string pin)
+    {
+        for (var start = 0; start < pin.Length;)
+        {
+            var end = start + 1;
+            var step = end < pin.Length ? Small(pin[end]) - Small(pin[start]) : 0;
+            while (step is 1 or -1 && end < pin.Length && Follows(pin[end - 1], pin[end], step))
+            {
+                end++;
+            }
+
+            if (end - start < ShortestRun)
+            {
+                return false;
+            }
+
+            start = end;
+        }
+
+        return pin.Length > 0;
+    }
+
+    /// <summary>A day or month of the years 1900 to 2099 in any usual order, with or without marks between: <c>19900412</c>, <c>12-04-1990</c>, <c>900412</c>, <c>041990</c>.</summary>
+    public static bool IsDate(string pin)
+    {
+        var digits = string.Concat(pin.Where(c => c is not ('-' or '/' or '.' or ' ')));
+        if (!digits.All(char.IsAsciiDigit))
+        {
+            return false;
+        }
+
+        int N(int at, int length) => int.Parse(digits.AsSpan(at, length), NumberStyles.None, CultureInfo.InvariantCulture);
+        return digits.Length switch
+        {
+            8 => IsDay(N(0, 4), N(4, 2), N(6, 2)) || IsDay(N(0, 4), N(6, 2), N(4, 2)) || IsDay(N(4, 4), N(2, 2), N(0, 2)) || IsDay(N(4, 4), N(0, 2), N(2, 2)),
+            6 => new[] { 1900, 2000 }.Any(century =>
+                    IsDay(century + N(0, 2), N(2, 2), N(4, 2)) || IsDay(century + N(0, 2), N(4, 2), N(2, 2))
+                    || IsDay(century + N(4, 2), N(2, 2), N(0, 2)) || IsDay(century + N(4, 2), N(0, 2), N(2, 2)))
+                || IsDay(N(0, 4), N(4, 2), 1) || IsDay(N(2, 4), N(0, 2), 1),
+            _ => false,
+        };
+    }
+
+    private static bool IsDay(int year, int month, int day) =>
+        year is >= FirstYear and <= LastYear && month is >= 1 and <= 12 && day >= 1 && day <= DateTime.DaysInMonth(year, month);
+
+    private static bool Follows(char before, char after, int step) =>
+        char.IsAsciiLetterOrDigit(before) && char.IsAsciiLetterOrDigit(after) && Small(after) - Small(before) == step;
+
+    private static char Small(char c) => char.ToLowerInvariant(c);
+
+    /// <summary>The code and the parts of the name, of two characters or more: a single one says nothing of a person.</summary>
+    private static IEnumerable<string> Names(Technician person)
+    {
+        var letters = string.Concat(person.Name.Select(c => char.IsLetterOrDigit(c) ? c : ' '));
+        return letters.Split(' ').Prepend(person.Code.Text).Where(n => n.Length >= 2);
+    }
+}

@@ -1,0 +1,26 @@
+using Closeout.DayBook;
+using Closeout.Stock;
+
+namespace Closeout.Shifts;
+
+/// <summary>What every rule asks of what it was given: words that say something and keep no secret, and a lead where only a lead may.</summary>
+internal static class Given
+{
+    /// <summary>What is wrong with a text: nothing said, too much, or a number that must not be kept. Null: it will do.</summary>
+    /// <param name="what">What the text is to say, as part of a sentence.</param>
+    public static Refusal? Words(string what, string text) => text.Trim() switch
+    {
+        "" => Refusal.NoWords(what),
+        { Length: > Refusal.MostWords } said => Refusal.TooManyWords(what, said.Length),
+        var said when CardNumber.IsIn(said) => Refusal.LooksLikeACard(what),
+        _ => null,
+    };
+
+    /// <summary>Why somebody may not do what only a lead does. Null: a lead.</summary>
+    public static Refusal? Lead(Setup setup, Code<Technician> code, string does) => setup.Find(code) switch
+    {
+        null => Refusal.NoSuchTechnician(code),
+        { IsLead: false } technician => Refusal.OnlyALead(technician, does),
+        _ => null,
+    };
+}

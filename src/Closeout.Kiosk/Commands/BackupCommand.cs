@@ -1,0 +1,43 @@
+using System.Globalization;
+using Closeout.Store;
+
+namespace Closeout.Commands;
+
+/// <summary><c>backup --out FILE</c> and <c>restore FILE</c>: a book into one file, and back.</summary>
+public static class BackupCommand
+{
+    public static int Write(BookFolder folder, string file, TimeProvider clock)
+    {
+        if (File.Exists(file) || Directory.Exists(file))
+        {
+            throw new UsageException($"{file} is there already, and a backup is never written over anything. Name another file with --out.");
+        }
+
+        var made = Backup.Write(folder, file, clock.GetLocalNow());
+        Console.Out.WriteLine($"Wrote {file}, {Size(new FileInfo(file).Length)}, and read it back: {Holds(made)}.");
+        return ExitCode.Done;
+    }
+
+    public static int Restore(BookFolder folder, string file)
+    {
+        RefuseAnything(folder, "--book");
+        var made = Store.Restore.Into(folder, file);
+        Console.Out.WriteLine(string.Create(CultureInfo.InvariantCulture, $"Restored {folder.Path} as it was on {made.Made:yyyy-MM-dd} at {made.Made:HH:mm}: {Holds(made)}."));
+        return ExitCode.Done;
+    }
+
+    /// <summary>A book is never made over anything.</summary>
+    public static void RefuseAnything(BookFolder folder, string option)
+    {
+        if (!FreshBook.HasRoom(folder))
+        {
+            throw new UsageException($"{folder.Path} is there already, and a book is never written over anything. Name a folder that does not exist with {option}.");
+        }
+    }
+
+    private static string Holds(BackupManifest made) => string.Create(
+        CultureInfo.InvariantCulture,
+        $"{made.Entries} {(made.Entries == 1 ? "entry" : "entries")} on {made.Pages.Count} {(made.Pages.Count == 1 ? "page" : "pages")}, {made.Pages[0]:yyyy-MM-dd} to {made.Pages[^1]:yyyy-MM-dd}, {Size(made.Bytes)} when unpacked");
+
+    private static string Size(long bytes) => string.Create(CultureInfo.InvariantCulture, $"{bytes:N0} bytes");
+}

@@ -1,0 +1,53 @@
+using Closeout.DayBook;
+using Closeout.Files;
+using Closeout.People;
+using Closeout.Shifts;
+using Closeout.Stock;
+using Closeout.Store;
+
+namespace Closeout.Commands;
+
+/// <summary><c>first-pin LEAD</c>: a PIN for a lead while no lead has one that opens anything. Whoever may run it has the book's files anyway.</summary>
+public static class FirstPinCommand
+{
+    public static int Run(string lead, BookFolder folder, Pins pins, TimeProvider clock)
+    {
+        if (!Code<Technician>.IsValid(lead))
+        {
+            throw new UsageException($"LEAD is no code: found \"{Harmless.Line(lead)}\", allowed 1 to 24 letters, digits, dots, underscores and hyphens.");
+        }
+
+        return Issue(Book.Open(folder), new(lead), pins, clock);
+    }
+
+    /// <summary>At set-up: to the first lead of crew.csv.</summary>
+    public static int AtSetUp(Book book, Pins pins, TimeProvider clock)
+    {
+        if (book.Depot.Setup.Crew.FirstOrDefault(t => t.IsLead) is { } lead)
+        {
+            return Issue(book, lead.Code, pins, clock);
+        }
+
+        Console.Error.WriteLine("crew.csv has no lead, so nobody can issue a PIN at the kiosk. Load a crew.csv with one, then: closeout first-pin LEAD");
+        return ExitCode.Done;
+    }
+
+    private static int Issue(Book book, Code<Technician> code, Pins pins, TimeProvider clock)
+    {
+        if (book.Depot.Setup.Find(code) is not { } lead)
+        {
+            Console.Error.WriteLine(Refusal.NoSuchTechnician(code).Text);
+            return ExitCode.No;
+        }
+
+        var pin = Pins.Draw(lead);
+        if (book.Record(depot => PinDesk.Decide(depot, new FirstPin(lead.Code, pins.Hash(pin))), clock.GetLocalNow()) is { } refusal)
+        {
+            Console.Error.WriteLine(refusal.Text);
+            return ExitCode.No;
+        }
+
+        Console.Out.WriteLine($"First PIN of lead {lead.Code} {Harmless.Line(lead.Name)}: {pin}. It is shown once; write it down.");
+        return ExitCode.Done;
+    }
+}

@@ -1,0 +1,81 @@
+using Closeout.DayBook;
+using Closeout.Shifts;
+using Closeout.Stock;
+
+namespace Closeout.Files;
+
+/// <summary>past.csv: what older records say of the days before, one fact a row. It goes into a new book only.</summary>
+public static class PastFile
+{
+    private const string File = "past.csv";
+
+    private static readonly Dictionary<string, PastKind> Kinds = new(StringComparer.OrdinalIgnoreCase)
+    {
+        ["odometer"] = PastKind.Odometer, ["fuel_gal"] = PastKind.Fuel, ["weekly"] = PastKind.Weekly, ["oil_change"] = PastKind.OilChange,
+        ["expires"] = PastKind.Expires, ["tested"] = PastKind.Tested, ["damage"] = PastKind.Damage, ["flattened"] = PastKind.Flattened,
+        ["missing"] = PastKind.Missing, ["emptied"] = PastKind.Emptied, ["collected"] = PastKind.Collected,
+    };
+
+    public static IReadOnlyList<PastRecord> Read(string folder, DateOnly? today, Known<Van> vans, Known<Item> items, Known<KitPiece> kit, Findings findings)
+    {
+        var table = CsvTable.Read(folder, File, required: false, ["date", "van", "record", "item", "value"], [], findings);
+        var past = new List<PastRecord>();
+        foreach (var row in table.Rows)
+        {
+            var date = row.Date("date");
+            if (row.IsGood && today is { } now && date >= now)
+            {
+                row.Bad("date", "is not past", $"a day before {now:yyyy-MM-dd}");
+            }
+
+            var kind = Kinds[row.OneOf("record", [.. Kinds.Keys])];
+            if (row.IsGood && Of(row, date, kind, vans, items, kit) is { } record && row.IsGood)
+            {
+                past.Add(record);
+            }
+        }
+
+        Falling(table, past, findings);
+        return past;
+    }
+
+    private static PastRecord? Of(CsvRow row, DateOnly date, PastKind kind, Known<Van> vans, Known<Item> items, Known<KitPiece> kit)
+    {
+        var isDepots = kind is PastKind.Flattened or PastKind.Emptied or PastKind.Collected || (kind == PastKind.Missing && !row.Has("van"));
+        var van = isDepots ? (Code<Van>?)null : row.Known("van", vans);
+        var code = kind switch
+        {
+            PastKind.Expires or PastKind.Tested => row.Known("item", kit).Text,
+            PastKind.Flattened or PastKind.Missing => row.Known("item", items).Text,
+            PastKind.Damage => row.OneOf("item", [.. Enum.GetNames<Severity>().Select(s => s.ToLowerInvariant())]),
+            PastKind.Collected => row.OneOf("item", [.. WasteStream.All.Select(s => s.Code.Text)]),
+            _ => "",
+        };
+        var amount = kind switch
+        {
+            PastKind.Odometer => row.Number("value", 0, Refusal.MostMiles),
+            PastKind.Fuel => row.Number("value", 0, Refusal.MostGallons, openBelow: true),
+            PastKind.Flattened or PastKind.Missing => row.Whole("value", 0, Refusal.MostAtOnce),
+            PastKind.Collected => row.Number("value", 0, Refusal.MostAtOnce),
+            _ => 0,
+        };
+        var on = kind is PastKind.Expires or PastKind.Tested ? row.Date("value") : (DateOnly?)null;
+        var text = kind == PastKind.Damage ? row.Text("value") : "";
+        return new(date, kind, van, code ?? "", amount, on, text);
+    }
+
+    /// <summary>An odometer that falls from one record to the next is a slip: nobody could tell which of the two is wrong.</summary>
+    private static void Falling(CsvTable table, List<PastRecord> past, Findings findings)
+    {
+        foreach (var van in past.Where(p => p.Kind == PastKind.Odometer).GroupBy(p => p.Van))
+        {
+            var readings = van.OrderBy(p => p.Date).ToList();
+            foreach (var (before, after) in readings.Zip(readings.Skip(1)).Where(r => r.Second.Amount < r.First.Amount))
+            {
+                var line = table.Rows.First(r => r.Raw("date") == after.Date.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture)
+                    && string.Equals(r.Raw("van"), van.Key?.Text, StringComparison.OrdinalIgnoreCase) && string.Equals(r.Raw("record"), "odometer", StringComparison.OrdinalIgnoreCase)).Line;
+                findings.Fault(File, line, 1, FormattableString.Invariant($"odometer of {van.Key} falls: found {after.Amount} on {after.Date:yyyy-MM-dd} after {before.Amount} on {before.Date:yyyy-MM-dd}, allowed at least {before.Amount}"));
+            }
+        }
+    }
+}

@@ -1,0 +1,141 @@
+using Closeout.DayBook;
+using Closeout.People;
+using Closeout.Shifts;
+using Closeout.Stock;
+
+namespace Closeout.Screens;
+
+/// <summary>Stands between an act and the book: what is recorded in somebody's name needs that person's PIN first.</summary>
+/// <remarks>One person at a time is remembered, and only for forms of the desk; a signature asks always. It is kept nowhere: a new session knows nobody.</remarks>
+public sealed class PinGate(Desk desk, Pins pins)
+{
+    /// <summary>Without a key for so long, whoever stood here is forgotten.</summary>
+    public static readonly TimeSpan Patience = TimeSpan.FromMinutes(2);
+
+    private (Code<Technician> Person, PinHash Hash)? known;
+    private DateTimeOffset lastKey = DateTimeOffset.MinValue;
+
+    /// <summary>A key was pressed. After a long pause first what the pause ended.</summary>
+    public Model Key(Model model)
+    {
+        var rested = Rested(model);
+        lastKey = desk.Now;
+        return rested;
+    }
+
+    /// <summary>After a long pause the person is forgotten, and a PIN typed or shown is gone from the screen. A clock that was set back ends it too.</summary>
+    public Model Rested(Model model)
+    {
+        if (desk.Now is var now && now >= lastKey && now - lastKey <= Patience)
+        {
+            return model;
+        }
+
+        known = null;
+        return model.Screen is HelpScreen help ? Closed(model, help.Back) : Closed(model, model.Screen);
+    }
+
+    /// <summary>Somebody signed: who was known and is another is forgotten.</summary>
+    public void Signed(Code<Technician> signer) => known = known is { } k && k.Person == signer ? known : null;
+
+    /// <summary>What to show, and what may be done now: the act itself, or the one that waited for a PIN, or nothing yet.</summary>
+    public (Model Model, Act? Act) Pass(Model model, Act? act) => (act, model.Screen) switch
+    {
+        (null, _) or (QuitAct, _) => (model, act),
+        (TryPinAct, PinScreen s) => Tried(model, s),
+        (DrawPinAct, PinScreen s) => (model with { Screen = s with { Stage = PinStage.Drawn, Typed = "", Chosen = Pins.Draw(Of(s.Person)) } }, null),
+        (TakePinAct, PinScreen s) => desk.Record(new TakePin(s.Person, pins.Hash(s.Chosen), s.Stage == PinStage.Drawn)) is { } refusal
+            ? (new(s.Back, refusal.Text), null)
+            : Through(s),
+        _ when desk.Depot.Rehearsal => (model, act),
+        (RecordAct { Commands: [.., Sign sign] }, _) => Asked(model, act, sign.Technician),
+        (_, DeskScreen s) => DeskForms.By(s.Form) is { } by
+            ? Knows(by) ? (model, act) : Asked(model, act, by)
+            : throw new InvalidOperationException($"{s.Task} is recorded in nobody's name"),
+        _ => (model, act),
+    };
+
+    /// <summary>Issues a PIN; it is on disk before it is shown.</summary>
+    public Model Issue(Model model, IssuePinAct act)
+    {
+        if (desk.Depot.Setup.Find(act.Person) is not { } person)
+        {
+            return model with { Said = Refusal.NoSuchTechnician(act.Person).Text };
+        }
+
+        var pin = Pins.Draw(person);
+        return desk.Record(new IssuePin(person.Code, pins.Hash(pin), act.Lead)) is { } refusal
+            ? model with { Said = refusal.Text }
+            : new(new IssuedScreen(person.Code, pin, ((DeskScreen)model.Screen).Back));
+    }
+
+    private bool Knows(Code<Technician> person) =>
+        known is { } k && k.Person == person && desk.Depot.Pins.Of(person) is { IsGood: true } now && now.Hash == k.Hash;
+
+    private (Model, Act?) Asked(Model model, Act act, Code<Technician> code)
+    {
+        desk.Refresh();
+        if (desk.Depot.Setup.Find(code) is not { } person)
+        {
+            return (model with { Said = Refusal.NoSuchTechnician(code).Text }, null);
+        }
+
+        var ask = new PinScreen(person.Code, act, model.Screen, pins.Kiosk);
+        return desk.Depot.Pins.Of(person.Code) switch
+        {
+            { IsLocked: true } own => (model with { Said = PinRefusal.Locked(person, own.Failures).Text }, null),
+            { Hash: not null } => (model with { Screen = ask }, null),
+            _ when person.IsLead => (model with { Said = PinRefusal.LeadHasNone(person).Text }, null),
+            _ => (model with { Screen = ask with { Stage = PinStage.Choose } }, null),
+        };
+    }
+
+    /// <summary>The failure is on disk before the next try.</summary>
+    private (Model, Act?) Tried(Model model, PinScreen s)
+    {
+        desk.Refresh();
+        var (person, again) = (Of(s.Person), model with { Screen = s with { Typed = "" } });
+        if (PinTries.Now(desk.Depot, person, pins.Kiosk, desk.Now) is { } notNow)
+        {
+            return (again with { Said = notNow.Text }, null);
+        }
+
+        if (desk.Depot.Pins.Of(person.Code).Hash is not { } hash)
+        {
+            return (new(s.Back, $"The PIN of {person.Code} {person.Name} was reset meanwhile. Press Enter once more."), null);
+        }
+
+        if (!hash.Fits(s.Typed))
+        {
+            var refusal = desk.Record(new NoteWrong(person.Code, pins.Kiosk));
+            return (again with { Said = (refusal ?? Wrong(person)).Text }, null);
+        }
+
+        return PinTries.Clears(desk.Depot, person.Code, pins.Kiosk) && desk.Record(new NoteRight(person.Code, pins.Kiosk)) is { } refused
+            ? (again with { Said = refused.Text }, null)
+            : Through(s);
+    }
+
+    private Refusal Wrong(Technician person) => desk.Depot.Pins.Of(person.Code) is { IsLocked: true, Failures: var failures }
+        ? PinRefusal.Locked(person, failures)
+        : PinRefusal.Wrong(person, desk.Depot.Pins.Of(person.Code).Failures);
+
+    private (Model, Act?) Through(PinScreen s)
+    {
+        if (s.Then is not RecordAct && desk.Depot.Pins.Of(s.Person).Hash is { } hash)
+        {
+            known = (s.Person, hash);
+        }
+
+        return (new(s.Back), s.Then);
+    }
+
+    private Technician Of(Code<Technician> code) => desk.Depot.Setup.Find(code) ?? throw new InvalidOperationException($"a PIN of {code}, whom the set-up does not have");
+
+    private static Model Closed(Model model, Screen screen) => screen switch
+    {
+        PinScreen s => new(s.Back, $"No key for {Patience.TotalMinutes:0} minutes: the PIN is asked anew, and nothing was recorded."),
+        IssuedScreen s => new(s.Back),
+        _ => model,
+    };
+}

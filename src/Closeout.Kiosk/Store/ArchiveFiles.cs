@@ -1,0 +1,82 @@
+using System.Security.Cryptography;
+using System.Text;
+using LiteDB;
+
+namespace Closeout.Store;
+
+/// <summary>
+/// The archive's files. The database has no checksums of its own, and flipped bytes in it give wrong answers without a word;
+/// so the SHA-256 of the whole file stands beside it, and one that does not fit is not believed.
+/// </summary>
+internal sealed record ArchiveFiles(string Folder)
+{
+    private string Database => Path.Combine(Folder, "closeout.db");
+
+    private string Log => Path.Combine(Folder, "closeout-log.db");
+
+    private string Seal => Path.Combine(Folder, "closeout.db.sha256");
+
+    public string Lock => Path.Combine(Folder, "lock");
+
+    public bool Exist => File.Exists(Database) || File.Exists(Log);
+
+    /// <summary>Whether the database is the one that was sealed. A log beside it was left by a program that died, and has no checksum.</summary>
+    public bool AreAsLeft
+    {
+        get
+        {
+            try
+            {
+                return new FileInfo(Log) is not { Exists: true, Length: > 0 } && File.ReadAllText(Seal) == Sum();
+            }
+            catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+            {
+                return false;
+            }
+        }
+    }
+
+    /// <summary>Opens the database, or makes it.</summary>
+    /// <exception cref="InvalidDataException">It was made by another version of this program.</exception>
+    public LiteDatabase Connect()
+    {
+        // Made by us, so that they are for the owner alone.
+        foreach (var file in new[] { Database, Log })
+        {
+            using var made = Disk.Own(file, FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None);
+        }
+
+        var db = new LiteDatabase($"Filename=\"{Path.GetFullPath(Database)}\";Connection=direct;Collation=/Ordinal");
+        if (!ArchiveState.Fits(db))
+        {
+            db.Dispose();
+            throw new InvalidDataException("an archive of another shape");
+        }
+
+        return db;
+    }
+
+    /// <summary>Sealed once the database is closed. A program that dies before leaves a seal that does not fit.</summary>
+    public void SetSeal() => Disk.WriteWhole(Seal, Encoding.ASCII.GetBytes(Sum()), own: true);
+
+    public void PutAside()
+    {
+        foreach (var file in new[] { Database, Log }.Where(File.Exists))
+        {
+            File.Move(file, file + ".damaged", overwrite: true);
+        }
+    }
+
+    /// <summary>Both together: a log without its database would be taken for the next one's.</summary>
+    public void Delete()
+    {
+        File.Delete(Database);
+        File.Delete(Log);
+    }
+
+    private string Sum()
+    {
+        using var file = new FileStream(Database, FileMode.Open, FileAccess.Read, FileShare.Read, 1 << 20);
+        return Convert.ToHexStringLower(SHA256.HashData(file));
+    }
+}

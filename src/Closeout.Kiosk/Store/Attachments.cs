@@ -1,0 +1,113 @@
+using System.Security.Cryptography;
+
+namespace Closeout.Store;
+
+/// <summary>Pictures beside the entries: plain files in the book's <c>files</c> folder, each named by the SHA-256 of its bytes.</summary>
+/// <remarks>The file is written and flushed before the entry that names it: a crash between the two leaves a file that nobody names, never an entry without its file.</remarks>
+public sealed class Attachments(BookFolder folder)
+{
+    /// <summary>The largest picture, in bytes: more than any phone makes.</summary>
+    public const long MostBytes = 20L * 1024 * 1024;
+
+    /// <summary>The longest name kept of a picture, in characters.</summary>
+    private const int MostName = 80;
+
+    /// <summary>A picture taken in.</summary>
+    /// <param name="Sha256">Lower-case hex.</param>
+    public sealed record Taken(string Sha256, string Name, long Bytes);
+
+    /// <summary>Where pictures may be put for the kiosk.</summary>
+    public string Inbox => folder.Inbox;
+
+    /// <summary>The pictures at a path: the file itself, or those of a folder, by name.</summary>
+    /// <exception cref="BookException">There is nothing, or it cannot be read.</exception>
+    public static IReadOnlyList<string> At(string path)
+    {
+        try
+        {
+            IReadOnlyList<string> found = Directory.Exists(path)
+                ? [.. Directory.EnumerateFiles(path).Where(f => Kind(Head(f)) is not null).Order(StringComparer.Ordinal)]
+                : File.Exists(path) ? [path] : [];
+            return found.Count > 0
+                ? found
+                : throw new BookException($"There is no picture at {path}: 0 files found, allowed are JPEG, PNG, WebP and HEIC. Type the name of a picture, or of a folder with pictures.");
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            throw new BookException($"{path} cannot be read: {e.Message} Nothing was attached; try another file.", e);
+        }
+    }
+
+    /// <summary>Copies a picture into the book, byte for byte. The same bytes again are the same file.</summary>
+    /// <exception cref="BookException">It is none, too large, or cannot be read or written. Nothing was attached.</exception>
+    public Taken Take(string path)
+    {
+        try
+        {
+            var length = new FileInfo(path).Length;
+            if (length is 0 or > MostBytes)
+            {
+                throw new BookException($"{path} has {length} bytes, and 1 to {MostBytes} are allowed. Nothing was attached; make the picture smaller.");
+            }
+
+            var bytes = File.ReadAllBytes(path);
+            if (Kind(bytes) is null)
+            {
+                throw new BookException($"{path} is no picture: allowed are JPEG, PNG, WebP and HEIC. Nothing was attached.");
+            }
+
+            var sha = Convert.ToHexStringLower(SHA256.HashData(bytes));
+            if (!IsWhole(sha))
+            {
+                Disk.MakeFolder(folder.Files);
+                Disk.WriteWhole(Place(sha), bytes, own: true);
+            }
+
+            var name = Path.GetFileName(path);
+            return new(sha, name.Length > MostName ? name[^MostName..] : name, bytes.Length);
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            throw new BookException($"{path} cannot be attached: {e.Message} Nothing was recorded; try again.", e);
+        }
+    }
+
+    /// <summary>The bytes of a picture.</summary>
+    /// <exception cref="BookException">The file is missing, or is not as it was taken.</exception>
+    public byte[] Read(string sha)
+    {
+        try
+        {
+            var bytes = File.ReadAllBytes(Place(sha));
+            return Convert.ToHexStringLower(SHA256.HashData(bytes)) == sha
+                ? bytes
+                : throw new BookException($"{Place(sha)} is not as it was attached: its checksum does not fit its name. Restore it from a backup.");
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            throw new BookException($"{Place(sha)} cannot be read: {e.Message} Restore it from a backup.", e);
+        }
+    }
+
+    private bool IsWhole(string sha) => File.Exists(Place(sha)) && Convert.ToHexStringLower(SHA256.HashData(File.ReadAllBytes(Place(sha)))) == sha;
+
+    private string Place(string sha) => Path.Combine(folder.Files, sha);
+
+    private static byte[] Head(string path)
+    {
+        using var file = File.OpenRead(path);
+        var head = new byte[Math.Min(16, file.Length)];
+        file.ReadExactly(head);
+        return head;
+    }
+
+    /// <summary>The kind of picture by its first bytes; null: none. A name proves nothing.</summary>
+    private static string? Kind(ReadOnlySpan<byte> bytes) => bytes switch
+    {
+        [0xFF, 0xD8, 0xFF, ..] => "jpg",
+        [0x89, (byte)'P', (byte)'N', (byte)'G', 0x0D, 0x0A, 0x1A, 0x0A, ..] => "png",
+        [(byte)'R', (byte)'I', (byte)'F', (byte)'F', _, _, _, _, (byte)'W', (byte)'E', (byte)'B', (byte)'P', ..] => "webp",
+        [_, _, _, _, (byte)'f', (byte)'t', (byte)'y', (byte)'p', (byte)'h' or (byte)'m', ..] => "heic",
+        _ => null,
+    };
+}

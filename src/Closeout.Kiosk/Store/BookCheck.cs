@@ -1,0 +1,149 @@
+using Closeout.DayBook;
+
+namespace Closeout.Store;
+
+/// <summary>What a check of a whole book found.</summary>
+/// <param name="Fault">The first thing that is wrong, and what to do; null: the book is good.</param>
+/// <param name="Book">The sha of its first line.</param>
+/// <param name="Last">The end of its last page.</param>
+/// <param name="Notes">What is odd and no fault.</param>
+public sealed record BookChecked(string? Fault, int Pages, int Entries, string Book, PageMark Last, IReadOnlyList<string> Notes);
+
+/// <summary>An entry that something beside the pages has seen.</summary>
+/// <param name="Who">Who has seen it, for the case that it is missing.</param>
+internal sealed record Witness(int Number, string Sha, string Who);
+
+/// <summary>Every page of a book read line by line, folded, and compared with the page before and with what bears witness beside the pages.</summary>
+public static class BookCheck
+{
+    /// <summary>The whole book in a folder, its attachments too. Takes no lock: what others append meanwhile is read or not, and no fault.</summary>
+    public static BookChecked Of(BookFolder folder)
+    {
+        // Before the pages: they may only be behind.
+        var last = LastEntry.Read(folder);
+        var witnesses = new List<Witness>();
+        if (last is not null)
+        {
+            witnesses.Add(new(last.Number, last.Sha, "the book has had them"));
+        }
+
+        if (new Archive(folder).Seen() is { Number: > 0 } seen)
+        {
+            witnesses.Add(new(seen.Number, seen.Sha, "the archive has seen them"));
+        }
+
+        var dates = folder.Dates;
+        if (dates.Count == 0)
+        {
+            throw new BookException(last is null ? $"There is no book at {folder.Path}." : $"The pages of the book at {folder.Path} are gone: it has had entries up to {last.Number}. {BookException.Remedy}");
+        }
+
+        var found = Pages(dates.Select(d => (d, folder.Page(d), PageReader.Read(folder.Page(d), default))), witnesses, last?.Book);
+        return found with
+        {
+            Fault = found.Fault ?? AttachmentFiles.FirstFault(folder),
+            Notes = [.. found.Notes, .. AttachmentFiles.Odd(folder), .. folder.OddPages.Select(p => $"{p} has not the name of a page and is not read.")],
+        };
+    }
+
+    /// <summary>Pages in the order of their dates, from wherever they are read.</summary>
+    /// <param name="book">The sha of the book's first line, where it is known; null: the first page says it.</param>
+    internal static BookChecked Pages(IEnumerable<(DateOnly Date, string Path, PageRead Page)> pages, IReadOnlyList<Witness> witnesses, string? book)
+    {
+        var (count, entries, notes, mark) = (0, 0, new List<string>(), default(PageMark));
+        (string Path, Depot Depot, PageRead Page)? before = null;
+        string? Next(DateOnly date, string path, PageRead page)
+        {
+            if (page.Entries.Count == 0)
+            {
+                return $"{path}:1: the page has no whole line.";
+            }
+
+            book ??= page.Shas[0];
+            if (Faults(path, date, page, before, book, witnesses) is { } fault)
+            {
+                return fault;
+            }
+
+            var depot = Fold(path, page);
+            if (page.Torn.Length > 0)
+            {
+                notes.Add($"{path}: a line begun after entry {page.Mark.Number} was never confirmed; the next entry sets it aside.");
+            }
+
+            (before, mark, count, entries) = ((path, depot, page), page.Mark, count + 1, page.Mark.Number);
+            return Ledger(path, depot);
+        }
+
+        string? said = null;
+        try
+        {
+            foreach (var (date, path, page) in pages)
+            {
+                if (Next(date, path, page) is { } fault)
+                {
+                    said = $"{fault} {BookException.Remedy}";
+                    break;
+                }
+            }
+
+            if (said is null && before is { } newest)
+            {
+                said = witnesses.Where(w => w.Number > entries).Select(w => PageLinks.Remembered(newest.Path, newest.Page, w.Number, w.Sha, w.Who) + " " + BookException.Remedy).FirstOrDefault();
+            }
+        }
+        catch (BookException e) when (e is not BackupException)
+        {
+            said = e.Message;
+        }
+
+        return new(said, count, entries, book ?? "", mark, notes);
+    }
+
+    private static string? Faults(string path, DateOnly date, PageRead page, (string Path, Depot Depot, PageRead Page)? before, string book, IReadOnlyList<Witness> witnesses) =>
+        PageLinks.Foreign(path, page, book)
+        ?? PageLinks.Opens(path, date, page)
+        ?? (before is { } b ? PageLinks.After(path, page, b.Path, b.Page.Mark.Sha) ?? Follows(path, page, b.Depot) : PageLinks.First(path, page))
+        ?? witnesses.Where(w => w.Number <= page.Mark.Number).Select(w => PageLinks.Remembered(path, page, w.Number, w.Sha, w.Who)).FirstOrDefault(f => f is not null);
+
+    private static string? Follows(string path, PageRead page, Depot before)
+    {
+        if (page.Entries[0].Number != before.Number + 1)
+        {
+            return $"{path}:1: entry {page.Entries[0].Number} follows entry {before.Number} of the page before: there is a hole.";
+        }
+
+        return before.Ledger.Balances.ToHashSet().SetEquals(((PageOpened)page.Entries[0].Entry).Carried.Balances)
+            ? null
+            : $"{path}:1: the balances carried forward are not those that the page before ended with.";
+    }
+
+    /// <summary>What a page folds to.</summary>
+    /// <exception cref="BookException">An entry is whole and cannot stand there; it is named.</exception>
+    internal static Depot Fold(string path, PageRead page)
+    {
+        try
+        {
+            return Depot.Fold(page.Entries);
+        }
+        catch (Exception e) when (e is InvalidOperationException or OverflowException or ArgumentException)
+        {
+            throw new BookException($"{path}: {e.Message}. {BookException.Remedy}", e);
+        }
+    }
+
+    private static string? Ledger(string path, Depot depot)
+    {
+        foreach (var (item, sum) in depot.Ledger.Unbalanced)
+        {
+            return $"{path}: the ledger does not balance: the units of {item} over all places sum to {sum}, not 0.";
+        }
+
+        foreach (var below in depot.Ledger.BelowZero)
+        {
+            return $"{path}: {below.Place} holds {below.Units} of {below.Item}: less than nothing.";
+        }
+
+        return null;
+    }
+}

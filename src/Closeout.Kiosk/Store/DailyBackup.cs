@@ -1,0 +1,139 @@
+using System.Globalization;
+using System.Runtime.ExceptionServices;
+
+namespace Closeout.Store;
+
+/// <summary>A backup for each calendar day on which the book is used, written by a thread of its own; the newest are kept.</summary>
+/// <param name="where">The folder of the backups.</param>
+/// <param name="keep">How many to keep; 0: none are written.</param>
+public sealed class DailyBackup(BookFolder folder, string where, int keep, TimeProvider clock)
+{
+    /// <summary>How many are kept unless somebody says otherwise.</summary>
+    public const int Usual = 14;
+
+    /// <summary>After a failure it is tried again, for the disk may be back.</summary>
+    private static readonly TimeSpan Again = TimeSpan.FromHours(1);
+
+    private DateOnly? seen;
+    private DateTimeOffset next = DateTimeOffset.MinValue;
+    private Thread? writing;
+    private volatile string failed = "";
+    private volatile ExceptionDispatchInfo? fault;
+
+    /// <summary>Begins the day's backup, if there is none. Returns at once, and costs nothing when the day was seen already.</summary>
+    public void Begin()
+    {
+        var now = clock.GetLocalNow();
+        var today = DateOnly.FromDateTime(now.DateTime);
+        if (keep == 0 || today == seen || now < next || writing is { IsAlive: true })
+        {
+            return;
+        }
+
+        (seen, next) = (today, now);
+        writing = new Thread(() => Try(now)) { IsBackground = true, Name = "daily backup", Priority = ThreadPriority.BelowNormal };
+        writing.Start();
+    }
+
+    /// <summary>What went wrong since this was last asked; empty: nothing. What failed is tried again an hour later.</summary>
+    public string Failure()
+    {
+        // A fault of ours: thrown here, for on its own thread it would end the program with the terminal as it is.
+        fault?.Throw();
+        if (failed.Length == 0)
+        {
+            return "";
+        }
+
+        var said = failed;
+        (failed, seen, next) = ("", null, clock.GetLocalNow() + Again);
+        return said;
+    }
+
+    /// <summary>Waits for what was begun, so that a program that ends does not cut it off; but not for ever.</summary>
+    public void Finish(TimeSpan patience) => writing?.Join(patience);
+
+    private void Try(DateTimeOffset now)
+    {
+        try
+        {
+            Write(now);
+        }
+        catch (Exception e) when (e is BookException or IOException or UnauthorizedAccessException)
+        {
+            failed = $"Today's backup was not made. {e.Message}";
+        }
+        catch (Exception e)
+        {
+            fault = ExceptionDispatchInfo.Capture(e);
+        }
+    }
+
+    private void Write(DateTimeOffset now)
+    {
+        var file = Path.Combine(where, FileName(DateOnly.FromDateTime(now.DateTime)));
+        if (File.Exists(file))
+        {
+            RefuseAnothers(file);
+            return;
+        }
+
+        Disk.MakeFolder(where);
+        try
+        {
+            Backup.Write(folder, file, now);
+        }
+        catch (BookException) when (File.Exists(file))
+        {
+            // Another kiosk was quicker.
+            RefuseAnothers(file);
+            return;
+        }
+
+        Thin(now);
+    }
+
+    /// <summary>Two books that share a folder would take each other's backup for their own.</summary>
+    private void RefuseAnothers(string file)
+    {
+        using var backup = BackupFile.Open(file);
+        if (Mine is { } mine && backup.Manifest.Book != mine)
+        {
+            throw new BookException($"{file} is a backup of another book. Give each book a folder of its own with --backups.");
+        }
+    }
+
+    /// <summary>Removes this book's backups beyond those to keep, and what a program that died left half-written.</summary>
+    private void Thin(DateTimeOffset now)
+    {
+        foreach (var old in Directory.EnumerateFiles(where, "closeout-*.zip").Where(f => DateOf(f) is not null).OrderByDescending(DateOf).Skip(keep).Where(f => BookOf(f) is { } book && book == Mine).ToList())
+        {
+            File.Delete(old);
+        }
+
+        foreach (var half in Directory.EnumerateFiles(where, "closeout-*.zip.*.new").Where(f => File.GetLastWriteTimeUtc(f) < now.UtcDateTime.AddDays(-1)).ToList())
+        {
+            File.Delete(half);
+        }
+    }
+
+    private string? Mine => folder.Dates is [var first, ..] ? PageEnds.FirstSha(folder.Page(first)) : null;
+
+    private static string? BookOf(string file)
+    {
+        try
+        {
+            using var backup = BackupFile.Open(file);
+            return backup.Manifest.Book;
+        }
+        catch (BookException)
+        {
+            return null;
+        }
+    }
+
+    private static string FileName(DateOnly date) => $"closeout-{date:yyyy-MM-dd}.zip";
+
+    private static DateOnly? DateOf(string file) =>
+        DateOnly.TryParseExact(Path.GetFileName(file), "'closeout-'yyyy-MM-dd'.zip'", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date) ? date : null;
+}

@@ -1,0 +1,58 @@
+namespace Closeout.Store;
+
+/// <summary>A book that is made beside its place and renamed in when it is whole; else all that was made of it is removed.</summary>
+internal sealed class FreshBook(BookFolder target) : IDisposable
+{
+    private readonly List<string> above = [];
+
+    /// <summary>Where it is made.</summary>
+    public BookFolder Folder { get; } = new($"{target.Path}.{Guid.NewGuid():N}");
+
+    /// <summary>Whether nothing lies there that would be written over.</summary>
+    public static bool HasRoom(BookFolder folder) =>
+        !File.Exists(folder.Path) && (!Directory.Exists(folder.Path) || !Directory.EnumerateFileSystemEntries(folder.Path).Any());
+
+    /// <summary>Makes the folder and those above it that are missing.</summary>
+    public void Make()
+    {
+        for (var folder = Path.GetDirectoryName(Path.GetFullPath(target.Path)); folder is not null && !Directory.Exists(folder); folder = Path.GetDirectoryName(folder))
+        {
+            above.Add(folder);
+        }
+
+        Disk.MakeFolder(Folder.Path);
+    }
+
+    /// <summary>Gives it its name, in place of an empty folder if there is one.</summary>
+    public void Keep()
+    {
+        foreach (var made in Directory.EnumerateDirectories(Folder.Path, "*", SearchOption.AllDirectories).Append(Folder.Path))
+        {
+            Disk.FlushFolder(made);
+        }
+
+        // An empty folder gives way; one that is empty no more stops this here.
+        if (Directory.Exists(target.Path))
+        {
+            Directory.Delete(target.Path);
+        }
+
+        Directory.Move(Folder.Path, target.Path);
+        above.Clear();
+        Disk.FlushFolder(Path.GetDirectoryName(Path.GetFullPath(target.Path))!);
+    }
+
+    public void Dispose()
+    {
+        if (Directory.Exists(Folder.Path))
+        {
+            Directory.Delete(Folder.Path, recursive: true);
+        }
+
+        // The innermost first; one in which another program has put something meanwhile stays.
+        foreach (var folder in above.Where(f => Directory.Exists(f) && !Directory.EnumerateFileSystemEntries(f).Any()))
+        {
+            Directory.Delete(folder);
+        }
+    }
+}

@@ -1,0 +1,65 @@
+using Closeout.DayBook;
+using Closeout.Stock;
+
+namespace Closeout.Store;
+
+/// <summary>Who walks which van at which kiosk: two may not walk the same one. A seat is a file lock, so the system frees it when its holder dies.</summary>
+/// <param name="kiosk">The name by which others are told.</param>
+public sealed class VanSeats(BookFolder folder, string kiosk) : IDisposable
+{
+    private FileStream? held;
+
+    /// <summary>The van that is walked here; null: none.</summary>
+    public Code<Van>? Van { get; private set; }
+
+    /// <summary>Takes the van's seat, and leaves the one before.</summary>
+    /// <returns>Null: it is ours. Else who has it and since when.</returns>
+    /// <exception cref="BookException">The book's folder cannot be written.</exception>
+    public string? Take(Code<Van> van, DateTimeOffset now)
+    {
+        if (Van == van)
+        {
+            return null;
+        }
+
+        Leave();
+        var place = Path.Combine(folder.Seats, van.Text.ToUpperInvariant());
+        try
+        {
+            Disk.MakeFolder(folder.Seats);
+            held = new FileStream(place + ".lock", FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None);
+            File.WriteAllText(place + ".txt", FormattableString.Invariant($"{kiosk} since {now:HH:mm}"));
+            Van = van;
+            return null;
+        }
+        catch (UnauthorizedAccessException e)
+        {
+            throw new BookException($"The book at {folder.Path} cannot be written: {e.Message} Make the folder writable and try again.", e);
+        }
+        catch (IOException)
+        {
+            return Holder(place + ".txt");
+        }
+    }
+
+    /// <summary>Leaves the van: another kiosk may walk it.</summary>
+    public void Leave()
+    {
+        held?.Dispose();
+        (held, Van) = (null, null);
+    }
+
+    public void Dispose() => Leave();
+
+    private static string Holder(string path)
+    {
+        try
+        {
+            return File.ReadAllText(path);
+        }
+        catch (IOException)
+        {
+            return "another kiosk";
+        }
+    }
+}

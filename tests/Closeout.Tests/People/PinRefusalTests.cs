@@ -1,0 +1,47 @@
+using System.Reflection;
+using Closeout.People;
+using Closeout.Shifts;
+using Closeout.Tests.Restock;
+using Closeout.Tests.Shifts;
+using FluentAssertions;
+using Xunit;
+using static Closeout.Tests.People.TinyPeople;
+
+namespace Closeout.Tests.People;
+
+public sealed class PinRefusalTests
+{
+    public static TheoryData<int> Catalogue => [.. Enumerable.Range(0, PinRefusalCatalogue.All.Count)];
+
+    [Theory]
+    [MemberData(nameof(Catalogue))]
+    public void A_refusal_is_met_and_says_what_to_do_next(int index)
+    {
+        var met = PinRefusalCatalogue.All[index];
+        var refusal = met.When()!;
+        refusal.Code.Should().Be(met.Code);
+        refusal.AskAgain.Should().BeFalse();
+        refusal.Text.Should().MatchRegex(@"[.,?:] (Type|Choose|Ask|Wait)\b[^\n]*\.$").And.MatchRegex(@"\d");
+    }
+
+    [Fact]
+    public void Every_refusal_of_a_PIN_is_in_the_catalogue_with_a_code_of_its_own()
+    {
+        typeof(PinRefusal).GetMethods(BindingFlags.Public | BindingFlags.Static).Where(m => m.ReturnType == typeof(Refusal)).Select(m => m.Name)
+            .Should().NotBeEmpty().And.BeSubsetOf(PinRefusalCatalogue.All.Select(m => m.Factory));
+        PinRefusalCatalogue.All.Select(m => (m.Factory, m.Code)).Concat(StockRefusalCatalogue.All.Select(m => (m.Factory, m.Code)))
+            .Concat(RefusalCatalogue.All.Select(m => (m.Factory, m.Code))).Distinct().Select(m => m.Code).Should().OnlyHaveUniqueItems();
+    }
+
+    [Fact]
+    public void A_lead_takes_no_PIN_but_gets_one_and_a_technician_takes_one()
+    {
+        Tiny.Opened().Did(0, new FirstPin(Tiny.Lead, Known)).Pins.Of(Tiny.Lead).IsGood.Should().BeTrue();
+        Tiny.Opened().Did(0, new TakePin(Tiny.T2, Known, false)).Pins.Of(Tiny.T2).Issued.Should().BeFalse();
+        WithPins().Did(1, new IssuePin(Tiny.T2, Known, Tiny.Lead)).Pins.Of(Tiny.T2).Issued.Should().BeTrue();
+    }
+
+    [Fact]
+    public void Once_every_lead_is_locked_a_first_PIN_is_given_again() =>
+        WithPins().Wrong(10, "L1").Did(301, new FirstPin(Tiny.Lead, Known)).At(400, "L1").Should().BeNull();
+}

@@ -1,0 +1,150 @@
+using Closeout.DayBook;
+using Closeout.Restock;
+using CsCheck;
+using FluentAssertions;
+using Xunit;
+
+namespace Closeout.Tests.Restock;
+
+/// <summary>What holds of every plan that was weighed, on depots drawn by lot.</summary>
+public class PayloadLaws
+{
+    [Fact]
+    public void The_depots_drawn_are_cut_shared_anew_and_too_heavy_often_enough()
+    {
+        var (cut, zero, gained, heavy, fits, lead, rounded) = (0, 0, 0, 0, 0, 0, 0);
+        HeavyDepot.Any.Holds(drawn =>
+        {
+            var depot = drawn.Depot();
+            var (plan, before) = (RestockPlan.For(depot), Given(RestockPlan.For(HeavyDepot.Unweighed(depot))));
+            var lines = plan.Lines.Where(l => l.Cut is not null).ToList();
+            cut += lines.Count;
+            zero += lines.Count(l => l.Need == 0);
+            lead += lines.Count(l => l.Cut!.Target.Basis == Basis.Lead);
+            rounded += lines.Count(l => l.Target == l.Cut!.Target);
+            gained += Given(plan).Count(g => g.Value > before.GetValueOrDefault(g.Key));
+            heavy += plan.Weights.Count(w => w.AboveLb > 0);
+            fits += plan.Weights.Count(w => w.Cut.Count == 0);
+        });
+        new[] { cut, zero, gained, heavy, fits }.Should().OnlyContain(n => n > 50);
+        new[] { lead, rounded }.Should().OnlyContain(n => n > 10);
+    }
+
+    [Fact]
+    public void No_van_is_too_heavy_after_the_plan_unless_nothing_that_weighs_could_be_taken_off() => Each((depot, plan) =>
+    {
+        foreach (var weight in plan.Weights.Where(w => w.AboveLb > 0))
+        {
+            plan.Lines.Where(l => l.Van == weight.Van && l.Item.UnitWeightLb > 0).Sum(l => l.Units).Should().Be(0);
+        }
+    });
+
+    [Fact]
+    public void Nothing_is_cut_of_a_van_that_was_not_too_heavy() => Each((depot, plan) =>
+        plan.Weights.Should().NotContain(w => w.Cut.Count > 0 && w.UncutLb <= w.AllowanceLb));
+
+    [Fact]
+    public void Vans_that_nothing_was_cut_of_are_given_at_least_what_they_were_item_by_item() => Each((depot, plan) =>
+    {
+        var (before, after) = (Given(RestockPlan.For(HeavyDepot.Unweighed(depot))), Given(plan));
+        foreach (var (line, given) in before.Where(g => plan.Weight(g.Key.Van).Cut.Count == 0))
+        {
+            after.GetValueOrDefault(line).Should().BeGreaterThanOrEqualTo(given);
+        }
+    });
+
+    [Fact]
+    public void A_less_important_unit_is_never_kept_where_a_more_important_one_was_cut() => Each((depot, plan) =>
+    {
+        foreach (var van in plan.Weights.Where(w => w.Cut.Count > 0))
+        {
+            var most = van.Cut.Min(c => c.Item.Priority);
+            plan.Lines.Where(l => l.Van == van.Van && l.Item.UnitWeightLb > 0 && l.Item.Priority > most).Sum(l => l.Units).Should().Be(0);
+        }
+    });
+
+    [Fact]
+    public void The_weights_told_are_those_of_the_lines() => Each((depot, plan) =>
+    {
+        foreach (var weight in plan.Weights)
+        {
+            var boxes = plan.Lines.Where(l => l.Van == weight.Van).Sum(l => l.Sealed * Closeout.Cardboard.BoxBlank.WeightLb(depot.Setup, l.Item));
+            (weight.AboardLb + plan.Lines.Where(l => l.Van == weight.Van).Sum(l => l.Units * l.Item.UnitWeightLb) + boxes).Should().BeApproximately(weight.LoadedLb, 1e-9);
+            weight.Cut.Should().Equal(plan.Lines.Where(l => l.Van == weight.Van && l.Cut is not null).Select(l => new CutUnits(l.Item, l.CutUnits)));
+        }
+    });
+
+    [Fact]
+    public void A_cut_line_stays_within_its_cap_and_says_how_much_was_cut() => Each((depot, plan) =>
+    {
+        foreach (var l in plan.Lines.Where(l => l.Cut is not null))
+        {
+            l.Item.UnitWeightLb.Should().BeGreaterThan(0, "what weighs nothing is not cut");
+            (l.Aboard + l.Units).Should().BeLessThanOrEqualTo(l.Cut!.Most);
+            l.CutUnits.Should().BeGreaterThan(0);
+            l.Target.Should().Be(l.Cut.Most < l.Cut.Target.Units ? new Target(l.Cut.Most, Basis.Payload) : l.Cut.Target);
+            l.Need.Should().Be(l.Target.Need(l.Aboard));
+        }
+    });
+
+    [Fact]
+    public void Units_still_only_move_from_the_depot_to_the_vans() => Each((depot, _) => PlanLawsTests.AddsUp(depot));
+
+    [Fact]
+    public void A_plan_that_overloads_nobody_is_what_it_was_before_anybody_weighed() => Each((depot, plan) =>
+    {
+        var before = RestockPlan.For(HeavyDepot.Unweighed(depot));
+        var ample = depot with { Setup = depot.Setup with { Vans = [.. before.Weights.Select(w => w.Van with { PayloadLb = w.CrewAndKitLb + w.LoadedLb + 1e-9 })] } };
+        SomeDepot.Text(RestockPlan.For(ample)).Should().Equal(SomeDepot.Text(before));
+        SomeDepot.Text(RestockPlan.For(ample)).Should().NotContain(l => l.Contains("Payload", StringComparison.Ordinal));
+    });
+
+    [Fact]
+    public void In_what_order_things_were_written_does_not_matter() => Each((depot, plan) =>
+    {
+        var other = depot with
+        {
+            Setup = depot.Setup with { Items = [.. depot.Setup.Items.Reverse()], Limits = [.. depot.Setup.Limits.Reverse()] },
+            Ledger = Closeout.Stock.Ledger.Carried(depot.Ledger.Balances.OrderByDescending(b => b.Item).ThenByDescending(b => b.Place.Van)),
+        };
+        SomeDepot.Text(RestockPlan.For(other)).Should().Equal(SomeDepot.Text(plan));
+        RestockPlan.For(other).Weights.Select(w => (w.AboardLb, w.UncutLb, w.LoadedLb)).Should().Equal(plan.Weights.Select(w => (w.AboardLb, w.UncutLb, w.LoadedLb)), "to the last bit");
+    });
+
+    [Fact]
+    public void Promises_are_the_targets_of_the_plan_for_the_same_date() => Each((depot, plan) =>
+    {
+        var promises = RestockPlan.Promises(depot, plan.Date).ToDictionary(p => (p.Van, p.Item), p => p.Target);
+        foreach (var l in plan.Lines.Where(l => promises.ContainsKey((l.Van.Code, l.Item.Code))))
+        {
+            promises[(l.Van.Code, l.Item.Code)].Should().Be(l.Target.Units);
+        }
+    });
+
+    [Fact]
+    public void Loading_vans_as_planned_leaves_no_van_heavier_than_the_plan_said() => HeavyDepot.Any.Holds(
+        drawn =>
+        {
+            var depot = drawn.Depot();
+            foreach (var van in depot.Setup.Vans)
+            {
+                var (plan, take) = (RestockPlan.For(depot), depot.AsPlanned(van.Code));
+                if (take.Lines.Count > 0)
+                {
+                    depot = depot.At(van.Code, Closeout.Shifts.Step.Closed).Did(take);
+                    RestockPlan.For(depot).Weight(van.Code).AboardLb.Should().BeApproximately(plan.Weight(van.Code).LoadedLb, 1e-9);
+                }
+            }
+        },
+        60);
+
+    private static void Each(Action<Depot, RestockPlan> law) => HeavyDepot.Any.Holds(drawn =>
+    {
+        var depot = drawn.Depot();
+        law(depot, RestockPlan.For(depot));
+    });
+
+    /// <summary>Units given by the sharing: what a line needs and is not short of.</summary>
+    private static Dictionary<(Closeout.Stock.Code<Van> Van, Closeout.Stock.Code<Closeout.Stock.Item> Item), int> Given(RestockPlan plan) =>
+        plan.Lines.ToDictionary(l => (l.Van.Code, l.Item.Code), l => l.Need - l.Short);
+}

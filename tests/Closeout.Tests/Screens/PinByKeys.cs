@@ -1,0 +1,137 @@
+using Closeout.DayBook;
+using Closeout.Screens;
+using Closeout.Shifts;
+using Closeout.Stock;
+using FluentAssertions;
+using Xunit;
+
+namespace Closeout.Tests.Screens;
+
+/// <summary>PINs at the kiosk, for those who have the right.</summary>
+public sealed class PinByKeys
+{
+    private const string ToSign = "B3{Enter}{Enter}**{Enter}={Enter}={Enter}";
+    private const string Delivery = "{F5}CO-10Y{Enter}5{Enter}L1{Enter}";
+
+    [Fact]
+    public void A_signature_asks_the_signers_PIN_in_dots_and_is_proven_by_it()
+    {
+        using var kiosk = new SampleKiosk(typesPins: false);
+        kiosk.Press(ToSign).Press(kiosk.PinOf("T07"));
+
+        kiosk.Session.Model.Screen.Should().BeOfType<PinScreen>();
+        kiosk.Show().Should().Contain("[••••••  ").And.NotContain(kiosk.PinOf("T07"));
+        kiosk.Depot.Shift(new("B3"))!.IsClosed.Should().BeFalse();
+
+        kiosk.Press("{Enter}");
+        kiosk.Entries.OfType<Signed>().Should().ContainSingle().Which.Should().Be(new Signed(new("B3"), new("T07"), Proof.Pin));
+        kiosk.Session.Model.Said.Should().Contain("Good night");
+        kiosk.Entries.Should().NotContain(e => e is PinPassed, "there was no failure to clear");
+    }
+
+    [Fact]
+    public void A_technician_without_one_takes_six_digits_shown_once_and_typed()
+    {
+        using var kiosk = new SampleKiosk(typesPins: false, without: "T07");
+        kiosk.Press(ToSign + "i{Enter}");
+        var drawn = ((PinScreen)kiosk.Session.Model.Screen).Chosen;
+
+        kiosk.Show().Should().Contain($"Your PIN is {drawn}");
+        kiosk.Entries.OfType<PinSet>().Should().BeEmpty("nobody has read it yet");
+        kiosk.Press("000000{Enter}").Session.Model.Said.Should().Contain("not the PIN drawn");
+        kiosk.Press(drawn + "{Enter}");
+
+        kiosk.Entries.OfType<PinSet>().Should().ContainSingle().Which.Should().Match<PinSet>(p => p.Issued && p.Lead == null && p.Hash.Fits(drawn));
+        kiosk.Depot.Shift(new("B3"))!.IsClosed.Should().BeTrue();
+        kiosk.Show().Should().NotContain(drawn);
+    }
+
+    [Fact]
+    public void Or_types_one_of_his_own_twice()
+    {
+        using var kiosk = new SampleKiosk(typesPins: false, without: "T07");
+        kiosk.Press(ToSign + "12345678{Enter}").Session.Model.Said.Should().Contain("4 or more in a row");
+        kiosk.Press("iron gravel{Enter}iron gravle{Enter}").Session.Model.Said.Should().Contain("not the same");
+        kiosk.Press("iron gravel{Enter}iron gravel{Enter}");
+
+        kiosk.Entries.OfType<PinSet>().Should().ContainSingle().Which.Should().Match<PinSet>(p => !p.Issued && p.Hash.Fits("iron gravel"));
+        kiosk.Depot.Shift(new("B3"))!.IsClosed.Should().BeTrue();
+    }
+
+    [Fact]
+    public void At_the_desk_a_person_is_remembered_for_two_minutes_after_the_last_key()
+    {
+        using var kiosk = new SampleKiosk(typesPins: false);
+        kiosk.Press(Delivery).TypePin("L1").Entries.Should().ContainSingle();
+        kiosk.Clock.Pass(119);
+        kiosk.Press("CO-10Y{Enter}");
+        kiosk.Clock.Pass(119);
+        kiosk.Press("1{Enter}L1{Enter}");
+
+        kiosk.Entries.OfType<DeliveryReceived>().Should().HaveCount(2, "no PIN was asked the second time");
+    }
+
+    [Fact]
+    public void A_lead_issues_a_PIN_that_is_shown_once_and_opens()
+    {
+        using var kiosk = new SampleKiosk(typesPins: false, without: "T07");
+        kiosk.Press("{F9}{Down}{Down}{Down}").Show().Should().Contain("T07    Perrin Shoal              technician   none");
+        kiosk.Press("iL1{Enter}").TypePin("L1");
+
+        var issued = kiosk.Session.Model.Screen.Should().BeOfType<IssuedScreen>().Which;
+        kiosk.Show().Should().Contain($"The PIN of T07 Perrin Shoal is {issued.Pin}");
+        kiosk.Entries[^1].Should().Match<PinSet>(p => p.Issued && p.Lead == new Code<Technician>("L1"));
+
+        kiosk.Press("{Enter}").Show().Should().Contain("set, issued").And.NotContain(issued.Pin);
+        kiosk.Press("{Escape}" + ToSign + issued.Pin + "{Enter}").Depot.Shift(new("B3"))!.IsClosed.Should().BeTrue();
+    }
+
+    [Fact]
+    public void A_lead_resets_a_locked_PIN_and_its_owner_takes_a_new_one()
+    {
+        using var kiosk = new SampleKiosk(typesPins: false);
+        kiosk.Press(ToSign);
+        for (var n = 0; n < 10; n++)
+        {
+            kiosk.Press("000000{Enter}").Clock.Pass(30);
+        }
+
+        kiosk.Session.Model.Said.Should().Contain("locked: 10 wrong in a row");
+        kiosk.Press("{Escape}{Escape}{F9}{Down}{Down}{Down}").Show().Should().Contain("LOCKED after 10 wrong");
+        kiosk.Press("rL1{Enter}").TypePin("L1").Session.Model.Said.Should().Contain("The PIN of T07 is reset");
+
+        kiosk.Press("{Escape}B3{Enter}{Enter}").Session.Model.Screen.Should().BeOfType<PinScreen>().Which.Stage.Should().Be(PinStage.Choose);
+    }
+
+    [Fact]
+    public void A_PIN_that_a_lead_reset_meanwhile_is_not_looked_at()
+    {
+        using var kiosk = new SampleKiosk(typesPins: false);
+        kiosk.Press(ToSign);
+        new Desk(Closeout.Store.Book.Open(kiosk.Folder), kiosk.Clock).Record(new Closeout.People.ResetPin(new("T07"), new("L1"))).Should().BeNull();
+
+        kiosk.TypePin("T07").Session.Model.Said.Should().Contain("was reset meanwhile");
+        kiosk.Depot.Shift(new("B3"))!.IsClosed.Should().BeFalse();
+    }
+
+    [Fact]
+    public void A_rehearsal_asks_for_none_and_says_so()
+    {
+        using var temp = new TempFolder();
+        var given = Closeout.Files.DayFolder.Read(Repository.SampleDay).Given!;
+        var folder = new Closeout.Store.BookFolder(temp["book"]);
+        var desk = new Desk(Closeout.Store.Book.OpenPage(folder, null, given.FirstPage(rehearsal: true), DateTimeOffset.UnixEpoch), new FixedClock(16, 52));
+        var session = new KioskSession(desk, new(folder), new(folder), pins: new Pins(1));
+        foreach (var key in Keystroke.Parse(ToSign))
+        {
+            session.Press(key);
+        }
+
+        desk.Depot.Shift(new("B3"))!.Signed!.Proof.Should().Be(Proof.Rehearsal);
+        session.Model.Said.Should().Contain("REHEARSAL: signed without a PIN");
+        session.Press(new(Press.Character, 'B'));
+        session.Press(new(Press.Character, '3'));
+        session.Press(new(Press.Enter));
+        session.Show(80, 24).ToString().Should().Contain("REHEARSAL: signed without a PIN");
+    }
+}

@@ -1,0 +1,226 @@
+using System.IO.Compression;
+using System.Text;
+using Closeout.Store;
+using FluentAssertions;
+using Xunit;
+
+namespace Closeout.Tests.Store;
+
+public sealed class RestoreTests : IDisposable
+{
+    private static readonly DateTimeOffset Noon = new(2026, 3, 6, 12, 0, 0, TimeSpan.FromHours(-5));
+
+    private readonly TempFolder temp = new();
+
+    private string File_ => temp["backup.zip"];
+
+    private BookFolder Target => new(temp["made", "for", "it"]);
+
+    public void Dispose() => temp.Dispose();
+
+    [Fact]
+    public void Every_single_byte_of_a_backup_that_flips_is_found()
+    {
+        using var book = new SmallBook().With(counts: 1);
+        Backup.Write(book.Folder, File_, Noon);
+        var good = File.ReadAllBytes(File_);
+        var missed = new List<string>();
+        for (var at = 0; at < good.Length; at++)
+        {
+            foreach (var flip in new byte[] { 0x01, 0x20, 0x80 })
+            {
+                var bad = (byte[])good.Clone();
+                bad[at] ^= flip;
+                File.WriteAllBytes(File_, bad);
+                if (!Refused().Contains("the checksum at its end does not fit"))
+                {
+                    missed.Add($"byte {at} by {flip:X2}");
+                }
+            }
+        }
+
+        missed.Should().BeEmpty();
+        good.Length.Should().BeGreaterThan(1000);
+        Nothing();
+    }
+
+    [Fact]
+    public void A_backup_cut_anywhere_is_found()
+    {
+        using var book = new SmallBook();
+        Backup.Write(book.Folder, File_, Noon);
+        var good = File.ReadAllBytes(File_);
+        for (var length = 0; length < good.Length; length += 37)
+        {
+            File.WriteAllBytes(File_, good[..length]);
+            Refused().Should().Contain("the checksum at its end does not fit");
+        }
+
+        Nothing();
+    }
+
+    [Theory]
+    [InlineData("../outside.txt")]
+    [InlineData("pages/../../outside.jsonl")]
+    [InlineData("/tmp/outside.jsonl")]
+    [InlineData("C:\\outside.jsonl")]
+    [InlineData("pages\\2026-03-04.jsonl")]
+    [InlineData("pages/2026-03-04.jsonl/x")]
+    [InlineData("pages/2026-02-30.jsonl")]
+    [InlineData("pages/notes.txt")]
+    [InlineData("archive/closeout.db")]
+    [InlineData("last.txt")]
+    [InlineData("lock")]
+    [InlineData("files/photo.jpg")]
+    [InlineData("torn/../../outside.txt")]
+    [InlineData("torn/2026-03-04-after-7.txt\nx")]
+    public void A_name_that_no_book_has_is_refused(string name)
+    {
+        using var book = new SmallBook();
+        Backup.Write(book.Folder, File_, Noon);
+        SealedZip.Write(File_, [.. SealedZip.Parts(File_), (name, "x"u8.ToArray(), null)], SealedZip.HeadOf(File_));
+
+        Refused().Should().Contain("which is no part of a book");
+        Nothing();
+    }
+
+    [Fact]
+    public void A_forged_backup_whose_page_does_not_fit_its_checksum_is_refused()
+    {
+        using var book = new SmallBook();
+        Backup.Write(book.Folder, File_, Noon);
+        var parts = SealedZip.Parts(File_);
+        parts[0] = (parts[0].Name, parts[0].Content, $"file {parts[0].Content.Length} {PageLine.Nothing} {parts[0].Name}\n");
+        SealedZip.Write(File_, parts, SealedZip.HeadOf(File_));
+
+        Refused().Should().Contain("pages/2026-03-04.jsonl in it is not as it was: its checksum does not fit");
+        Nothing();
+    }
+
+    [Fact]
+    public void A_forged_backup_with_a_bad_page_and_every_checksum_made_to_fit_is_refused_as_check_would()
+    {
+        using var book = new SmallBook().With(counts: 1);
+        Backup.Write(book.Folder, File_, Noon);
+        var parts = SealedZip.Parts(File_);
+        var text = Encoding.UTF8.GetString(parts[0].Content).Replace("\"kept\":1", "\"kept\":9", StringComparison.Ordinal);
+        SealedZip.Write(File_, [(parts[0].Name, Encoding.UTF8.GetBytes(text), null)], SealedZip.HeadOf(File_));
+
+        Refused().Should().Contain("what is in it is no good book").And.Contain("2026-03-04.jsonl:4: the checksum does not fit");
+        Nothing();
+    }
+
+    [Fact]
+    public void Fewer_entries_than_it_says_are_refused()
+    {
+        using var book = new SmallBook().With(counts: 1);
+        Backup.Write(book.Folder, File_, Noon);
+        var parts = SealedZip.Parts(File_);
+        var content = parts[0].Content;
+        var cut = content[..(content.AsSpan(0, content.Length - 1).LastIndexOf((byte)'\n') + 1)];
+        SealedZip.Write(File_, [(parts[0].Name, cut, null)], SealedZip.HeadOf(File_));
+
+        Refused().Should().Contain("it says 4 entries and holds 3");
+        Nothing();
+    }
+
+    [Fact]
+    public void A_file_twice_one_unlisted_one_missing_and_no_list_at_all_are_refused()
+    {
+        using var book = new SmallBook();
+        Backup.Write(book.Folder, File_, Noon);
+        var (parts, head) = (SealedZip.Parts(File_), SealedZip.HeadOf(File_));
+
+        SealedZip.Write(File_, [.. parts, .. parts], head);
+        Refused().Should().Contain("twice");
+        SealedZip.Write(File_, [.. parts, ("rehearsal.txt", [], "")], head);
+        Refused().Should().Contain("not those that backup.txt lists");
+        SealedZip.Write(File_, parts, text => head(text) + $"file 0 {PageLine.Nothing} rehearsal.txt\n");
+        Refused().Should().Contain("not those that backup.txt lists");
+        SealedZip.Write(File_, parts, _ => "");
+        Refused().Should().Contain("it has no backup.txt");
+        SealedZip.Write(File_, parts, _ => "shopping list\n");
+        Refused().Should().Contain("backup.txt is not that of a backup");
+        Nothing();
+    }
+
+    [Fact]
+    public void A_small_file_that_would_fill_the_disk_is_refused_before_anything_is_unpacked()
+    {
+        var zeros = new byte[70 << 20];
+        SealedZip.Write(File_, [("pages/2026-03-04.jsonl", zeros, null)]);
+        new FileInfo(File_).Length.Should().BeLessThan(200_000);
+
+        Refused().Should().Contain("it would unpack to 73400320 bytes");
+        Nothing();
+    }
+
+    [Fact]
+    public void A_size_that_the_list_and_the_zip_tell_differently_is_refused()
+    {
+        SealedZip.Write(File_, [("pages/2026-03-04.jsonl", new byte[100], $"file 99 {PageLine.Nothing} pages/2026-03-04.jsonl\n")]);
+        Refused().Should().Contain("has 100 bytes; backup.txt says 99");
+        SealedZip.Write(File_, [("pages/2026-03-04.jsonl", new byte[100], $"file 9999999999999999999 {PageLine.Nothing} pages/2026-03-04.jsonl\n")]);
+        Refused().Should().Contain("has 100 bytes");
+        Nothing();
+    }
+
+    [Fact]
+    public void A_backup_of_a_newer_version_is_named_as_one()
+    {
+        SealedZip.Write(File_, [("pages/2026-03-04.jsonl", new byte[100], null)], text => text.Replace("backup 1", "backup 2", StringComparison.Ordinal));
+
+        Refused().Should().Contain("it is of version 2, and this program knows version 1: restore it with the version that made it, or a newer one");
+        Nothing();
+    }
+
+    [Fact]
+    public void Another_zip_file_an_empty_file_a_folder_and_no_file_are_refused_with_a_sentence()
+    {
+        using (var zip = ZipFile.Open(File_, ZipArchiveMode.Create))
+        {
+            zip.CreateEntry("letter.txt");
+        }
+
+        Refused().Should().Contain("or is no backup of this program");
+        File.WriteAllBytes(File_, []);
+        Refused().Should().Contain("or is no backup of this program");
+        File.Delete(File_);
+        Refused().Should().Be($"There is no backup {File_}.");
+        Directory.CreateDirectory(File_);
+        Refused().Should().StartWith($"The backup {File_} cannot be read: ");
+        Nothing();
+    }
+
+    [Fact]
+    public void An_empty_folder_gives_way_and_a_folder_that_holds_something_is_refused()
+    {
+        using var book = new SmallBook().With(counts: 1);
+        Backup.Write(book.Folder, File_, Noon);
+        Directory.CreateDirectory(Target.Path);
+
+        Restore.Into(Target, File_);
+        BookCheck.Of(Target).Entries.Should().Be(4);
+
+        var before = File.ReadAllBytes(Target.Page(SmallDay.Date));
+        var again = () => Spoken.By(() => Closeout.Commands.BackupCommand.Restore(Target, File_));
+        again.Should().Throw<Closeout.Commands.UsageException>().WithMessage("*never written over anything*");
+        File.ReadAllBytes(Target.Page(SmallDay.Date)).Should().Equal(before);
+    }
+
+    private string Refused()
+    {
+        try
+        {
+            Restore.Into(Target, File_);
+            return "restored";
+        }
+        catch (BookException e)
+        {
+            return e.Message;
+        }
+    }
+
+    /// <summary>Nothing was left behind, not even the folders above.</summary>
+    private void Nothing() => Directory.EnumerateFileSystemEntries(temp.Path).Where(p => p != File_).Should().BeEmpty();
+}
