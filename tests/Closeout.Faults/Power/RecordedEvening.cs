@@ -38,7 +38,6 @@ internal static class RecordedEvening
         var typist = new Typist(random);
         for (var given = 0; given < answers && !typist.IsDone(kiosk.Desk.Depot); given++)
         {
-            Console.Error.WriteLine($"{kiosk.Model.Screen.GetType().Name} {(kiosk.Model.Screen as CloseoutScreen)?.At} {(kiosk.Model.Screen as CloseoutScreen)?.IsReport} SAID {kiosk.Model.Said}");
             foreach (var key in Keystroke.Parse(given % 15 == 14 && kiosk.Model.Screen is WallScreen ? "{F3}{Escape}" : typist.Next(kiosk)))
             {
                 var before = kiosk.Desk.Depot.Number;
