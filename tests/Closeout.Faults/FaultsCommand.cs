@@ -51,7 +51,7 @@ internal static class FaultsCommand
                 Console.WriteLine(figure);
                 foreach (var fault in figure.Faults.Take(20))
                 {
-                    Console.WriteLine($"  FAULT {(fault.Length > 400 ? fault[..400] : fault)}");
+                    Console.WriteLine($"  FAULT {(fault.Length > 1500 ? fault[..1500] : fault)}");
                 }
 
                 good &= figure.IsGood;
@@ -74,6 +74,9 @@ internal static class FaultsCommand
                 return true;
             case ["hold", var book]:
                 Appending.Hold(book);
+                return true;
+            case ["filled", var rounds, var seed]:
+                FullDisk.Filled(Number(rounds), Number(seed));
                 return true;
             case ["limited", var rounds, var seed]:
                 FullDisk.Limited(Number(rounds), Number(seed));

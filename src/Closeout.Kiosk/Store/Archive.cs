@@ -115,8 +115,9 @@ public sealed class Archive(BookFolder folder, Action<int, int>? progress = null
         {
             return write();
         }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException or ArgumentOutOfRangeException)
+        catch (Exception e) when (e is not (BookException or OutOfMemoryException))
         {
+            // The database tells a want of room, and a limit on files, as almost anything.
             throw new BookException($"The archive at {folder.Archive} cannot be written: {e.Message} Every entry is safe in the pages; free some room or make the folder writable.", e);
         }
     }

@@ -61,6 +61,14 @@ public sealed record BookFolder(string Path)
     /// <summary>The business dates of all pages, the oldest first.</summary>
     public IReadOnlyList<DateOnly> Dates => [.. Found.Order()];
 
+    /// <summary>Files among the pages that are not named like one.</summary>
+    public IReadOnlyList<string> OddPages => Directory.Exists(Pages)
+        ? [.. Directory.EnumerateFiles(Pages).Where(f => DateOf(f) is null).Order(StringComparer.Ordinal)]
+        : [];
+
+    /// <summary>The business date in a page file's name; null: it is not the name of a page.</summary>
+    public static DateOnly? DateOf(string page) => IsPage(System.IO.Path.GetFileName(page.AsSpan()), out var date) ? date : null;
+
     /// <summary>Without these a folder that may not be read counts as an empty one.</summary>
     private static readonly EnumerationOptions Everything = new() { AttributesToSkip = FileAttributes.None, IgnoreInaccessible = false };
 
@@ -77,15 +85,6 @@ public sealed record BookFolder(string Path)
         return name.EndsWith(".jsonl", StringComparison.Ordinal)
             && DateOnly.TryParseExact(name[..^".jsonl".Length], "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out date);
     }
-
-    /// <summary>Files among the pages that are not named like one.</summary>
-    public IReadOnlyList<string> OddPages => Directory.Exists(Pages)
-        ? [.. Directory.EnumerateFiles(Pages).Where(f => DateOf(f) is null).Order(StringComparer.Ordinal)]
-        : [];
-
-    /// <summary>The business date in a page file's name; null: it is not the name of a page.</summary>
-    public static DateOnly? DateOf(string page) =>
-        DateOnly.TryParseExact(System.IO.Path.GetFileName(page), "yyyy-MM-dd'.jsonl'", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date) ? date : null;
 }
 
 /// <summary>The book cannot be used now: in use, unreadable, not writable, or damaged. Nothing was written. The message says what to do.</summary>

@@ -5,54 +5,59 @@ using Closeout.Tests;
 
 namespace Closeout.Faults.Full;
 
-/// <summary>The disk is full at every write of close-outs at the kiosk.</summary>
+/// <summary>
+/// The disk is full at every write of close-outs at the kiosk. Two ways, each in a process of its own: a small disk in memory
+/// that is filled, which needs the right to mount, and a limit on the length of files, to the byte.
+/// </summary>
 public static class FullDisk
 {
     private const int Kilobytes = 2048;
 
-    /// <summary>Two ways: a small disk in memory that is filled, where mounting is allowed, and a limit on the length of files, to the byte.</summary>
+    /// <summary>What the process of its own says when it may not mount.</summary>
+    private const string NotAllowed = "not allowed";
+
     /// <param name="rounds">At most so many writes are tried, spread over the evening.</param>
     public static IEnumerable<Figure> Run(int rounds, int seed)
     {
-        using var temp = new TempFolder();
-        using (var disk = new TinyDisk(temp["disk"], Kilobytes))
-        {
-            yield return disk.IsThere
-                ? OnDisk(disk, rounds, seed)
-                : Figure.Of("full (small disk)", [], $"not run: mounting is not allowed here");
-        }
+        var numbers = new[] { rounds, seed }.Select(n => n.ToString(CultureInfo.InvariantCulture)).ToList();
 
-        yield return ByLimit(rounds, seed);
+        // In a mount table of its own the disk goes with its process, however that ends.
+        yield return Apart("full (small disk)", ["unshare", "--mount", .. Child.Command("filled", numbers[0], numbers[1])]);
+        yield return Apart("full (file limit)", [.. Child.Command("limited", numbers[0], numbers[1])]);
     }
 
-    /// <summary>In a process of its own, for a limit holds for all that a process writes.</summary>
-    private static Figure ByLimit(int rounds, int seed)
+    /// <summary>What the process does that fills a disk.</summary>
+    public static void Filled(int rounds, int seed)
     {
-        using var child = Child.Begin("limited", rounds.ToString(CultureInfo.InvariantCulture), seed.ToString(CultureInfo.InvariantCulture));
-        var said = child.StandardOutput.ReadToEnd().Split('\n', StringSplitOptions.RemoveEmptyEntries);
-        var err = child.StandardError.ReadToEnd();
-        child.WaitForExit();
-        if (child.ExitCode != 0)
+        using var temp = new TempFolder();
+        using var disk = new TinyDisk(temp["disk"], Kilobytes);
+        if (!disk.IsThere)
         {
-            throw new InvalidOperationException($"the limited program ended with {child.ExitCode}: {err}");
+            Console.WriteLine(NotAllowed);
+            return;
         }
 
-        var counts = said[0].Split(' ').Select(n => int.Parse(n, CultureInfo.InvariantCulture)).ToList();
-        return Told("full (file limit)", counts[0], counts[1], counts[2], said[1..]);
+        All(new FullEvening(temp["undisturbed"], seed), disk.Path, new RoomOnDisk(disk), rounds, _ => [0]);
     }
 
-    /// <summary>What the process of its own does: figures on the first line, faults on the others.</summary>
+    /// <summary>What the process does that limits itself: nothing of a line fits, or its beginning, or all but its end.</summary>
     public static void Limited(int rounds, int seed)
     {
         using var temp = new TempFolder();
         var evening = new FullEvening(temp["undisturbed"], seed);
-        var (room, faults, failed, tried) = (new RoomByLimit(), new FaultList(), 0, 0);
+        All(evening, temp.Path, new RoomByLimit(), rounds, write => [0, 1, 100, evening.Length(write) - 1]);
+    }
+
+    /// <summary>Says the figures on the first line, faults on the others.</summary>
+    private static void All(FullEvening evening, string folder, IRoom room, int rounds, Func<int, int[]> spares)
+    {
+        var (faults, failed, tried) = (new FaultList(), 0, 0);
         foreach (var write in Spread(evening.Writes, rounds))
         {
-            foreach (var spare in new[] { 0, 1, 100, evening.Length(write) - 1 })
+            foreach (var spare in spares(write))
             {
                 tried++;
-                failed += Round(evening, temp[$"{write}-{spare}"], room, write, spare, faults);
+                failed += Round(evening, Path.Combine(folder, $"{write}-{spare}"), room, write, spare, faults);
             }
         }
 
@@ -61,20 +66,6 @@ public static class FullDisk
         {
             Console.WriteLine(fault.ReplaceLineEndings(" "));
         }
-    }
-
-    private static Figure OnDisk(TinyDisk disk, int rounds, int seed)
-    {
-        using var temp = new TempFolder();
-        var evening = new FullEvening(temp["undisturbed"], seed);
-        var (faults, failed, tried) = (new FaultList(), 0, 0);
-        foreach (var write in Spread(evening.Writes, rounds))
-        {
-            tried++;
-            failed += Round(evening, Path.Combine(disk.Path, $"{write}"), new RoomOnDisk(disk), write, spare: 0, faults);
-        }
-
-        return Told("full (small disk)", evening.Writes, tried, failed, faults.All);
     }
 
     private static int Round(FullEvening evening, string folder, IRoom room, int write, int spare, FaultList faults)
@@ -100,10 +91,29 @@ public static class FullDisk
         return 0;
     }
 
-    private static IEnumerable<int> Spread(int writes, int rounds) => Enumerable.Range(0, writes).Where(w => rounds >= writes || w * rounds / writes != (w - 1) * rounds / writes || w == 0);
+    private static Figure Apart(string name, string[] command)
+    {
+        using var child = Child.Begin(command);
+        var said = child.StandardOutput.ReadToEnd().Split('\n', StringSplitOptions.RemoveEmptyEntries);
+        var err = child.StandardError.ReadToEnd();
+        child.WaitForExit();
+        if (said is [NotAllowed] || (command[0] == "unshare" && said.Length == 0))
+        {
+            return Figure.Of(name, [], $"not run: mounting is not allowed here");
+        }
 
-    private static Figure Told(string name, int writes, int tried, int failed, IReadOnlyList<string> faults) => Figure.Of(
-        name, faults,
-        $"an evening of {writes} writes, filled up {tried} times; {failed} answers could not be written, said so and were taken once there was room; acknowledged and lost {faults.Count(f => f.Contains("LOST"))}, other faults {faults.Count(f => !f.Contains("LOST"))}",
-        ("writes", writes), ("tried", tried), ("failed", failed));
+        if (child.ExitCode != 0)
+        {
+            throw new InvalidOperationException($"{name}: the program of its own ended with {child.ExitCode}: {err}");
+        }
+
+        var (counts, faults) = (said[0].Split(' ').Select(n => int.Parse(n, CultureInfo.InvariantCulture)).ToList(), said[1..]);
+        return Figure.Of(
+            name, faults,
+            $"an evening of {counts[0]} writes, filled up {counts[1]} times; {counts[2]} answers could not be written, said so and were taken once there was room; acknowledged and lost {faults.Count(f => f.Contains("LOST"))}, other faults {faults.Count(f => !f.Contains("LOST"))}",
+            ("writes", counts[0]), ("tried", counts[1]), ("failed", counts[2]));
+    }
+
+    private static IEnumerable<int> Spread(int writes, int rounds) =>
+        Enumerable.Range(0, writes).Where(w => w == 0 || rounds >= writes || (long)w * rounds / writes != (long)(w - 1) * rounds / writes);
 }

@@ -124,7 +124,12 @@ public static class KilledCommands
         using var process = Process.Start(start)!;
         process.StandardOutput.ReadToEnd();
         process.WaitForExit();
-        return process.ExitCode != 0;
+        return process.ExitCode switch
+        {
+            0 => false,
+            128 + 9 => true,
+            var code => throw new InvalidOperationException($"the rehearsal ended with {code}: {process.StandardError.ReadToEnd()}"),
+        };
     }
 
     private static Dictionary<string, byte[]> Files(string folder) =>

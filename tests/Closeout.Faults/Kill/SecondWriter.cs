@@ -26,10 +26,7 @@ internal sealed class SecondWriter : IDisposable
         }
 
         before = Apart(Books.Entries(book), van).Others.Count;
-        var words = Child.Program("Closeout.Appender.dll", book.Path, van, opened.Depot.Setup.Items[0].Code.Text, "9000").ToList();
-        var start = new ProcessStartInfo(words[0]) { UseShellExecute = false, RedirectStandardInput = true, RedirectStandardOutput = true, RedirectStandardError = true };
-        words.Skip(1).ToList().ForEach(start.ArgumentList.Add);
-        process = Process.Start(start)!;
+        process = Child.Begin([.. Child.Program("Closeout.Appender.dll", book.Path, van, opened.Depot.Setup.Items[0].Code.Text, "9000")]);
         said = Task.Run(Listen);
         process.StandardInput.WriteLine();
     }

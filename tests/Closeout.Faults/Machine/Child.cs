@@ -13,9 +13,11 @@ internal static class Child
 
     private static string Host => Environment.ProcessPath is { } path && Path.GetFileNameWithoutExtension(path) == "dotnet" ? path : "dotnet";
 
-    public static Process Begin(params string[] arguments)
+    public static Process Part(params string[] arguments) => Begin([.. Command(arguments)]);
+
+    /// <summary>Starts a program with its streams at hand.</summary>
+    public static Process Begin(IReadOnlyList<string> words)
     {
-        var words = Command(arguments).ToList();
         var start = new ProcessStartInfo(words[0])
         {
             UseShellExecute = false, RedirectStandardInput = true, RedirectStandardOutput = true, RedirectStandardError = true,

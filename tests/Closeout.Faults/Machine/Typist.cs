@@ -47,7 +47,7 @@ internal sealed class Typist(Random random, IReadOnlyList<string>? vans = null)
         (Step.Leftovers, _) => "{Enter}",
         (Step.Cardboard, < 5) => $"{random.Next(4)}{{Enter}}",
         (Step.Mileage, < 7) => $"{Miles(depot, s)}{{Enter}}{(random.Next(2) == 0 ? "11.5" : "")}{{Enter}}{{Enter}}",
-        (Step.Damage, < 3) when !s.IsReport => $"dleft side{{Enter}}{"NR"[random.Next(2)]}{{Enter}}scratch {random.Next(100)}{{Enter}}",
+        (Step.Damage, < 3) when !s.IsReport => $"dleft side{{Enter}}{"NR"[random.Next(2)]}{{Enter}}scratch {random.Next(100)}{{Enter}}{{Enter}}{{Enter}}{{Enter}}",
         (Step.Kit, < 3) => $"{random.Next(4)}{{Enter}}",
         (Step.SignOff, < 5) => $"{Technician(depot)}{{Enter}}",
         _ => Plain(s),
@@ -59,7 +59,7 @@ internal sealed class Typist(Random random, IReadOnlyList<string>? vans = null)
         _ when s.IsReport => "{Escape}",
         Step.Leftovers when s.Item is null => "*",
         Step.Leftovers => "0{Enter}0{Enter}0{Enter}{Enter}",
-        Step.Weekly => "{Enter}{Enter}{Enter}",
+        Step.Weekly => "={Enter}{Enter}{Enter}",
         Step.Damage or Step.SignOff => "{Enter}",
         _ => "=",
     };

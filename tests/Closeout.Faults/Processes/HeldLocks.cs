@@ -82,7 +82,7 @@ public static class HeldLocks
 
     private static Process Sitting(BookFolder folder)
     {
-        var holder = Child.Begin("hold", folder.Path);
+        var holder = Child.Part("hold", folder.Path);
         holder.StandardOutput.ReadLine();
         Signals.Stop(holder);
         return holder;
@@ -91,7 +91,7 @@ public static class HeldLocks
     /// <summary>Stopped at random moments until one of them lies within the lock.</summary>
     private static Process InAnAppend(BookFolder folder, Random random)
     {
-        var holder = Child.Begin("append", folder.Path, "B1", "9000");
+        var holder = Child.Part("append", folder.Path, "B1", "9000");
         holder.StandardOutput.ReadLine();
         holder.StandardInput.WriteLine();
         while (true)

@@ -35,7 +35,7 @@ public static class ManyProcesses
         var folder = new BookFolder(temp["book"]);
         Books.New(folder);
         var vans = Vans[..processes];
-        var children = vans.Select(v => Child.Begin("append", folder.Path, v, times.ToString(CultureInfo.InvariantCulture))).ToList();
+        var children = vans.Select(v => Child.Part("append", folder.Path, v, times.ToString(CultureInfo.InvariantCulture))).ToList();
         try
         {
             children.ForEach(c => Expect(c.StandardOutput.ReadLine(), "ready"));
