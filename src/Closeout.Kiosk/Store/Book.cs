@@ -1,5 +1,6 @@
 using Closeout.DayBook;
 using Closeout.Shifts;
+using Microsoft.Win32.SafeHandles;
 
 namespace Closeout.Store;
 
@@ -84,7 +85,11 @@ public sealed class Book
             return true;
         }
 
-        var read = PageReader.Read(folder.Page(Date), mark);
+        return TakeIn(PageReader.Read(folder.Page(Date), mark));
+    }
+
+    private bool TakeIn(PageRead read)
+    {
         Depot = Folding(folder.Page(Date), () => read.Entries.Aggregate(Depot, (depot, e) => depot.Apply(e)));
         (mark, torn) = (read.Mark, read.Torn);
         return read.Entries.Count > 0;
@@ -96,7 +101,7 @@ public sealed class Book
     public Refusal? Record(Func<Depot, Decision> decide, DateTimeOffset at)
     {
         using var held = BookLock.Take(folder.Lock);
-        Refresh();
+        using var page = ToNewest(held);
         SetTornAside();
         var decision = decide(Depot);
         if (decision.Refusal is { } refusal)
@@ -107,7 +112,7 @@ public sealed class Book
         var recorded = new Recorded(Depot.Number + 1, at, decision.Entry!);
         var next = Depot.Apply(recorded);
         var (bytes, sha) = PageLine.Write(recorded, mark.Sha!);
-        Append(bytes);
+        Append(page, bytes);
         new LastEntry(recorded.Number, Date, sha, first).Write(folder);
         Depot = next;
         mark = new(mark.Offset + bytes.Length, mark.Lines + 1, recorded.Number, sha);
@@ -123,7 +128,7 @@ public sealed class Book
     /// <exception cref="BookException">It could not be written: nothing was.</exception>
     public Refusal? Turn(Func<Depot, (PageOpened? Page, Refusal? Refusal)> decide, DateTimeOffset at)
     {
-        using (BookLock.Take(folder.Lock))
+        using (var held = BookLock.Take(folder.Lock))
         {
             Refresh();
             SetTornAside();
@@ -135,7 +140,7 @@ public sealed class Book
 
             try
             {
-                WritePage(folder, new Recorded(Depot.Number + 1, at, page!), mark.Sha!, first);
+                WritePage(folder, held, new Recorded(Depot.Number + 1, at, page!), mark.Sha!, first);
             }
             catch (Exception e) when (e is IOException or UnauthorizedAccessException)
             {
@@ -166,7 +171,7 @@ public sealed class Book
                 throw new BookException($"The book at {folder.Path} was written by another program meanwhile. Nothing was written; run the same command again.");
             }
 
-            WritePage(folder, new Recorded((prev?.Depot.Number ?? 0) + 1, at, page), prev?.mark.Sha ?? PageLine.Nothing, prev?.first);
+            WritePage(folder, held, new Recorded((prev?.Depot.Number ?? 0) + 1, at, page), prev?.mark.Sha ?? PageLine.Nothing, prev?.first);
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
@@ -177,10 +182,11 @@ public sealed class Book
     }
 
     /// <param name="first">The sha of the book's first line; null: this is it.</param>
-    private static void WritePage(BookFolder folder, Recorded opening, string prev, string? first)
+    private static void WritePage(BookFolder folder, BookLock held, Recorded opening, string prev, string? first)
     {
         var date = ((PageOpened)opening.Entry).Date;
         var (bytes, sha) = PageLine.Write(opening, prev, first);
+        held.Tell(date);
         Disk.WriteWhole(folder.Page(date), bytes, own: true);
         new LastEntry(opening.Number, date, sha, first ?? sha).Write(folder);
     }
@@ -188,17 +194,49 @@ public sealed class Book
     private static string Gone(BookFolder folder, LastEntry last) =>
         $"The pages of the book at {folder.Path} are gone: it has had entries up to {last.Number}, of {last.Date:yyyy-MM-dd}. {BookException.Remedy}";
 
-    private void Append(byte[] bytes)
+    /// <summary>Under the lock: the newest page open for appending, and what others wrote there taken in.</summary>
+    private SafeFileHandle ToNewest(BookLock held)
     {
         try
         {
-            Disk.Append(folder.Page(Date), mark.Offset, bytes);
+            if (held.Newest != Date)
+            {
+                Refresh();
+                held.Tell(Date);
+            }
+
+            var page = File.OpenHandle(folder.Page(Date), FileMode.Open, FileAccess.ReadWrite, FileShare.ReadWrite);
+            try
+            {
+                TakeIn(PageReader.Read(folder.Page(Date), page, mark));
+                return page;
+            }
+            catch
+            {
+                page.Dispose();
+                throw;
+            }
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            throw new BookException($"NOT recorded, the book cannot be written: {e.Message} Free some room or make the folder writable, then give the answer again.", e);
+            throw NotRecorded(e);
         }
     }
+
+    private void Append(SafeFileHandle page, byte[] bytes)
+    {
+        try
+        {
+            Disk.Append(page, mark.Offset, bytes);
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            throw NotRecorded(e);
+        }
+    }
+
+    private static BookException NotRecorded(Exception e) =>
+        new($"NOT recorded, the book cannot be written: {e.Message} Free some room or make the folder writable, then give the answer again.", e);
 
     /// <summary>A line begun and never ended was never confirmed to anybody. Under the lock nobody is writing it: keep it aside and cut it off.</summary>
     private void SetTornAside()

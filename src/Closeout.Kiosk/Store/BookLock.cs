@@ -1,4 +1,6 @@
 using System.Diagnostics;
+using System.Globalization;
+using System.Text;
 
 namespace Closeout.Store;
 
@@ -7,6 +9,8 @@ public sealed class BookLock : IDisposable
 {
     /// <summary>How long to wait for another program that is writing.</summary>
     public static readonly TimeSpan Patience = TimeSpan.FromSeconds(5);
+
+    private const string DateFormat = "yyyy-MM-dd";
 
     private readonly FileStream held;
 
@@ -36,6 +40,30 @@ public sealed class BookLock : IDisposable
                 Thread.Sleep(1);
             }
         }
+    }
+
+    /// <summary>
+    /// The newest page, as a holder before this one told it; null: nobody did. It is never older than the newest page there
+    /// is, so whoever finds the own date here need not look through years of pages.
+    /// </summary>
+    public DateOnly? Newest
+    {
+        get
+        {
+            Span<byte> told = stackalloc byte[DateFormat.Length];
+            return RandomAccess.Read(held.SafeFileHandle, told, 0) == told.Length
+                && DateOnly.TryParseExact(Encoding.ASCII.GetString(told), DateFormat, CultureInfo.InvariantCulture, DateTimeStyles.None, out var date)
+                    ? date
+                    : null;
+        }
+    }
+
+    /// <summary>Tells the holders after this one which page is the newest: before a new one is there, and on disk before it is.</summary>
+    /// <exception cref="IOException">There is no room, or the disk fails.</exception>
+    public void Tell(DateOnly newest)
+    {
+        RandomAccess.Write(held.SafeFileHandle, Encoding.ASCII.GetBytes(newest.ToString(DateFormat, CultureInfo.InvariantCulture)), 0);
+        RandomAccess.FlushToDisk(held.SafeFileHandle);
     }
 
     public void Dispose() => held.Dispose();

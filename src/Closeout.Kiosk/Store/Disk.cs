@@ -1,4 +1,5 @@
 using System.Runtime.InteropServices;
+using Microsoft.Win32.SafeHandles;
 
 namespace Closeout.Store;
 
@@ -6,26 +7,24 @@ namespace Closeout.Store;
 internal static partial class Disk
 {
     /// <summary>Writes behind what a file holds, and flushes. Where that fails, the file is as long as before.</summary>
+    /// <param name="file">Without a buffer: one is tried again when the file is cut and when it is closed, after we said that nothing was written.</param>
     /// <param name="offset">How long the file is.</param>
     /// <exception cref="IOException">There is no room, or the disk fails.</exception>
-    public static void Append(string path, long offset, ReadOnlySpan<byte> bytes)
+    public static void Append(SafeFileHandle file, long offset, ReadOnlySpan<byte> bytes)
     {
-        // Unbuffered: a buffer is tried again when the file is cut and when it is closed, after we said that nothing was written.
-        using var file = new FileStream(path, FileMode.Open, FileAccess.Write, FileShare.ReadWrite, bufferSize: 0);
         try
         {
-            file.Position = offset;
-            file.Write(bytes);
-            file.Flush(flushToDisk: true);
+            RandomAccess.Write(file, bytes, offset);
+            RandomAccess.FlushToDisk(file);
         }
         catch (ArgumentOutOfRangeException e)
         {
-            file.SetLength(offset);
+            RandomAccess.SetLength(file, offset);
             throw TooLong(e);
         }
         catch
         {
-            file.SetLength(offset);
+            RandomAccess.SetLength(file, offset);
             throw;
         }
     }

@@ -47,8 +47,12 @@ internal sealed partial record LastEntry(int Number, DateOnly Date, string Sha, 
             // Not flushed: after a power cut it may be older than the pages, and that says nothing wrong.
             using var file = Disk.Own(folder.Last, FileMode.OpenOrCreate, FileAccess.Write, FileShare.ReadWrite);
             var text = Encoding.ASCII.GetBytes(Text);
-            file.Write(text);
-            file.SetLength(text.Length);
+            RandomAccess.Write(file.SafeFileHandle, text, 0);
+            if (RandomAccess.GetLength(file.SafeFileHandle) != text.Length)
+            {
+                // Asked first: cutting a file to the length it has costs the file system as much as a line.
+                RandomAccess.SetLength(file.SafeFileHandle, text.Length);
+            }
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException or ArgumentOutOfRangeException)
         {

@@ -1,4 +1,5 @@
 using Closeout.DayBook;
+using Microsoft.Win32.SafeHandles;
 
 namespace Closeout.Store;
 
@@ -20,22 +21,34 @@ public static class PageReader
     /// <exception cref="BookException">The page cannot be read, or a line is not as it was written; the line is named.</exception>
     public static PageRead Read(string path, PageMark from)
     {
-        byte[] bytes;
         try
         {
-            using var file = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
-            if (file.Length < from.Offset)
-            {
-                throw new BookException($"{path} was cut short: it had {from.Offset} bytes and has {file.Length}. {BookException.Remedy}");
-            }
-
-            file.Position = from.Offset;
-            bytes = new byte[file.Length - from.Offset];
-            file.ReadExactly(bytes);
+            using var file = File.OpenHandle(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
+            return Read(path, file, from);
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
             throw new BookException($"The page {path} cannot be read: {e.Message}", e);
+        }
+    }
+
+    /// <summary>The same of a page that is open already.</summary>
+    /// <exception cref="IOException">It cannot be read.</exception>
+    /// <exception cref="BookException">A line is not as it was written; the line is named.</exception>
+    public static PageRead Read(string path, SafeFileHandle file, PageMark from)
+    {
+        var length = RandomAccess.GetLength(file);
+        if (length < from.Offset)
+        {
+            throw new BookException($"{path} was cut short: it had {from.Offset} bytes and has {length}. {BookException.Remedy}");
+        }
+
+        var bytes = new byte[length - from.Offset];
+        var got = 0;
+        while (got < bytes.Length)
+        {
+            var more = RandomAccess.Read(file, bytes.AsSpan(got), from.Offset + got);
+            got += more > 0 ? more : throw new EndOfStreamException($"it ended after {from.Offset + got} of {length} bytes.");
         }
 
         return Of(path, bytes, from);

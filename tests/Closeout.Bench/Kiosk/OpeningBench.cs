@@ -8,9 +8,9 @@ using LiteDB;
 namespace Closeout.Bench.Kiosk;
 
 /// <summary>
-/// The bay wall of a depot of 100 vans with five years behind it, beside the same evening without the years, and the same
-/// depot on its first day: from the start of the program to the first screen, without the program's own start, and one
-/// answer made durable.
+/// The bay wall of a depot of 100 vans with five years behind it, beside the same evening with one day behind it, and the
+/// same depot on its first day: from the start of the program to the first screen, and one answer made durable. Once in the
+/// morning, when the page has just been opened, and once in the evening, with half the vans closed out.
 /// </summary>
 public static class OpeningBench
 {
@@ -21,21 +21,41 @@ public static class OpeningBench
     public static void Run()
     {
         using var temp = new TempFolder();
-        var (empty, evening, old) = (new BookFolder(temp.At("empty")), new BookFolder(temp.At("evening")), new BookFolder(temp.At("old")));
-        Book.OpenPage(empty, null, HundredVans.Write(temp.At("first-day"), history: false).FirstPage(rehearsal: false), DateTimeOffset.UnixEpoch);
-        FillEvening(evening, HundredVans.Write(temp.At("day"), history: true));
-        Age(old, evening);
-        Told.Line($"## The bay wall of 100 vans");
-        Told.Line($"five years: {Pages} pages, {Size(old.Path) / 1_048_576.0:0} MB with an archive; one evening: 1 page, {Size(evening.Path) / 1_048_576.0:0.00} MB; first day: 1 page, {Size(empty.Path) / 1_048_576.0:0.00} MB");
-
+        var (empty, young, old) = (new BookFolder(temp.At("empty")), new BookFolder(temp.At("young")), new BookFolder(temp.At("old")));
+        Book.OpenPage(empty, null, HundredVans.Write(temp.At("first-day"), history: false).FirstPage(rehearsal: true), DateTimeOffset.UnixEpoch);
+        var yesterday = Yesterday(new BookFolder(temp.At("evening")), HundredVans.Write(temp.At("day"), history: true));
+        Age(young, yesterday, 1);
+        Age(old, yesterday, Pages - 1);
+        FillArchive(old);
         StartBench.Build($"publish {TempFolder.InTree("src/Closeout.Kiosk")} -p:PublishProfile=ReadyToRun -p:PublishDir={temp.At("ahead")}/");
-        BookFolder[] books = [empty, evening, old];
+        BookFolder[] books = [empty, young, old];
+        foreach (var moment in new[] { "morning", "evening, half the vans closed out" })
+        {
+            if (moment != "morning")
+            {
+                FillEvening(young);
+                FillEvening(old);
+            }
+
+            Told.Line($"## The bay wall of 100 vans: {moment}");
+            Told.Line($"five years: {old.Dates.Count} pages, {Size(old.Path) / 1_048_576.0:0} MB with an archive; a day: {young.Dates.Count} pages; the open page {new FileInfo(old.Page(old.Newest!.Value)).Length / 1024} KB; first day: one page of {new FileInfo(empty.Page(empty.Newest!.Value)).Length / 1024} KB");
+            var (elapsed, processor) = Starts(temp.At("ahead/closeout"), books);
+            Tell("start to the first wall, by the clock", elapsed);
+            Tell("the same, processor time", processor);
+            Tell("opening and drawing in a program that runs, processor time", Timed.ProcessorRounds(Rounds, [.. books.Select(b => (Action)(() => Wall(b)))]));
+        }
+
+        Tell("one answer made durable, by the clock", Timed.Rounds(Commits, [.. books.Select(Desk).ToList().Select(d => (Action)(() => Count(d)))]));
+    }
+
+    private static (double[][] Elapsed, double[][] Processor) Starts(string program, BookFolder[] books)
+    {
         var (elapsed, processor) = (books.Select(_ => new double[Rounds]).ToArray(), books.Select(_ => new double[Rounds]).ToArray());
         for (var round = -1; round < Rounds; round++)
         {
             for (var i = 0; i < books.Length; i++)
             {
-                var time = StartBench.Start(temp.At("ahead/closeout"), books[i].Path);
+                var time = StartBench.Start(program, books[i].Path);
                 if (round >= 0)
                 {
                     (elapsed[i][round], processor[i][round]) = time;
@@ -43,14 +63,11 @@ public static class OpeningBench
             }
         }
 
-        Tell("start to the first wall, by the clock", elapsed);
-        Tell("the same, processor time", processor);
-        Tell("opening and drawing in a program that runs, processor time", Timed.ProcessorRounds(Rounds, [.. books.Select(b => (Action)(() => Wall(b)))]));
-        Tell("one answer made durable, by the clock", Timed.Rounds(Commits, [.. books.Select(Desk).ToList().Select(d => (Action)(() => Count(d)))]));
+        return (elapsed, processor);
     }
 
     private static void Tell(string what, double[][] times) => Told.Line(
-        $"{what}: five years / first day {Timed.Ratio(times[2], times[0]):0.00}, five years / one evening {Timed.Ratio(times[2], times[1]):0.00} (medians {Timed.Median(times[2]):0.0}, {Timed.Median(times[1]):0.0}, {Timed.Median(times[0]):0.0} ms)");
+        $"{what}: five years / first day {Timed.Ratio(times[2], times[0]):0.00}, five years / one day {Timed.Ratio(times[2], times[1]):0.00} (medians {Timed.Median(times[2]):0.0}, {Timed.Median(times[1]):0.0}, {Timed.Median(times[0]):0.0} ms)");
 
     private static void Wall(BookFolder folder) => _ = new KioskSession(new Desk(Book.Open(folder), TimeProvider.System), new Archive(folder), new Attachments(folder)).Show(120, 40);
 
@@ -65,15 +82,22 @@ public static class OpeningBench
 
     private static void Count(Desk desk) => Tell(desk, new CountLeftover(new("B100"), desk.Depot.Setup.Items[0].Code, null, 0, turn++ % 9, Installed: 0, Sure: true));
 
-    /// <summary>A page of an evening on which half the vans are closed.</summary>
-    private static void FillEvening(BookFolder folder, DayGiven given)
+    /// <summary>The entries of an evening on which half the vans were closed.</summary>
+    private static IReadOnlyList<Recorded> Yesterday(BookFolder folder, DayGiven given)
     {
-        var book = Book.OpenPage(folder, null, given.FirstPage(rehearsal: false), DateTimeOffset.UnixEpoch);
-        var desk = new Desk(book, TimeProvider.System);
-        foreach (var van in given.Setup.Vans.Take(50))
+        Book.OpenPage(folder, null, given.FirstPage(rehearsal: true), DateTimeOffset.UnixEpoch);
+        FillEvening(folder);
+        return Book.Open(folder).Entries();
+    }
+
+    private static void FillEvening(BookFolder folder)
+    {
+        var desk = new Desk(Book.Open(folder), TimeProvider.System);
+        var setup = desk.Depot.Setup;
+        foreach (var van in setup.Vans.Take(50))
         {
-            Tell(desk, new ComeIn(van.Code, given.Setup.Crew[0].Code));
-            foreach (var item in given.Setup.Items.Take(20))
+            Tell(desk, new ComeIn(van.Code, setup.Crew[0].Code));
+            foreach (var item in setup.Items.Take(20))
             {
                 Tell(desk, new CountLeftover(van.Code, item.Code, null, 1, 2, Installed: 1, Sure: true));
             }
@@ -85,20 +109,35 @@ public static class OpeningBench
                 Tell(desk, new CheckWeekly(van.Code, null, 0, Clean: true));
             }
 
-            Tell(desk, new Sign(van.Code, given.Setup.Crew[0].Code));
+            Tell(desk, new Sign(van.Code, setup.Crew[0].Code));
         }
     }
 
-    /// <summary>Five years of such pages, the last of which is open, and an archive. Pages of the past are copies of one evening: nobody reads them to open the wall.</summary>
-    private static void Age(BookFolder folder, BookFolder evening)
+    /// <summary>So many pages of the past, each line in its place in the chain, and the page that follows from the last of them.</summary>
+    private static void Age(BookFolder folder, IReadOnlyList<Recorded> yesterday, int days)
     {
-        var (last, bytes) = (evening.Dates[^1], File.ReadAllBytes(evening.Page(evening.Dates[^1])));
         Directory.CreateDirectory(folder.Pages);
-        for (var back = Pages - 1; back >= 0; back--)
+        var (number, sha, first) = (0, PageLine.Nothing, (string?)null);
+        for (var back = days - 1; back >= 0; back--)
         {
-            File.WriteAllBytes(folder.Page(last.AddDays(-back)), bytes);
+            var opened = (PageOpened)yesterday[0].Entry;
+            using var page = File.Create(folder.Page(opened.Date.AddDays(-back)));
+            foreach (var recorded in yesterday)
+            {
+                var entry = recorded.Entry is PageOpened ? opened with { Date = opened.Date.AddDays(-back) } : recorded.Entry;
+                (var bytes, sha) = PageLine.Write(new(++number, recorded.At.AddDays(-back), entry), sha, recorded.Entry is PageOpened ? first : null);
+                first ??= sha;
+                page.Write(bytes);
+            }
         }
 
+        var last = Book.Open(folder);
+        Book.OpenPage(folder, last, NextPage.After(last.Depot, last.Date.AddDays(1)), DateTimeOffset.UnixEpoch);
+    }
+
+    /// <summary>As large as an archive may become: a million rows. What is in them does not matter to whoever opens the wall, for it reads none.</summary>
+    private static void FillArchive(BookFolder folder)
+    {
         Directory.CreateDirectory(folder.Archive);
         using var db = new LiteDatabase($"Filename=\"{Path.Combine(folder.Archive, "closeout.db")}\";Connection=direct;Collation=/Ordinal");
         var entries = db.GetCollection("entries");
