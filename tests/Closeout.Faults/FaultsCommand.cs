@@ -15,9 +15,8 @@ internal static class FaultsCommand
     private static readonly Dictionary<string, (int Rounds, Func<int, int, IEnumerable<Figure>> Run)> Parts = new()
     {
         ["kill"] = (300, (rounds, seed) => Each(
-            () => KilledCommands.Rehearsal(rounds / 3, seed),
             () => KilledKiosks.Run(rounds, seed, withWriter: false),
-            () => KilledKiosks.Run(rounds / 3, seed, withWriter: true),
+            () => KilledKiosks.Run(rounds, seed, withWriter: true),
             () => KilledCommands.Appender(rounds, seed),
             () => KilledCommands.Rehearsal(rounds / 3, seed))),
         ["processes"] = (2000, (rounds, seed) => Each(() => ManyProcesses.Run(rounds, seed), () => HeldLocks.Run(Math.Max(4, rounds / 100), seed))),
