@@ -11,6 +11,11 @@ public abstract record PinCommand(Code<Technician> Person);
 /// <param name="Issued">Whether the kiosk drew it.</param>
 public sealed record TakePin(Code<Technician> Person, PinHash Hash, bool Issued) : PinCommand(Person);
 
+/// <summary>Somebody who typed the old one takes another.</summary>
+/// <param name="Old">What the PIN that was typed was held against.</param>
+/// <param name="Issued">Whether the kiosk drew the new one.</param>
+public sealed record ChangePin(Code<Technician> Person, PinHash Old, PinHash Hash, bool Issued) : PinCommand(Person);
+
 /// <summary>A lead issues one, in place of an old one too.</summary>
 public sealed record IssuePin(Code<Technician> Person, PinHash Hash, Code<Technician> Lead) : PinCommand(Person);
 
@@ -48,6 +53,8 @@ public static class PinDesk
             TakePin when now.Hash is not null => PinRefusal.HasOne(person),
             TakePin when person.IsLead => PinRefusal.LeadHasNone(person),
             TakePin c => new PinSet(person.Code, c.Hash, c.Issued, null),
+            ChangePin c when now.Hash != c.Old => PinRefusal.ChangedMeanwhile(person),
+            ChangePin c => new PinSet(person.Code, c.Hash, c.Issued, null),
             FirstPin when !person.IsLead => Refusal.OnlyALead(person, "gets the first PIN"),
             FirstPin when depot.Setup.Crew.FirstOrDefault(t => t.IsLead && depot.Pins.Of(t.Code).IsGood) is { } other => PinRefusal.NotTheFirst(person, other),
             FirstPin c => new PinSet(person.Code, c.Hash, Issued: true, null),

@@ -12,6 +12,7 @@ public static class PeopleKeys
         return key.Press switch
         {
             Press.Escape => (model with { Screen = new WallScreen() }, null),
+            Press.Character when depot.Setup.Crew.Count > 0 && key.Character is 'C' or 'c' => (model with { Screen = s with { Selected = at } }, new ChangePinAct(depot.Setup.Crew[at].Code)),
             Press.Character when depot.Setup.Crew.Count > 0 => (model with
             {
                 Screen = char.ToUpperInvariant(key.Character) switch

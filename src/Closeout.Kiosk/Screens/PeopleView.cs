@@ -30,7 +30,7 @@ public static class PeopleView
             ? "A rehearsal asks for no PIN and keeps none."
             : $"{PinTries.MostInARow} wrong ones in a row lock a PIN until a lead resets it.", Look.Faint);
         sheet.Write(sheet.Height - 3, 3, depot.Rehearsal ? "" : "A PIN says who confirmed. It does not say that a van is safe.", Look.Faint);
-        View.Keys(sheet, "Up/Down choose   R reset (a lead)   I issue (a lead)   F1 help   Esc the wall");
+        View.Keys(sheet, "C change your own   R reset, I issue (a lead)   F1 help   Esc the wall");
     }
 
     /// <summary>Whether there is a PIN and what it opens, in words.</summary>

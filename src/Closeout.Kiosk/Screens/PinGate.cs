@@ -44,9 +44,9 @@ public sealed class PinGate(Desk desk, Pins pins)
         (null, _) or (QuitAct, _) => (model, act),
         (TryPinAct, PinScreen s) => Tried(model, s),
         (DrawPinAct, PinScreen s) => (model with { Screen = s with { Stage = PinStage.Drawn, Typed = "", Chosen = Pins.Draw(Of(s.Person)) } }, null),
-        (TakePinAct, PinScreen s) => desk.Record(new TakePin(s.Person, pins.Hash(s.Chosen), s.Stage == PinStage.Drawn)) is { } refusal
-            ? (new(s.Back, refusal.Text), null)
-            : Through(s),
+        (TakePinAct, PinScreen s) => desk.Record(Taking(s)) is { } refusal ? (new(s.Back, refusal.Text), null) : Taken(s),
+        (ChangePinAct, _) when desk.Depot.Rehearsal => (model with { Said = PinRefusal.NoneInARehearsal().Text }, null),
+        (ChangePinAct change, _) => Asked(model, act, change.Person),
         _ when desk.Depot.Rehearsal => (model, act),
         (RecordAct { Commands: [.., Sign sign] }, _) => Asked(model, act, sign.Technician),
         (_, DeskScreen s) => DeskForms.By(s.Form) is { } by
@@ -113,8 +113,20 @@ public sealed class PinGate(Desk desk, Pins pins)
 
         return PinTries.Clears(desk.Depot, person.Code, pins.Kiosk) && desk.Record(new NoteRight(person.Code, pins.Kiosk)) is { } refused
             ? (again with { Said = refused.Text }, null)
-            : Through(s);
+            : s.Then is ChangePinAct
+                ? (model with { Screen = s with { Stage = PinStage.Choose, Typed = "", Old = hash }, Said = "" }, null)
+                : Through(s);
     }
+
+    private PinCommand Taking(PinScreen s)
+    {
+        var (hash, issued) = (pins.Hash(s.Chosen), s.Stage == PinStage.Drawn);
+        return s.Old is { } old ? new ChangePin(s.Person, old, hash, issued) : new TakePin(s.Person, hash, issued);
+    }
+
+    private (Model, Act?) Taken(PinScreen s) => s.Then is ChangePinAct
+        ? (new(s.Back, $"The new PIN of {s.Person} is set, and recorded. {(s.Old is null ? "It is asked from now on." : "The old one opens nothing any more.")}"), null)
+        : Through(s);
 
     private Refusal Wrong(Technician person) => desk.Depot.Pins.Of(person.Code) is { IsLocked: true, Failures: var failures }
         ? PinRefusal.Locked(person, failures)

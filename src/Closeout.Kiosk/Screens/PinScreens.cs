@@ -1,4 +1,5 @@
 using Closeout.DayBook;
+using Closeout.People;
 using Closeout.Stock;
 
 namespace Closeout.Screens;
@@ -25,8 +26,9 @@ public enum PinStage
 /// <param name="Typed">Shown as dots.</param>
 /// <param name="Chosen">The new PIN as far as it is known.</param>
 /// <param name="Kiosk">What the book calls this kiosk.</param>
+/// <param name="Old">What the old PIN was held against, where a new one takes its place; null: there is none, or it was not typed yet.</param>
 public sealed record PinScreen(
-    Code<Technician> Person, Act Then, Screen Back, string Kiosk, PinStage Stage = PinStage.Ask, string Typed = "", string Chosen = "") : Screen
+    Code<Technician> Person, Act Then, Screen Back, string Kiosk, PinStage Stage = PinStage.Ask, string Typed = "", string Chosen = "", PinHash? Old = null) : Screen
 {
     /// <summary>Without what was typed: a record prints itself in messages.</summary>
     public override string ToString() => $"{nameof(PinScreen)} of {Person}, {Stage}";
@@ -50,6 +52,9 @@ public sealed record DrawPinAct : Act;
 
 /// <summary>The person takes the PIN that was typed twice, or drawn and typed.</summary>
 public sealed record TakePinAct : Act;
+
+/// <summary>Somebody sets a PIN of his own: another in place of the old one, which is asked first, or a first one.</summary>
+public sealed record ChangePinAct(Code<Technician> Person) : Act;
 
 /// <summary>A lead issues a PIN to somebody.</summary>
 public sealed record IssuePinAct(Code<Technician> Person, Code<Technician> Lead) : Act;

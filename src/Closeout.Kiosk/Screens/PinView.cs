@@ -51,6 +51,7 @@ public static class PinView
 
     private static string What(Depot depot, PinScreen s) => s.Back switch
     {
+        _ when s.Then is ChangePinAct => s.Stage == PinStage.Ask ? "takes another PIN" : "a new PIN",
         CloseoutScreen c => $"signs {c.Van} {depot.Setup.Van(c.Van).Name}",
         _ => "confirms what was typed",
     };
@@ -66,10 +67,11 @@ public static class PinView
 
     private static IEnumerable<string> About(PinScreen s) => s.Stage switch
     {
+        PinStage.Ask when s.Then is ChangePinAct => ["Your present PIN, then Enter. The new one is asked next; until it is taken the present one opens."],
         PinStage.Ask => ["Your own PIN, then Enter. What follows is recorded in your name."],
         PinStage.Choose =>
         [
-            "No PIN is set yet, and your name is yours alone only with one.",
+            s.Old is null ? "No PIN is set yet, and your name is yours alone only with one." : "The present PIN opens until the new one is taken.",
             "I and Enter issues six digits; or type eight or more characters of your own, and Enter.",
             "Not taken: one character or pattern again and again, 1234 or abcd and the like, dates, your own code or name.",
         ],

@@ -28,6 +28,7 @@ public static class PinRefusalCatalogue
         new(nameof(PinRefusal.Locked), "pin-locked", () => WithPins().Wrong(10).At(9_000)),
         new(nameof(PinRefusal.LeadHasNone), "lead-has-no-pin", () => Tiny.Opened().Refuses(new TakePin(Tiny.Lead, Known, true))),
         new(nameof(PinRefusal.HasOne), "has-a-pin", () => WithPins().Refuses(new TakePin(Tiny.T1, Known, false))),
+        new(nameof(PinRefusal.ChangedMeanwhile), "pin-changed-meanwhile", () => WithPins().Did(9, new ResetPin(Tiny.T1, Tiny.Lead)).Refuses(new ChangePin(Tiny.T1, Known, Known, true))),
         new(nameof(PinRefusal.NothingToReset), "no-pin-to-reset", () => WithPins().Refuses(new ResetPin(Tiny.T2, Tiny.Lead))),
         new(nameof(PinRefusal.NotTheFirst), "not-the-first-pin", () => WithPins().Refuses(new FirstPin(Tiny.Lead, Known))),
         new(nameof(PinRefusal.NoneInARehearsal), "no-pins-in-a-rehearsal", () => (Tiny.Opened() with { Rehearsal = true }).Refuses(new TakePin(Tiny.T1, Known, true))),

@@ -49,6 +49,18 @@ public sealed class AtTheKioskWithoutTheRight : IDisposable
     }
 
     [Fact]
+    public void Another_PIN_is_taken_only_by_who_types_the_present_one()
+    {
+        var before = kiosk.Depot.Pins.Of(new("L1"));
+        kiosk.Press("{F9}{End}{Up}c").Session.Model.Screen.Should().BeOfType<PinScreen>().Which.Person.Text.Should().Be("L1");
+        kiosk.Press("iron gravel{Enter}iron gravel{Enter}{Escape}");
+        kiosk.Press("c000000{Enter}");
+
+        kiosk.Entries.Should().NotBeEmpty().And.AllBeOfType<PinFailed>();
+        kiosk.Depot.Pins.Of(new("L1")).Hash.Should().Be(before.Hash);
+    }
+
+    [Fact]
     public void Every_form_of_the_desk_is_in_that_list() => Enum.GetValues<DeskTask>().Should().HaveCount(18, "a new form belongs into the list above");
 
     [Theory]

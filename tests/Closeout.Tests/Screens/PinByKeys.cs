@@ -72,6 +72,52 @@ public sealed class PinByKeys
     }
 
     [Fact]
+    public void Whoever_types_the_present_PIN_takes_another()
+    {
+        using var kiosk = new SampleKiosk(typesPins: false);
+        kiosk.Press("{F9}{Down}{Down}{Down}c").Show().Should().Contain("T07 Perrin Shoal: takes another PIN");
+        kiosk.TypePin("T07").Show().Should().Contain("The present PIN opens until the new one is taken");
+        kiosk.Press("iron gravel{Enter}iron gravel{Enter}");
+
+        kiosk.Entries.Should().ContainSingle().Which.Should().Match<PinSet>(p => !p.Issued && p.Lead == null && p.Hash.Fits("iron gravel"));
+        kiosk.Show().Should().Contain("The new PIN of T07 is set").And.Contain("PEOPLE");
+        kiosk.Press("{Escape}" + ToSign + kiosk.PinOf("T07") + "{Enter}").Session.Model.Said.Should().Contain("That is not the PIN of T07");
+        kiosk.Clock.Pass(2);
+        kiosk.Press("iron gravel{Enter}").Depot.Shift(new("B3"))!.IsClosed.Should().BeTrue();
+    }
+
+    [Fact]
+    public void Who_leaves_before_the_new_PIN_is_taken_keeps_the_present_one()
+    {
+        using var kiosk = new SampleKiosk(typesPins: false);
+        kiosk.Press("{F9}{Down}{Down}{Down}c").TypePin("T07").Press("i{Enter}{Escape}");
+
+        kiosk.Entries.Should().BeEmpty();
+        kiosk.Press("{Escape}" + ToSign).TypePin("T07").Depot.Shift(new("B3"))!.IsClosed.Should().BeTrue();
+    }
+
+    [Fact]
+    public void A_PIN_that_was_reset_while_its_owner_chose_another_is_not_replaced()
+    {
+        using var kiosk = new SampleKiosk(typesPins: false);
+        kiosk.Press("{F9}{Down}{Down}{Down}c").TypePin("T07").Press("iron gravel{Enter}iron gravel");
+        new Desk(Closeout.Store.Book.Open(kiosk.Folder), kiosk.Clock).Record(new Closeout.People.ResetPin(new("T07"), new("L1"))).Should().BeNull();
+
+        kiosk.Press("{Enter}").Session.Model.Said.Should().Contain("was changed or reset at another kiosk meanwhile");
+        kiosk.Depot.Pins.Of(new("T07")).Hash.Should().BeNull();
+    }
+
+    [Fact]
+    public void A_technician_without_one_may_take_the_first_there_too()
+    {
+        using var kiosk = new SampleKiosk(typesPins: false, without: "T07");
+        kiosk.Press("{F9}{Down}{Down}{Down}ciron gravel{Enter}iron gravel{Enter}");
+
+        kiosk.Entries.Should().ContainSingle().Which.Should().Match<PinSet>(p => p.Hash.Fits("iron gravel"));
+        kiosk.Session.Model.Said.Should().Contain("It is asked from now on");
+    }
+
+    [Fact]
     public void A_lead_issues_a_PIN_that_is_shown_once_and_opens()
     {
         using var kiosk = new SampleKiosk(typesPins: false, without: "T07");
