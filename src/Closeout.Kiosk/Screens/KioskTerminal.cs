@@ -5,10 +5,12 @@ using Terminal.Gui.Drivers;
 namespace Closeout.Screens;
 
 /// <summary>Runs the kiosk in a terminal, and leaves the terminal as it was found on every way out.</summary>
-public static class KioskTerminal
+public static partial class KioskTerminal
 {
     // Kept: a registration that is collected no longer catches anything.
     private static readonly List<PosixSignalRegistration> Caught = [];
+
+    private const int HangUp = 1;
 
     private static int signal;
 
@@ -28,6 +30,7 @@ public static class KioskTerminal
             Console.Out.Write(EscSeqUtils.CSI_DisableMouseEvents);
             using var window = new KioskWindow(session);
             Catch(app, window);
+            WatchTerminal();
             app.AddTimeout(TimeSpan.FromSeconds(1), () =>
             {
                 window.Tick();
@@ -64,7 +67,7 @@ public static class KioskTerminal
         Caught.Add(PosixSignalRegistration.Create(PosixSignal.SIGHUP, context =>
         {
             context.Cancel = true;
-            signal = 1;
+            signal = HangUp;
             app.Invoke(() => app.RequestStop(window));
             new Thread(() =>
             {
@@ -73,6 +76,30 @@ public static class KioskTerminal
             }) { IsBackground = true }.Start();
         }));
     }
+
+    /// <summary>Where hang-ups are ignored nobody tells that the terminal went, and the library would ask it for keys for ever.</summary>
+    private static void WatchTerminal()
+    {
+        if (OperatingSystem.IsWindows())
+        {
+            return;
+        }
+
+        // With its input redirected the library takes keys from the terminal all the same.
+        var terminal = IsTerminal(0) == 1 ? 0 : (int)File.OpenHandle("/dev/tty").DangerousGetHandle();
+        new Thread(() =>
+        {
+            while (IsTerminal(terminal) == 1)
+            {
+                Thread.Sleep(TimeSpan.FromSeconds(1));
+            }
+
+            Environment.Exit(128 + HangUp);
+        }) { IsBackground = true }.Start();
+    }
+
+    [LibraryImport("libc", EntryPoint = "isatty")]
+    private static partial int IsTerminal(int file);
 
     /// <summary>Sends the cursor only when it moved: an idle kiosk over a slow line stays silent.</summary>
     private static void KeepQuiet(IApplication app)

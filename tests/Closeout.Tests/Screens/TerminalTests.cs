@@ -35,12 +35,14 @@ public sealed partial class TerminalTests
         File.ReadAllText(pty.After).Should().Be(File.ReadAllText(pty.Before));
     }
 
-    [Fact]
-    public void A_cut_line_ends_the_program_soon_and_keeps_what_was_confirmed()
+    [Theory]
+    [InlineData("")]
+    [InlineData("trap \"\" HUP;")]
+    public void A_cut_line_ends_the_program_soon_and_keeps_what_was_confirmed(string before)
     {
         using var folder = new TempFolder();
         using var kiosk = new SampleKiosk();
-        using var pty = new Pty(folder, $"{Program} --book {kiosk.Folder.Path}");
+        using var pty = new Pty(folder, $"{Program} --book {kiosk.Folder.Path}", before);
         pty.Await("BAY WALL").Type("B3\r").Await("Who closes it out").Type("\r").Await("TALLY CARD");
         var id = pty.Id;
 
