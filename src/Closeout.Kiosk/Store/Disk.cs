@@ -6,6 +6,12 @@ namespace Closeout.Store;
 /// <summary>Makes names durable, not only contents: a file that was flushed can still lose its name at power loss.</summary>
 internal static partial class Disk
 {
+    private const int WindowsSharingViolation = unchecked((int)0x80070020);
+
+    // errno EWOULDBLOCK, which the runtime hands on as it is.
+    private const int LinuxWouldBlock = 11;
+    private const int MacWouldBlock = 35;
+
     /// <summary>Writes behind what a file holds, and flushes. Where that fails, the file is as long as before.</summary>
     /// <param name="file">Without a buffer: one is tried again when the file is cut and when it is closed, after we said that nothing was written.</param>
     /// <param name="offset">How long the file is.</param>
@@ -57,6 +63,9 @@ internal static partial class Disk
 
         FlushFolder(Path.GetDirectoryName(Path.GetFullPath(path))!);
     }
+
+    /// <summary>Whether a file could not be opened because another program holds it, and not for want of room or a fault of the disk.</summary>
+    public static bool IsHeld(IOException e) => e.HResult is WindowsSharingViolation or LinuxWouldBlock or MacWouldBlock;
 
     /// <summary>Opens a file of a book; one that is made is for its owner alone. On Windows the profile's rights decide.</summary>
     public static FileStream Own(string path, FileMode mode, FileAccess access, FileShare share) => Open(path, mode, access, share, own: true);
