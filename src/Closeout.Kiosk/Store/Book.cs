@@ -242,6 +242,10 @@ public sealed class Book
         {
             Disk.Append(page, mark.Offset, bytes);
         }
+        catch (HalfWrittenException e)
+        {
+            throw new BookException($"It is NOT KNOWN whether this was recorded: the disk fails. {e.Message} Quit, start again and look whether it is there before you give it once more.", e);
+        }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
             throw NotRecorded(e);

@@ -12,10 +12,16 @@ internal static partial class Disk
     private const int LinuxWouldBlock = 11;
     private const int MacWouldBlock = 35;
 
-    /// <summary>Writes behind what a file holds, and flushes. Where that fails, the file is as long as before.</summary>
+    // errno EIO, ENOSPC, EDQUOT; others say that a folder cannot be flushed on this file system.
+    private const int InputOutputError = 5;
+    private const int NoSpace = 28;
+    private const int NoQuota = 122;
+
+    /// <summary>Writes behind what a file holds, and flushes. Where that fails, the file is as long as before, or it is said that it is not.</summary>
     /// <param name="file">Without a buffer: one is tried again when the file is cut and when it is closed, after we said that nothing was written.</param>
     /// <param name="offset">How long the file is.</param>
     /// <exception cref="IOException">There is no room, or the disk fails.</exception>
+    /// <exception cref="HalfWrittenException">The disk fails so that what was written could not even be taken back.</exception>
     public static void Append(SafeFileHandle file, long offset, ReadOnlySpan<byte> bytes)
     {
         try
@@ -25,13 +31,25 @@ internal static partial class Disk
         }
         catch (ArgumentOutOfRangeException e)
         {
-            RandomAccess.SetLength(file, offset);
+            TakeBack(file, offset, e);
             throw TooLong(e);
         }
-        catch
+        catch (Exception e)
+        {
+            TakeBack(file, offset, e);
+            throw;
+        }
+    }
+
+    private static void TakeBack(SafeFileHandle file, long offset, Exception why)
+    {
+        try
         {
             RandomAccess.SetLength(file, offset);
-            throw;
+        }
+        catch (IOException e)
+        {
+            throw new HalfWrittenException($"{why.Message} {e.Message}", e);
         }
     }
 
@@ -108,6 +126,7 @@ internal static partial class Disk
     }
 
     /// <summary>Flushes the names in a folder. On systems that cannot (Windows keeps them by its journal), does nothing.</summary>
+    /// <exception cref="IOException">The disk fails or is full: the names may be lost.</exception>
     public static void FlushFolder(string folder)
     {
         if (OperatingSystem.IsWindows())
@@ -118,8 +137,12 @@ internal static partial class Disk
         var handle = Open(folder, 0);
         if (handle >= 0)
         {
-            _ = Sync(handle);
+            var (failed, error) = (Sync(handle) != 0, Marshal.GetLastPInvokeError());
             _ = Close(handle);
+            if (failed && error is InputOutputError or NoSpace or NoQuota)
+            {
+                throw new IOException($"The names in {folder} could not be flushed to the disk: error {error}.");
+            }
         }
     }
 
@@ -140,9 +163,12 @@ internal static partial class Disk
     [LibraryImport("libc", EntryPoint = "open", StringMarshalling = StringMarshalling.Utf8)]
     private static partial int Open(string path, int flags);
 
-    [LibraryImport("libc", EntryPoint = "fsync")]
+    [LibraryImport("libc", EntryPoint = "fsync", SetLastError = true)]
     private static partial int Sync(int handle);
 
     [LibraryImport("libc", EntryPoint = "close")]
     private static partial int Close(int handle);
 }
+
+/// <summary>A line is in the page or is not: the disk failed in the middle of it, and again when it was to be taken back.</summary>
+internal sealed class HalfWrittenException(string message, Exception inner) : IOException(message, inner);
