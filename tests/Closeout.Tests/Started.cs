@@ -6,9 +6,15 @@ namespace Closeout.Tests;
 internal sealed record Started(int Code, string Out, string Err)
 {
     /// <summary>The built program, in a working folder; standard input is empty and no terminal is there.</summary>
-    public static Started Closeout(string folder, params string[] args)
+    public static Started Closeout(string folder, params string[] args) => End(Begin("closeout.dll", folder, args));
+
+    /// <summary>The same with so many megabytes of memory for its objects, and no more.</summary>
+    public static Started CloseoutWithin(int megabytes, string folder, params string[] args) =>
+        End(Begin("closeout.dll", folder, args, ("DOTNET_GCHeapHardLimit", FormattableString.Invariant($"0x{(long)megabytes << 20:X}"))));
+
+    private static Started End(Process begun)
     {
-        using var process = Begin("closeout.dll", folder, args);
+        using var process = begun;
         using var patience = new Timer(_ => process.Kill(), null, TimeSpan.FromSeconds(60), Timeout.InfiniteTimeSpan);
         process.StandardInput.Close();
         var err = process.StandardError.ReadToEndAsync();
@@ -17,7 +23,9 @@ internal sealed record Started(int Code, string Out, string Err)
         return new(process.ExitCode, said, err.Result);
     }
 
-    public static Process Begin(string program, string folder, params string[] args)
+    public static Process Begin(string program, string folder, params string[] args) => Begin(program, folder, args, []);
+
+    private static Process Begin(string program, string folder, string[] args, params (string Name, string Value)[] environment)
     {
         var start = new ProcessStartInfo("dotnet")
         {
@@ -31,6 +39,11 @@ internal sealed record Started(int Code, string Out, string Err)
 
         start.Environment["DOTNET_DbgEnableMiniDump"] = "0";
         start.Environment["DOTNET_TieredPGO"] = "0";
+        foreach (var (name, value) in environment)
+        {
+            start.Environment[name] = value;
+        }
+
         return Process.Start(start)!;
     }
 }

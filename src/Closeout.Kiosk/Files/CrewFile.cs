@@ -15,7 +15,7 @@ public static class CrewFile
     public static (IReadOnlyList<Technician> Crew, Known<Technician> Codes) Read(string folder, Known<Van> vans, Findings findings)
     {
         var table = CsvTable.Read(folder, "crew.csv", required: true, ["technician", "name", "role", "van", "workdays"], [], findings);
-        var known = new Known<Technician>("crew.csv", table.IsThere);
+        var known = new Known<Technician>("crew.csv", table);
         var crew = new List<Technician>();
         foreach (var row in table.Rows)
         {

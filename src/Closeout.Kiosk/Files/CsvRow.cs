@@ -4,7 +4,7 @@ using Closeout.Stock;
 namespace Closeout.Files;
 
 /// <summary>A row of a day-folder file, read field by field. A field that is not allowed is told as a fault with its place, and <see cref="IsGood"/> turns false.</summary>
-public sealed class CsvRow(string file, int line, List<CsvCell> cells, IReadOnlyDictionary<string, int> index, Findings findings)
+public sealed class CsvRow(string file, int line, CsvCell[] cells, IReadOnlyDictionary<string, int> index, Findings findings)
 {
     /// <summary>The most of anything that is counted in a file.</summary>
     public const int MostUnits = 1_000_000;
@@ -13,23 +13,21 @@ public sealed class CsvRow(string file, int line, List<CsvCell> cells, IReadOnly
     private const int FirstYear = 1900;
     private const int LastYear = 2199;
 
-    private readonly HashSet<string> bad = [];
+    /// <summary>Made for the first fault: most rows have none.</summary>
+    private HashSet<string>? bad;
 
     public int Line => line;
-
-    public List<CsvCell> Cells => cells;
 
     /// <summary>Whether no field read so far was at fault.</summary>
     public bool IsGood { get; private set; } = true;
 
     /// <summary>Whether these fields were read well: what follows from them may be judged, whatever the others say.</summary>
-    public bool Are(params string[] columns) => columns.All(c => index.ContainsKey(c) && !bad.Contains(c));
+    public bool Are(params string[] columns) => columns.All(c => index.ContainsKey(c) && bad?.Contains(c) != true);
 
     /// <summary>Tells a fault at a column.</summary>
     public void Fault(string column, string text)
     {
-        IsGood = false;
-        bad.Add(column);
+        Doubt(column);
         var cell = Find(column);
         findings.Fault(file, cell?.Line ?? line, cell?.Column ?? 1, $"{column} {text}");
     }
@@ -77,8 +75,7 @@ public sealed class CsvRow(string file, int line, List<CsvCell> cells, IReadOnly
                 Bad(column, $"is not in {known.File}", "a code listed there");
             }
 
-            IsGood = false;
-            bad.Add(column);
+            Doubt(column);
             return default;
         }
 
@@ -147,8 +144,7 @@ public sealed class CsvRow(string file, int line, List<CsvCell> cells, IReadOnly
     /// <summary>Tells what was found in a column and what is allowed there.</summary>
     public void Bad(string column, string wrong, string allowed)
     {
-        IsGood = false;
-        bad.Add(column);
+        Doubt(column);
         if (Find(column) is { } cell)
         {
             // A column that is missing altogether was told once, at the header.
@@ -156,18 +152,25 @@ public sealed class CsvRow(string file, int line, List<CsvCell> cells, IReadOnly
         }
     }
 
+    private void Doubt(string column)
+    {
+        IsGood = false;
+        (bad ??= []).Add(column);
+    }
+
     private CsvCell? Find(string column) => index.TryGetValue(column, out var i) ? cells[i] : null;
 }
 
 /// <summary>The codes that a file lists. Those of faulty rows count too: their users are not at fault.</summary>
-public sealed class Known<T>(string file, bool isComplete)
+/// <param name="table">What they are read from; null: a file that need not list them all.</param>
+public sealed class Known<T>(string file, CsvTable? table)
 {
     private readonly Dictionary<Code<T>, Code<T>> codes = [];
 
     public string File => file;
 
-    /// <summary>False where the file could not be read: then nothing is told of codes that it may hold.</summary>
-    public bool IsComplete => isComplete;
+    /// <summary>False where the file could not be read, or not to its end: then nothing is told of codes that it may hold.</summary>
+    public bool IsComplete => table is { IsWhole: true };
 
     public Code<T>? Find(Code<T> code) => codes.TryGetValue(code, out var spelled) ? spelled : null;
 

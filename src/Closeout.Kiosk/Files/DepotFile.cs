@@ -36,6 +36,11 @@ public sealed record DepotFile(DepotSettings Settings, DateOnly BusinessDate)
             }
         }
 
+        if (!table.IsWhole)
+        {
+            return null;
+        }
+
         foreach (var missing in Needed.Where(s => !rows.ContainsKey(s)))
         {
             findings.Fault(File, 1, 1, $"a setting is missing: found no {missing}, allowed are {string.Join(", ", Needed)}");

@@ -19,41 +19,40 @@ public sealed record EveningAnswer(int Line, Code<Van> Van, Code<Technician> Tec
 /// </remarks>
 public static class EveningAnswers
 {
-    private sealed record Group(EveningRow First, Dictionary<string, string> Fields);
+    /// <param name="Before">Answers that came later and are given first.</param>
+    private sealed record Group(EveningRow First, Dictionary<string, string> Fields, List<Group> Before);
 
     public static IReadOnlyList<EveningAnswer> Of(IEnumerable<EveningRow> rows)
     {
         var groups = new List<Group>();
-        var open = new Dictionary<(Code<Van>, string, bool), Group>();
+        var open = new Dictionary<Code<Van>, Dictionary<(string, bool), Group>>();
         var at = new Dictionary<Code<Van>, Step>();
         foreach (var row in rows)
         {
             if (at.GetValueOrDefault(row.Van) != row.Step)
             {
                 at[row.Van] = row.Step;
-                foreach (var left in open.Keys.Where(k => k.Item1 == row.Van).ToList())
-                {
-                    open.Remove(left);
-                }
+                open[row.Van] = [];
             }
 
             // "No damage" and a damage are two answers, never one; so are a picture, and what came home of a waste stream.
-            var key = (row.Van, row.Item, row.Field is "none" or "photo" or "collected");
-            if (!open.TryGetValue(key, out var group) || group.Fields.ContainsKey(row.Field))
+            var (own, key) = (open[row.Van], (row.Item, row.Field is "none" or "photo" or "collected"));
+            if (!own.TryGetValue(key, out var group) || group.Fields.ContainsKey(row.Field))
             {
-                open[key] = group = new(row, []);
-                groups.Insert(row.Field is "part" or "photo" && open.TryGetValue((row.Van, "", false), out var check) ? groups.IndexOf(check) : groups.Count, group);
+                var check = row.Field is "part" or "photo" ? own.GetValueOrDefault(("", false)) : null;
+                own[key] = group = new(row, [], []);
+                (check?.Before ?? groups).Add(group);
             }
 
             group.Fields.Add(row.Field, row.Value);
         }
 
-        return [.. groups.Select(g => new EveningAnswer(g.First.Line, g.First.Van, g.First.Technician, g.First.Step, g.Fields.ContainsKey("photo") ? null : Command(g), g.Fields.GetValueOrDefault("photo")))];
+        return [.. groups.SelectMany(g => g.Before.Append(g)).Select(g => new EveningAnswer(g.First.Line, g.First.Van, g.First.Technician, g.First.Step, g.Fields.ContainsKey("photo") ? null : Command(g), g.Fields.GetValueOrDefault("photo")))];
     }
 
     private static Command Command(Group group)
     {
-        var (row, fields) = group;
+        var (row, fields) = (group.First, group.Fields);
         var van = row.Van;
         return (row.Step, row.Item) switch
         {

@@ -16,7 +16,7 @@ public static class ItemsFile
     public static (IReadOnlyList<Item> Items, Known<Item> Codes) Read(string folder, IReadOnlyList<Board> boards, Findings findings)
     {
         var table = CsvTable.Read(folder, "items.csv", required: true, Columns, ["stow"], findings);
-        var known = new Known<Item>("items.csv", table.IsThere);
+        var known = new Known<Item>("items.csv", table);
         var items = new List<Item>();
         foreach (var row in table.Rows)
         {

@@ -20,6 +20,7 @@ public static class PastFile
     {
         var table = CsvTable.Read(folder, File, required: false, ["date", "van", "record", "item", "value"], [], findings);
         var past = new List<PastRecord>();
+        var lines = new List<int>();
         foreach (var row in table.Rows)
         {
             var date = row.Date("date");
@@ -32,10 +33,11 @@ public static class PastFile
             if (row.IsGood && Of(row, date, kind, vans, items, kit) is { } record && row.IsGood)
             {
                 past.Add(record);
+                lines.Add(row.Line);
             }
         }
 
-        Falling(table, past, findings);
+        Falling(past.Zip(lines), findings);
         return past;
     }
 
@@ -80,15 +82,13 @@ public static class PastFile
     }
 
     /// <summary>An odometer that falls from one record to the next is a slip: nobody could tell which of the two is wrong.</summary>
-    private static void Falling(CsvTable table, List<PastRecord> past, Findings findings)
+    private static void Falling(IEnumerable<(PastRecord Record, int Line)> past, Findings findings)
     {
-        foreach (var van in past.Where(p => p.Kind == PastKind.Odometer).GroupBy(p => p.Van))
+        foreach (var van in past.Where(p => p.Record.Kind == PastKind.Odometer).GroupBy(p => p.Record.Van))
         {
-            var readings = van.OrderBy(p => p.Date).ToList();
-            foreach (var (before, after) in readings.Zip(readings.Skip(1)).Where(r => r.Second.Amount < r.First.Amount))
+            var readings = van.OrderBy(p => p.Record.Date).ToList();
+            foreach (var ((before, _), (after, line)) in readings.Zip(readings.Skip(1)).Where(r => r.Second.Record.Amount < r.First.Record.Amount))
             {
-                var line = table.Rows.First(r => r.Raw("date") == after.Date.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture)
-                    && string.Equals(r.Raw("van"), van.Key?.Text, StringComparison.OrdinalIgnoreCase) && string.Equals(r.Raw("record"), "odometer", StringComparison.OrdinalIgnoreCase)).Line;
                 findings.Fault(File, line, 1, FormattableString.Invariant($"odometer of {van.Key} falls: found {after.Amount} on {after.Date:yyyy-MM-dd} after {before.Amount} on {before.Date:yyyy-MM-dd}, allowed at least {before.Amount}"));
             }
         }

@@ -14,14 +14,17 @@ public sealed class Findings
 {
     private readonly List<Problem> problems = [];
     private readonly List<Problem> notes = [];
+    private readonly Dictionary<string, int> faults = [];
+    private readonly Dictionary<string, int> noted = [];
+    private readonly Dictionary<string, Problem> enough = [];
 
-    /// <summary>Faults in the order of files as read, then of lines.</summary>
+    /// <summary>Faults in the order of files as read, then of lines; last of a file that there were too many.</summary>
     public IReadOnlyList<Problem> Problems
     {
         get
         {
             var files = problems.Select(p => p.File).Distinct().Index().ToDictionary(f => f.Item, f => f.Index);
-            return [.. problems.OrderBy(p => files[p.File]).ThenBy(p => p.Line).ThenBy(p => p.Column)];
+            return [.. problems.Concat(enough.Values).OrderBy(p => files[p.File]).ThenBy(p => enough.ContainsValue(p)).ThenBy(p => p.Line).ThenBy(p => p.Column)];
         }
     }
 
@@ -30,9 +33,39 @@ public sealed class Findings
     /// <summary>Whether there is any fault.</summary>
     public bool AreFaults => problems.Count > 0;
 
-    public void Fault(string file, int line, int column, string text) => problems.Add(new(file, line, column, text));
+    /// <summary>Whether as many faults of the file were told as ever are.</summary>
+    public bool IsFull(string file) => faults.GetValueOrDefault(file) >= CsvLimits.MostTold;
 
-    public void Note(string file, int line, int column, string text) => notes.Add(new(file, line, column, text));
+    public void Fault(string file, int line, int column, string text)
+    {
+        if (IsFull(file))
+        {
+            Enough(file, line);
+            return;
+        }
+
+        faults[file] = faults.GetValueOrDefault(file) + 1;
+        problems.Add(new(file, line, column, text));
+    }
+
+    /// <summary>Tells, once, that no more is told of a file.</summary>
+    /// <param name="line">Where telling ended.</param>
+    public void Enough(string file, int line) => enough.TryAdd(file, new(
+        file, line, 1, $"too many faults: found {CsvLimits.MostTold} before, allowed none; the rest is not told. Repair those, and read it again"));
+
+    /// <summary>Tells what is odd and no fault; of a file with very much of it not everything.</summary>
+    public void Note(string file, int line, int column, string text)
+    {
+        var before = noted[file] = noted.GetValueOrDefault(file) + 1;
+        if (before <= CsvLimits.MostTold)
+        {
+            notes.Add(new(file, line, column, text));
+        }
+        else if (before == CsvLimits.MostTold + 1)
+        {
+            notes.Add(new(file, line, 1, $"{CsvLimits.MostTold} notes were told before; the rest is not told"));
+        }
+    }
 
     /// <summary>Text from a file as a sentence can quote it: short, and without anything that steers a terminal.</summary>
     public static string Quote(string found) => found.Length == 0 ? "nothing" : $"\"{Harmless.Line(found.Length > 40 ? found[..40] + "..." : found)}\"";

@@ -7,12 +7,14 @@ namespace Closeout.Files;
 /// <param name="ByVan">The business date's visits, van by van.</param>
 public sealed record UsageFile(IReadOnlyList<DateOnly> Dates, IReadOnlyList<DailyUse> Use, IReadOnlyList<VanUse> ByVan, IReadOnlyList<VanDay> Reported)
 {
-    private sealed record Visit(DateOnly Date, Code<Van> Van, Code<VisitKind> Kind, Dictionary<Code<Item>, int> Used);
+    private readonly record struct Visit(DateOnly Date, Code<Van> Van, Code<VisitKind> Kind);
 
     public static UsageFile Read(string folder, Known<Van> vans, Known<Item> items, Known<VisitKind> kinds, DateOnly? today, Findings findings)
     {
         var table = CsvTable.Read(folder, "usage.csv", required: false, ["date", "van", "visit", "visit_kind", "item", "units"], [], findings);
-        var visits = new Dictionary<(DateOnly, Code<Van>, string), Visit>();
+
+        // A million rows: visits have numbers, and all that they used stands in one place, for an object each would weigh ten times as much.
+        var (visits, numbers, used) = (new List<Visit>(), new Dictionary<(DateOnly, Code<Van>, string), int>(), new Dictionary<(int Visit, Code<Item> Item), int>());
         foreach (var row in table.Rows)
         {
             var (date, van, kind) = (row.Date("date"), PastVan(row, vans), row.Code<VisitKind>("visit_kind"));
@@ -30,34 +32,35 @@ public sealed record UsageFile(IReadOnlyList<DateOnly> Dates, IReadOnlyList<Dail
             }
 
             kinds.Add(kind);
-            if (!visits.TryGetValue((date, van, name), out var visit))
+            if (!numbers.TryGetValue((date, van, name), out var visit))
             {
-                visits[(date, van, name)] = visit = new(date, van, kinds.Find(kind)!.Value, []);
+                numbers[(date, van, name)] = visit = visits.Count;
+                visits.Add(new(date, van, kinds.Find(kind)!.Value));
             }
 
-            if (visit.Kind != kind)
+            if (visits[visit].Kind != kind)
             {
-                row.Bad("visit_kind", $"changes within visit {Findings.Quote(name)}", visit.Kind.Text);
+                row.Bad("visit_kind", $"changes within visit {Findings.Quote(name)}", visits[visit].Kind.Text);
             }
 
             if (item != default)
             {
-                var sum = visit.Used.GetValueOrDefault(item) + units;
+                var sum = used.GetValueOrDefault((visit, item)) + units;
                 if (sum > CsvRow.MostUnits)
                 {
                     row.Bad("units", $"of the visit's rows add up to {sum}", $"0 to {CsvRow.MostUnits} in one visit");
                     continue;
                 }
 
-                visit.Used[item] = sum;
+                used[(visit, item)] = sum;
             }
         }
 
         return new(
-            [.. visits.Values.Select(v => v.Date).Distinct().Order()],
-            [.. visits.Values.GroupBy(v => (v.Date, v.Kind)).OrderBy(g => g.Key.Date).ThenBy(g => g.Key.Kind).Select(Sum)],
-            [.. visits.Values.Where(v => v.Date == today).GroupBy(v => v.Van).OrderBy(g => g.Key).Select(g => new VanUse(today!.Value, g.Key, Total(g), Kinds(g)))],
-            [.. visits.Values.Select(v => new VanDay(v.Date, v.Van)).Distinct().OrderBy(d => d.Date).ThenBy(d => d.Van)]);
+            [.. visits.Select(v => v.Date).Distinct().Order()],
+            Daily(visits, used),
+            today is { } now ? ByVans(now, visits, used) : [],
+            [.. visits.Select(v => new VanDay(v.Date, v.Van)).Distinct().OrderBy(d => d.Date).ThenBy(d => d.Van)]);
     }
 
     /// <summary>History may name a van that is gone; only its code must be one.</summary>
@@ -67,19 +70,21 @@ public sealed record UsageFile(IReadOnlyList<DateOnly> Dates, IReadOnlyList<Dail
         return vans.Find(code) ?? code;
     }
 
-    private static DailyUse Sum(IGrouping<(DateOnly Date, Code<VisitKind> Kind), Visit> visits) => new(
-        visits.Key.Date,
-        visits.Key.Kind,
-        visits.Count(),
-        [.. visits.SelectMany(v => v.Used)
-            .Where(u => u.Value > 0)
-            .GroupBy(u => u.Key, u => u.Value)
-            .OrderBy(g => g.Key)
-            .Select(g => new ItemUse(g.Key, g.Sum(x => (long)x), g.Sum(x => (long)x * x)))]);
+    private static IReadOnlyList<DailyUse> Daily(List<Visit> visits, Dictionary<(int Visit, Code<Item> Item), int> used)
+    {
+        var items = used.Where(u => u.Value > 0).GroupBy(u => (visits[u.Key.Visit].Date, visits[u.Key.Visit].Kind), u => (u.Key.Item, Units: (long)u.Value)).ToDictionary(
+            g => g.Key,
+            g => g.GroupBy(u => u.Item, u => u.Units).OrderBy(i => i.Key).Select(i => new ItemUse(i.Key, i.Sum(), i.Sum(x => x * x))).ToList());
+        return [.. visits.GroupBy(v => (v.Date, v.Kind)).OrderBy(g => g.Key.Date).ThenBy(g => g.Key.Kind)
+            .Select(g => new DailyUse(g.Key.Date, g.Key.Kind, g.Count(), items.GetValueOrDefault(g.Key) ?? []))];
+    }
 
-    private static IReadOnlyList<ItemUnits> Total(IEnumerable<Visit> visits) =>
-        [.. visits.SelectMany(v => v.Used).GroupBy(u => u.Key, u => u.Value).OrderBy(g => g.Key).Select(g => new ItemUnits(g.Key, (int)Math.Min(int.MaxValue, g.Sum(x => (long)x))))];
-
-    private static IReadOnlyList<KindVisits> Kinds(IEnumerable<Visit> visits) =>
-        [.. visits.GroupBy(v => v.Kind).OrderBy(g => g.Key).Select(g => new KindVisits(g.Key, g.Count()))];
+    private static IReadOnlyList<VanUse> ByVans(DateOnly today, List<Visit> visits, Dictionary<(int Visit, Code<Item> Item), int> used)
+    {
+        var items = used.Where(u => visits[u.Key.Visit].Date == today).GroupBy(u => visits[u.Key.Visit].Van, u => (u.Key.Item, Units: (long)u.Value)).ToDictionary(
+            g => g.Key,
+            g => g.GroupBy(u => u.Item, u => u.Units).OrderBy(i => i.Key).Select(i => new ItemUnits(i.Key, (int)Math.Min(int.MaxValue, i.Sum()))).ToList());
+        return [.. visits.Where(v => v.Date == today).GroupBy(v => v.Van).OrderBy(g => g.Key).Select(g => new VanUse(
+            today, g.Key, items.GetValueOrDefault(g.Key) ?? [], [.. g.GroupBy(v => v.Kind).OrderBy(k => k.Key).Select(k => new KindVisits(k.Key, k.Count()))]))];
+    }
 }

@@ -14,7 +14,7 @@ public static class VansFile
     public static (IReadOnlyList<Van> Vans, Known<Van> Codes) Read(string folder, Findings findings)
     {
         var table = CsvTable.Read(folder, "vans.csv", required: true, Columns, [], findings);
-        var known = new Known<Van>("vans.csv", table.IsThere);
+        var known = new Known<Van>("vans.csv", table);
         var vans = new List<Van>();
         var bays = new HashSet<int>();
         foreach (var row in table.Rows)

@@ -72,7 +72,7 @@ internal sealed class CsvFuzz : IFuzzed
     /// <summary>usage.csv adds the kinds that it finds: fresh ones for each input.</summary>
     private static Known<VisitKind> Kinds(IReadOnlyList<PlanningRate> rates)
     {
-        var kinds = new Known<VisitKind>("visits.csv", true);
+        var kinds = new Known<VisitKind>("visits.csv", null);
         foreach (var rate in rates)
         {
             kinds.Add(rate.Kind);

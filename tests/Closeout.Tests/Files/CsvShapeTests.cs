@@ -76,12 +76,6 @@ public sealed class CsvShapeTests
         ReadDay.Faults(ReadDay.With("kit.csv", [.. Encoding.UTF8.GetBytes(KitHeader + "\nCONES,é漢"), 0xFF, .. ",4,no,no\n"u8]))
             .Should().ContainSingle().Which.Should().StartWith("kit.csv:2:9: ");
 
-    [Fact]
-    public void A_row_that_is_too_long_is_told_and_the_next_ones_are_read() =>
-        ReadDay.Faults(ReadDay.With(("kit.csv", $"{KitHeader}\nCONES,{new string('x', 1_100_000)},4,no,no\nFIRE,Fire,y,yes,yes\n"))).Should().Equal(
-            "kit.csv:2:1: the row is too long: found 1100014 bytes, allowed 1048576",
-            "kit.csv:3:11: required is no whole number in range: found \"y\", allowed 0 to 1000000");
-
     [Theory]
     [InlineData("FIRE,\"Fire,1,yes,yes\nCONES,Cones,4,no,no", "a quote that is not closed")]
     [InlineData("FIRE,\"Fire\"x,1,yes,yes", "text behind a closing quote")]

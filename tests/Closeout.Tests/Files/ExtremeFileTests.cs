@@ -56,14 +56,4 @@ public sealed class ExtremeFileTests
 
         DayFolder.Read(temp.Path).Findings.Problems.Select(p => p.File).Should().Equal("depot.csv", "items.csv", "vans.csv", "kit.csv", "crew.csv", "visits.csv", "stock.csv");
     }
-
-    [Fact]
-    public void A_folder_in_the_place_of_a_file_is_a_fault()
-    {
-        using var temp = new TempFolder();
-        var folder = SmallDay.Write(temp["day"], ("kit.csv", null));
-        Directory.CreateDirectory(Path.Combine(folder, "kit.csv"));
-
-        ReadDay.Faults(DayFolder.Read(folder)).Should().ContainSingle().Which.Should().StartWith("kit.csv:1:1: the file ");
-    }
 }

@@ -33,7 +33,7 @@ public class OpeningStockTests
         try
         {
             File.WriteAllLines(Path.Combine(folder.FullName, "stock.csv"), ["place,item,cartons,loose", .. rows]);
-            var (vans, items, findings) = (new Known<Van>("vans.csv", true), new Known<Item>("items.csv", true), new Findings());
+            var (vans, items, findings) = (new Known<Van>("vans.csv", null), new Known<Item>("items.csv", null), new Findings());
             vans.Add(Tiny.B1);
             vans.Add(Tiny.B2);
             items.Add(item.Code);

@@ -1,0 +1,192 @@
+using System.Text;
+using CsvHelper;
+
+namespace Closeout.Files;
+
+/// <summary>Goes through the bytes of a CSV file row by row, within <see cref="CsvLimits"/>. No row is kept.</summary>
+internal sealed class CsvReading
+{
+    private readonly string file;
+    private readonly byte[] bytes;
+    private readonly Findings findings;
+    private readonly CsvReader csv;
+    private readonly Dictionary<string, int> index = [];
+    private int width;
+    private int misquoted;
+    private bool begun;
+
+    public CsvReading(string file, byte[] bytes, Findings findings)
+    {
+        (this.file, this.bytes, this.findings) = (file, bytes, findings);
+
+        // As a stream, for with bytes in memory the library looks at no limit.
+        csv = CsvReader.Create(new MemoryStream(bytes), new CsvReaderOptions
+        {
+            Separator = ',', HasHeader = false, SkipEmptyLines = true, TrackLineNumbers = true, MaxRecordSize = CsvLimits.MostRowBytes,
+            MalformedData = CsvMalformedDataHandling.Recover, OnMalformedRecord = Malformed, FieldCountMismatch = CsvFieldCountHandling.Allow,
+        });
+    }
+
+    /// <summary>Whether the file was left before its end.</summary>
+    public bool IsCut { get; private set; }
+
+    /// <summary>Reads the header. False: there is none that the rows could be read by.</summary>
+    public bool Header(string[] columns, string[] optional)
+    {
+        if (!Next())
+        {
+            if (!IsCut)
+            {
+                findings.Fault(file, 1, 1, $"the file is empty: found nothing, allowed is a header row with {string.Join(",", columns)}");
+            }
+
+            return false;
+        }
+
+        width = csv.FieldCount;
+        if (width > CsvLimits.MostColumns)
+        {
+            Cut((int)csv.LineNumber, $"the header has too many columns: found {width}, allowed {CsvLimits.MostColumns}");
+            return false;
+        }
+
+        var header = Cells();
+        foreach (var (i, cell) in header.Index())
+        {
+            var name = columns.Concat(optional).FirstOrDefault(c => string.Equals(c, cell.Text, StringComparison.OrdinalIgnoreCase));
+            if (name is null)
+            {
+                findings.Note(file, cell.Line, cell.Column, $"unknown column {Findings.Quote(cell.Text)} is ignored");
+            }
+            else if (!index.TryAdd(name, i))
+            {
+                findings.Fault(file, cell.Line, cell.Column, $"the column stands twice: found {name} again, allowed once");
+            }
+        }
+
+        foreach (var missing in columns.Where(c => !index.ContainsKey(c)))
+        {
+            findings.Fault(file, (int)csv.LineNumber, 1, $"a column is missing: found no {missing}, allowed are the columns {string.Join(",", columns)}");
+        }
+
+        return true;
+    }
+
+    public IEnumerable<CsvRow> Rows()
+    {
+        if (begun)
+        {
+            throw new InvalidOperationException($"the rows of {file} were read already, and none is kept");
+        }
+
+        begun = true;
+        using var reader = csv;
+        for (var rows = 0; Next(); rows++)
+        {
+            var line = (int)csv.LineNumber;
+            if (findings.IsFull(file))
+            {
+                IsCut = true;
+                findings.Enough(file, line);
+                yield break;
+            }
+
+            if (rows == CsvLimits.MostRows)
+            {
+                Cut(line, $"the file has too many rows: found more than {CsvLimits.MostRows} below the header, allowed {CsvLimits.MostRows}");
+                yield break;
+            }
+
+            // Told once for its quotes, a row is not read further.
+            if (line == misquoted)
+            {
+                continue;
+            }
+
+            if (csv.FieldCount != width)
+            {
+                findings.Fault(file, line, 1, $"the row does not fit the header: found {csv.FieldCount} fields, allowed {width}");
+                continue;
+            }
+
+            var cells = Cells();
+            if (Array.FindIndex(cells, c => c.Text.Length > CsvLimits.MostField) is >= 0 and var tooLong)
+            {
+                findings.Fault(file, cells[tooLong].Line, cells[tooLong].Column, $"the field is too long: found {cells[tooLong].Text.Length} characters, allowed {CsvLimits.MostField}");
+                continue;
+            }
+
+            yield return new(file, line, cells, index, findings);
+        }
+    }
+
+    /// <summary>Goes to the next row. False: there is none, or it is so long that nothing behind it is looked at.</summary>
+    private bool Next()
+    {
+        var (line, before) = (Math.Max(1, (int)csv.LineNumber), (int)csv.ByteOffset);
+        try
+        {
+            if (!csv.Read())
+            {
+                return false;
+            }
+        }
+        catch (CsvFormatException e)
+        {
+            // The library gave up in the midst of the row. It says where the row begins, or empty lines before it, and not in which line.
+            var begins = (int)e.ByteOffset + bytes.AsSpan((int)e.ByteOffset).IndexOfAnyExcept((byte)'\r', (byte)'\n');
+            TooLong(line + Breaks(bytes.AsSpan(before, begins - before)));
+            return false;
+        }
+
+        if (csv.RawRecord.Length > CsvLimits.MostRowBytes)
+        {
+            TooLong((int)csv.LineNumber);
+            return false;
+        }
+
+        return true;
+    }
+
+    private void TooLong(int line) => Cut(line, $"the row is too long: found more than {CsvLimits.MostRowBytes} bytes, allowed {CsvLimits.MostRowBytes}; perhaps a quote before is not closed");
+
+    private void Cut(int line, string what)
+    {
+        IsCut = true;
+        findings.Fault(file, line, 1, $"{what}. The file was not read further");
+    }
+
+    private void Malformed(CsvMalformedRecord record)
+    {
+        misquoted = (int)record.LineNumber;
+        var what = record.Reason switch
+        {
+            CsvMalformedReason.UnterminatedQuote => "a quote that is not closed",
+            CsvMalformedReason.TextAfterClosingQuote => "text behind a closing quote",
+            _ => "a quote inside a field that does not begin with one",
+        };
+        findings.Fault(file, misquoted, 1, $"the quotes do not match: found {what}, allowed is RFC 4180: a field with quotes stands in quotes, each doubled");
+    }
+
+    private CsvCell[] Cells()
+    {
+        // Each place is reckoned from the one before: a row may be a thousand commas.
+        var cells = new CsvCell[csv.FieldCount];
+        var raw = csv.RawRecord;
+        var (line, column, offset) = ((int)csv.LineNumber, 1, 0);
+        for (var i = 0; i < cells.Length; i++)
+        {
+            cells[i] = new(csv.GetString(i), line, column);
+            var end = Math.Min(offset + csv.GetRawSpan(i).Length + 1, raw.Length);
+            var field = raw[offset..end];
+            line += field.Count((byte)'\n');
+            column = field.LastIndexOf((byte)'\n') is >= 0 and var feed ? 1 + Encoding.UTF8.GetCharCount(field[(feed + 1)..]) : column + Encoding.UTF8.GetCharCount(field);
+            offset = end;
+        }
+
+        return cells;
+    }
+
+    /// <summary>Line ends of any of the three kinds.</summary>
+    private static int Breaks(ReadOnlySpan<byte> text) => text.Count((byte)'\n') + text.Count((byte)'\r') - text.Count("\r\n"u8);
+}

@@ -1,0 +1,80 @@
+using System.Runtime.InteropServices;
+
+namespace Closeout.Store;
+
+/// <summary>Reads files that somebody else put there. What is no plain file - a folder, a pipe, a device - is an error at once, never a wait and never an endless read.</summary>
+internal static partial class PlainFile
+{
+    /// <summary>Opens for reading without waiting for a writer: the same in the numbers of the system.</summary>
+    private static readonly int WithoutWaiting = OperatingSystem.IsLinux() ? 0x800 : 0x4;
+
+    /// <summary>All bytes of a file that has at most so many.</summary>
+    /// <exception cref="FileNotFoundException">There is nothing of that name.</exception>
+    /// <exception cref="IOException">It is no plain file, has more bytes, or cannot be read.</exception>
+    /// <exception cref="UnauthorizedAccessException">It may not be read.</exception>
+    public static byte[] Read(string path, long most)
+    {
+        using var file = Open(path);
+        var length = file.Length;
+        if (length > most)
+        {
+            throw new IOException($"{length} bytes");
+        }
+
+        // As long as it says and no longer: a file that grows meanwhile is read as it was.
+        var bytes = new byte[length];
+        file.ReadExactly(bytes);
+        return bytes;
+    }
+
+    /// <summary>Opens a file for reading.</summary>
+    /// <exception cref="FileNotFoundException">There is nothing of that name.</exception>
+    /// <exception cref="IOException">It is no plain file, or cannot be read.</exception>
+    /// <exception cref="UnauthorizedAccessException">It may not be read.</exception>
+    public static FileStream Open(string path)
+    {
+        if (Directory.Exists(path))
+        {
+            throw new IOException("a folder");
+        }
+
+        if (!OperatingSystem.IsWindows())
+        {
+            RefuseUnlessPlain(path);
+        }
+
+        return new(path, FileMode.Open, FileAccess.Read, FileShare.Read | FileShare.Delete);
+    }
+
+    private static void RefuseUnlessPlain(string path)
+    {
+        var opened = Open(path, WithoutWaiting);
+        if (opened < 0)
+        {
+            // Whatever it is, opening it in the usual way fails too, and says why.
+            return;
+        }
+
+        using var file = new Microsoft.Win32.SafeHandles.SafeFileHandle(opened, ownsHandle: true);
+        if (!IsPlain(file))
+        {
+            throw new IOException("a pipe or a device, and no file");
+        }
+    }
+
+    /// <summary>Pipes and terminals have no places; devices have, and give more than their length of nothing.</summary>
+    private static bool IsPlain(Microsoft.Win32.SafeHandles.SafeFileHandle file)
+    {
+        try
+        {
+            return RandomAccess.GetLength(file) > 0 || RandomAccess.Read(file, stackalloc byte[1], 0) == 0;
+        }
+        catch (NotSupportedException)
+        {
+            return false;
+        }
+    }
+
+    [LibraryImport("libc", EntryPoint = "open", StringMarshalling = StringMarshalling.Utf8)]
+    private static partial int Open(string path, int flags);
+}
