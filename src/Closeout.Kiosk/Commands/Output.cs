@@ -85,11 +85,11 @@ public static class Output
         var count = 0;
         foreach (var problem in problems)
         {
-            Console.Error.WriteLine(problem);
+            Say.Wrong(problem.ToString());
             count++;
         }
 
-        Console.Error.WriteLine($"{count} {(count == 1 ? "fault" : "faults")}; {became}");
+        Say.Wrong($"{count} {(count == 1 ? "fault" : "faults")}; {became}");
         return ExitCode.BadInput;
     }
 
@@ -106,7 +106,7 @@ public static class Output
     {
         foreach (var note in findings.Notes)
         {
-            Console.Error.WriteLine($"note: {note}");
+            Say.Wrong($"note: {note}");
         }
     }
 
@@ -116,7 +116,7 @@ public static class Output
         var open = depot.Setup.Vans.Where(v => !depot.IsDone(v.Code)).ToList();
         foreach (var van in open)
         {
-            Console.Error.WriteLine($"{van.Code} {van.Name} is not closed: {(depot.Shift(van.Code) is { } shift ? $"it is at {Shifts.StepWords.Name(shift.Step)}" : "it is on the road")}. Close it out, or leave --final away.");
+            Say.Wrong($"{van.Code} {van.Name} is not closed: {(depot.Shift(van.Code) is { } shift ? $"it is at {Shifts.StepWords.Name(shift.Step)}" : "it is on the road")}. Close it out, or leave --final away.");
         }
 
         return open.Count > 0;
