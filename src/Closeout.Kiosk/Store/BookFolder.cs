@@ -49,17 +49,22 @@ public sealed record BookFolder(string Path)
         get
         {
             DateOnly? newest = null;
-            foreach (var date in Found)
-            {
-                newest = newest > date ? newest : date;
-            }
-
+            Look(date => newest = newest > date ? newest : date);
             return newest;
         }
     }
 
     /// <summary>The business dates of all pages, the oldest first.</summary>
-    public IReadOnlyList<DateOnly> Dates => [.. Found.Order()];
+    public IReadOnlyList<DateOnly> Dates
+    {
+        get
+        {
+            var dates = new List<DateOnly>();
+            Look(dates.Add);
+            dates.Sort();
+            return dates;
+        }
+    }
 
     /// <summary>Files among the pages that are not named like one.</summary>
     public IReadOnlyList<string> OddPages => Directory.Exists(Pages)
@@ -71,6 +76,22 @@ public sealed record BookFolder(string Path)
 
     /// <summary>Without these a folder that may not be read counts as an empty one.</summary>
     private static readonly EnumerationOptions Everything = new() { AttributesToSkip = FileAttributes.None, IgnoreInaccessible = false };
+
+    /// <exception cref="BookException">The folder cannot be read.</exception>
+    private void Look(Action<DateOnly> at)
+    {
+        try
+        {
+            foreach (var date in Found)
+            {
+                at(date);
+            }
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            throw new BookException($"The pages in {Pages} cannot be read: {e.Message} Make the folder readable for whoever uses the book.", e);
+        }
+    }
 
     private IEnumerable<DateOnly> Found => Directory.Exists(Pages)
         ? new FileSystemEnumerable<DateOnly>(Pages, (ref FileSystemEntry file) => IsPage(file.FileName, out var date) ? date : default, Everything)

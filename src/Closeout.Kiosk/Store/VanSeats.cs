@@ -32,13 +32,14 @@ public sealed class VanSeats(BookFolder folder, string kiosk) : IDisposable
             Van = van;
             return null;
         }
-        catch (UnauthorizedAccessException e)
-        {
-            throw new BookException($"The book at {folder.Path} cannot be written: {e.Message} Make the folder writable and try again.", e);
-        }
-        catch (IOException)
+        catch (IOException e) when (Disk.IsInUse(e))
         {
             return Holder(place + ".txt");
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            Leave();
+            throw new BookException($"The book at {folder.Path} cannot be written: {e.Message} Make the folder writable, with room, and try again.", e);
         }
     }
 
@@ -57,7 +58,7 @@ public sealed class VanSeats(BookFolder folder, string kiosk) : IDisposable
         {
             return File.ReadAllText(path);
         }
-        catch (IOException)
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
             return "another kiosk";
         }
