@@ -75,6 +75,9 @@ public sealed class Desk(Book book, TimeProvider clock)
     /// <exception cref="BookException">It cannot be read.</exception>
     public IReadOnlyList<Recorded> Entries() => book.Entries();
 
+    /// <summary>What was found torn and set aside, in a sentence, told once; empty: nothing.</summary>
+    public string SetAside() => book.TakeSaid();
+
     /// <summary>Takes in what other programs wrote. True when there was anything.</summary>
     public bool Refresh() => book.Refresh();
 }

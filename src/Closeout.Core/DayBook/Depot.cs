@@ -177,6 +177,7 @@ public sealed record Depot(
             DayFolderLoaded e => next with
             {
                 Setup = e.Setup,
+                Pins = Pins.Promoted(Setup, e.Setup),
                 Bookings = [.. Bookings.Where(b => !e.BookingDates.Contains(b.Date)), .. e.Bookings],
                 Use = [.. Use.Where(u => !e.UseDates.Contains(u.Date)), .. e.Use],
                 ByVan = ByVan.RemoveRange(ByVan.Keys.Where(k => e.UseDates.Contains(k.Item1)))

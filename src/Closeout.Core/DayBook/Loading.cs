@@ -14,6 +14,11 @@ public static class Loading
             yield return ("depot.csv", string.Create(CultureInfo.InvariantCulture, $"business_date goes back: found {given.BusinessDate:yyyy-MM-dd}, allowed is {depot.Date:yyyy-MM-dd}, the book's open date, or later"));
         }
 
+        if (given.BusinessDate > depot.Date.AddDays(NextPage.MostDaysAhead))
+        {
+            yield return ("depot.csv", string.Create(CultureInfo.InvariantCulture, $"business_date goes {given.BusinessDate.DayNumber - depot.Date.DayNumber} days ahead, and there is no way back: found {given.BusinessDate:yyyy-MM-dd}, allowed up to {depot.Date.AddDays(NextPage.MostDaysAhead):yyyy-MM-dd}, {NextPage.MostDaysAhead} days after the book's open date"));
+        }
+
         foreach (var shift in depot.Shifts.Values.Where(s => !s.IsClosed).OrderBy(s => s.Van))
         {
             if (given.Setup.Find(shift.Technician) is null)

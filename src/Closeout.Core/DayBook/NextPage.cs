@@ -11,6 +11,9 @@ public static class NextPage
     /// <summary>History that the plan looks back on, in calendar days.</summary>
     public const int HistoryDays = 60;
 
+    /// <summary>A page further ahead would carry none of that history: its date is taken for mistyped.</summary>
+    public const int MostDaysAhead = HistoryDays;
+
     /// <summary>The page that follows the depot's, on a later business date.</summary>
     public static PageOpened After(Depot depot, DateOnly date) => new(date, depot.Rehearsal, new Carried(
         depot.Setup,

@@ -31,6 +31,10 @@ public sealed record PinState(ImmutableDictionary<Code<Technician>, PersonPin> P
 
     public KioskTries At(string kiosk) => Kiosks.GetValueOrDefault(kiosk) ?? new(kiosk, 0, []);
 
+    /// <summary>Without the PINs of those who became leads: what a technician took alone must not open a lead's desk.</summary>
+    public PinState Promoted(Setup before, Setup after) =>
+        this with { People = People.RemoveRange(after.Crew.Where(t => t.IsLead && before.Find(t.Code) is { IsLead: false }).Select(t => t.Code)) };
+
     /// <summary>What an entry of the people does.</summary>
     /// <exception cref="InvalidOperationException">The entry is impossible here.</exception>
     public PinState Evolve(Entry entry, DateTimeOffset at) => entry switch

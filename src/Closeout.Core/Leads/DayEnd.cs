@@ -36,6 +36,11 @@ public static class DayEnd
             return (null, LeadRefusal.NotAfter(next, depot.Date));
         }
 
+        if (next > depot.Date.AddDays(NextPage.MostDaysAhead))
+        {
+            return (null, LeadRefusal.TooFarAhead(next, depot.Date));
+        }
+
         return Open(depot) is { Count: > 0 } open
             ? (null, LeadRefusal.VansOpen([.. open.Select(v => $"{v.Code} {v.Name}")]))
             : (NextPage.After(depot, next) with { EndedBy = depot.Setup.Find(lead)!.Code }, null);

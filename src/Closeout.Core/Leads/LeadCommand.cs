@@ -13,7 +13,8 @@ public sealed record CheckCloseout(Code<Van> Van, Code<Technician> Lead) : LeadC
 public sealed record Reopen(Code<Van> Van, string Why, Code<Technician> Lead) : LeadCommand(Lead);
 
 /// <summary>Sign a close-out for whoever brought the van in. What was not answered was confirmed as booked before.</summary>
-public sealed record SignFor(Code<Van> Van, string Why, Code<Technician> Lead) : LeadCommand(Lead);
+/// <param name="For">Who brought it in.</param>
+public sealed record SignFor(Code<Van> Van, Code<Technician> For, string Why, Code<Technician> Lead) : LeadCommand(Lead);
 
 /// <summary>Explain why a van is not closed out.</summary>
 /// <param name="StayedIn">It never went out.</param>

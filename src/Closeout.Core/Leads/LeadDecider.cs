@@ -28,8 +28,11 @@ public static class LeadDecider
     }
 
     /// <summary>Whether somebody may sign for another, before anything is confirmed as booked; null: yes.</summary>
-    public static Refusal? MaySignFor(Depot depot, string why, Code<Technician> lead) =>
-        Given.Lead(depot.Setup, lead, "signs for somebody else") ?? Given.Words("why it is signed for somebody else", why);
+    /// <param name="whom">Who did not sign; of a van that is in already, whoever brought it in.</param>
+    public static Refusal? MaySignFor(Depot depot, Code<Van> van, Code<Technician> whom, string why, Code<Technician> lead) =>
+        Given.Lead(depot.Setup, lead, "signs for somebody else")
+        ?? Given.Words("why it is signed for somebody else", why)
+        ?? (depot.Shift(van) is { } shift && shift.Technician != whom ? LeadRefusal.BroughtInBy(depot.Setup.Van(van), depot.Setup.Find(shift.Technician)!, whom) : null);
 
     private static string Does(LeadCommand command) => command switch
     {
@@ -73,6 +76,7 @@ public static class LeadDecider
         return shift switch
         {
             { IsClosed: true } => Refusal.AlreadyClosed(van, shift),
+            _ when shift.Technician != c.For => LeadRefusal.BroughtInBy(van, depot.Setup.Find(shift.Technician)!, c.For),
             { Step: not Step.SignOff } => Refusal.TooEarly(van, shift.Step, Step.SignOff),
             _ => Given.Words("why it is signed for somebody else", c.Why) is { } silent ? silent : new SignedFor(van.Code, shift.Technician, c.Why.Trim(), lead.Code),
         };

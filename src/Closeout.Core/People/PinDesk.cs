@@ -62,6 +62,8 @@ public static class PinDesk
             ResetPin c when Given.Lead(depot.Setup, c.Lead, "resets a PIN") is { } refused => refused,
             ResetPin when now.Hash is null => PinRefusal.NothingToReset(person),
             ResetPin c => new PinReset(person.Code, depot.Setup.Find(c.Lead)!.Code),
+            NoteWrong or NoteRight when now.Hash is null => PinRefusal.ChangedMeanwhile(person),
+            NoteWrong or NoteRight when now.IsLocked => PinRefusal.Locked(person, now.Failures),
             NoteWrong c => new PinFailed(person.Code, c.Kiosk),
             NoteRight c => new PinPassed(person.Code, c.Kiosk),
             _ => throw new InvalidOperationException($"no rule for {command.GetType().Name}"),

@@ -46,7 +46,7 @@ public static class PinRefusal
         new("has-a-pin", $"{person.Code} {person.Name} has 1 PIN already, and 1 is all. Type that one, or ask a lead to reset it: F9 on the wall, then R.");
 
     public static Refusal ChangedMeanwhile(Technician person) =>
-        new("pin-changed-meanwhile", $"The PIN of {person.Code} {person.Name} was changed or reset at another kiosk meanwhile: 0 PINs were set here, and 1 was asked for. Type the newest one and choose again, or ask a lead.");
+        new("pin-changed-meanwhile", $"The PIN of {person.Code} {person.Name} was changed or reset at another kiosk meanwhile: 1 was typed here for it, and 0 were taken. Type the newest one, or ask a lead.");
 
     public static Refusal NothingToReset(Technician person) =>
         new("no-pin-to-reset", $"{person.Code} {person.Name} has 0 PINs, so there is none to reset. Choose I to issue one.");

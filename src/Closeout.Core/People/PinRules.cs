@@ -29,6 +29,8 @@ public static class PinRules
     /// <summary>The shortest run (up or down by one) that a PIN must not be made of.</summary>
     private const int ShortestRun = 4;
 
+    private static readonly char[] Marks = ['-', '/', '.', ' '];
+
     private const int FirstYear = 1900;
     private const int LastYear = 2099;
 
@@ -67,14 +69,14 @@ public static class PinRules
     public static bool Repeats(string pin) => Enumerable.Range(1, LongestPattern)
         .Any(length => pin.Length >= 2 * length && Enumerable.Range(length, pin.Length - length).All(i => Small(pin[i]) == Small(pin[i - length])));
 
-    /// <summary>Nothing but runs of at least four digits or letters, each up or down by one: <c>123456</c>, <c>hgfedcba</c>, <c>1234abcd</c>.</summary>
+    /// <summary>Nothing but runs of at least four digits or letters, each up or down by one, 0 after 9: <c>123456</c>, <c>1234567890</c>, <c>hgfedcba</c>, <c>1234abcd</c>.</summary>
     public static bool Runs(string pin)
     {
         for (var start = 0; start < pin.Length;)
         {
             var end = start + 1;
-            var step = end < pin.Length ? Small(pin[end]) - Small(pin[start]) : 0;
-            while (step is 1 or -1 && end < pin.Length && Follows(pin[end - 1], pin[end], step))
+            var step = end < pin.Length ? Step(pin[start], pin[end]) : 0;
+            while (step != 0 && end < pin.Length && Step(pin[end - 1], pin[end]) == step)
             {
                 end++;
             }
@@ -90,13 +92,19 @@ public static class PinRules
         return pin.Length > 0;
     }
 
-    /// <summary>A day or month of the years 1900 to 2099 in any usual order, with or without marks between: <c>19900412</c>, <c>12-04-1990</c>, <c>900412</c>, <c>041990</c>.</summary>
+    /// <summary>A day or month of the years 1900 to 2099 in any usual order, with or without marks between: <c>19900412</c>, <c>4/12/1990</c>, <c>900412</c>, <c>041990</c>.</summary>
     public static bool IsDate(string pin)
     {
-        var digits = string.Concat(pin.Where(c => c is not ('-' or '/' or '.' or ' ')));
+        var parts = pin.Split(Marks, StringSplitOptions.RemoveEmptyEntries);
+        var digits = string.Concat(parts);
         if (!digits.All(char.IsAsciiDigit))
         {
             return false;
+        }
+
+        if (parts.Length == 3 && parts.All(p => p.Length is 1 or 2 or 4) && AreDay([.. parts.Select(p => int.Parse(p, CultureInfo.InvariantCulture))]))
+        {
+            return true;
         }
 
         int N(int at, int length) => int.Parse(digits.AsSpan(at, length), NumberStyles.None, CultureInfo.InvariantCulture);
@@ -111,11 +119,21 @@ public static class PinRules
         };
     }
 
+    /// <summary>Three numbers as day, month and year in any usual order; a year of two digits is of either century.</summary>
+    private static bool AreDay(int[] n) => new[] { (n[0], n[1], n[2]), (n[0], n[2], n[1]), (n[2], n[1], n[0]), (n[2], n[0], n[1]) }
+        .Any(d => IsDay(d.Item1, d.Item2, d.Item3) || (d.Item1 < 100 && (IsDay(1900 + d.Item1, d.Item2, d.Item3) || IsDay(2000 + d.Item1, d.Item2, d.Item3))));
+
     private static bool IsDay(int year, int month, int day) =>
         year is >= FirstYear and <= LastYear && month is >= 1 and <= 12 && day >= 1 && day <= DateTime.DaysInMonth(year, month);
 
-    private static bool Follows(char before, char after, int step) =>
-        char.IsAsciiLetterOrDigit(before) && char.IsAsciiLetterOrDigit(after) && Small(after) - Small(before) == step;
+    /// <summary>1: the one follows the other as on a row of keys; -1: backwards; 0: neither.</summary>
+    private static int Step(char before, char after) => (before, after) switch
+    {
+        ('9', '0') => 1,
+        ('0', '9') => -1,
+        _ when char.IsAsciiLetterOrDigit(before) && char.IsAsciiLetterOrDigit(after) && Small(after) - Small(before) is 1 or -1 => Small(after) - Small(before),
+        _ => 0,
+    };
 
     private static char Small(char c) => char.ToLowerInvariant(c);
 

@@ -4,7 +4,7 @@ namespace Closeout.Shifts;
 
 /// <summary>Finds what looks like a payment or fuel card's number in a text, so that it is not kept.</summary>
 /// <remarks>
-/// 13 to 19 digits, perhaps with blanks or hyphens between, whose check digit fits: ISO/IEC 7812-1, annex B (Luhn). Other
+/// 13 to 19 digits, perhaps with blanks, hyphens or dots between, whose check digit fits: ISO/IEC 7812-1, annex B (Luhn). Other
 /// digits may stand before or behind the number's groups, such as the month and year to which the card is good.
 /// </remarks>
 public static partial class CardNumber
@@ -15,7 +15,7 @@ public static partial class CardNumber
     /// <summary>Shorter groups end a number, or are none of it: two telephone numbers side by side are no card.</summary>
     private const int LeastInGroup = 4;
 
-    public static bool IsIn(string text) => Runs().Matches(text).Any(run => IsIn(run.Value.Split([' ', '-'], StringSplitOptions.RemoveEmptyEntries)));
+    public static bool IsIn(string text) => Runs().Matches(text).Any(run => IsIn(run.Value.Split([' ', '-', '.'], StringSplitOptions.RemoveEmptyEntries)));
 
     /// <summary>Whether the last digit checks the others: every second digit from the right doubled, its digits added, the sum a multiple of ten.</summary>
     public static bool Fits(IReadOnlyList<int> digits) =>
@@ -31,6 +31,6 @@ public static partial class CardNumber
         return digits.Length is >= Least and <= Most && Fits([.. digits.Select(c => c - '0')]);
     }
 
-    [GeneratedRegex("[0-9]+(?:[ -]+[0-9]+)*")]
+    [GeneratedRegex("[0-9]+(?:[ .-]+[0-9]+)*")]
     private static partial Regex Runs();
 }

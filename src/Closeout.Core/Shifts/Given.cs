@@ -13,6 +13,7 @@ internal static class Given
         "" => Refusal.NoWords(what),
         { Length: > Refusal.MostWords } said => Refusal.TooManyWords(what, said.Length),
         var said when CardNumber.IsIn(said) => Refusal.LooksLikeACard(what),
+        var said when SocialSecurityNumber.IsIn(said) => Refusal.LooksLikeASocialSecurityNumber(what),
         _ => null,
     };
 

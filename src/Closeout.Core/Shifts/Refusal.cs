@@ -108,6 +108,9 @@ public sealed record Refusal(string Code, string Text, bool AskAgain = false, de
     public static Refusal LooksLikeACard(string what) =>
         new("looks-like-a-card", $"Where you say {what} stand 13 to 19 digits that fit a payment card, and 0 are kept here: no card number, no PIN. Leave them out.");
 
+    public static Refusal LooksLikeASocialSecurityNumber(string what) =>
+        new("looks-like-a-social-security-number", $"Where you say {what} stand 9 digits written like a social-security number, and 0 are kept here. Leave them out.");
+
     public static Refusal NoWords(string what) =>
         new("no-words", $"Say {what} in a few words: 1 to {MostWords} characters, and none found. Type it and press Enter.");
 

@@ -66,9 +66,9 @@ public static class PastFile
             row.Bad("value", "is no whole number of pieces", "a whole number");
         }
 
-        if (kind == PastKind.Damage && CardNumber.IsIn(row.Raw("value")))
+        if (kind == PastKind.Damage && (CardNumber.IsIn(row.Raw("value")) || SocialSecurityNumber.IsIn(row.Raw("value"))))
         {
-            row.Bad("value", "holds what looks like a card number", "words without it");
+            row.Bad("value", "holds what looks like a card number or a social-security number", "words without it");
         }
 
         var on = kind is PastKind.Expires or PastKind.Tested ? row.Date("value") : (DateOnly?)null;

@@ -41,14 +41,19 @@ public sealed class KioskSession(Desk desk, Archive archive, Attachments attachm
         {
             (Model, var allowed) = gate.Pass(Model, act);
             Do(allowed);
+            Model = Settle.On(desk.Depot, Model);
+            Sit();
         }
         catch (BookException e)
         {
-            Model = Model with { Said = e.Message };
+            Model = Settle.On(desk.Depot, Model) with { Said = e.Message };
         }
 
-        Model = Settle.On(desk.Depot, Model);
-        Sit();
+        // Nobody looks into the folder of torn lines unless told.
+        if (desk.SetAside() is { Length: > 0 } torn)
+        {
+            Model = Model with { Said = Model.Said.Length == 0 ? torn : $"{Model.Said} {torn}" };
+        }
     }
 
     /// <summary>An open close-out is walked at one kiosk: the second is told who has it.</summary>
@@ -63,26 +68,14 @@ public sealed class KioskSession(Desk desk, Archive archive, Attachments attachm
         {
             seats.Leave();
         }
-        else if (Seated(seats, van) is { } refused)
+        else if (seats.Take(van, desk.Now) is { } holder)
         {
-            Model = refused;
+            Model = new(Update.Back(desk.Depot, van), Elsewhere(van, holder));
         }
     }
 
-    private Model? Seated(VanSeats seats, Code<Van> van)
-    {
-        try
-        {
-            return seats.Take(van, desk.Now) is { } holder
-                ? new(Update.Back(desk.Depot, van), $"{van} {desk.Depot.Setup.Van(van).Name} is being closed out at {holder}. Go on there, or press Esc there first.")
-                : null;
-        }
-        catch (BookException e)
-        {
-            // Nobody can say who walks which van; and on such a disk nothing is recorded either.
-            return Model with { Said = e.Message };
-        }
-    }
+    private string Elsewhere(Code<Van> van, string holder) =>
+        $"{van} {desk.Depot.Setup.Van(van).Name} is being closed out at {holder}. Go on there, or press Esc there first.";
 
     private Code<Van>? Walked(Screen screen) => screen switch
     {
@@ -190,9 +183,15 @@ public sealed class KioskSession(Desk desk, Archive archive, Attachments attachm
     /// <summary>Everything that was not answered as booked, one entry each, then the lead's name. The lead is looked at first: nothing is half done.</summary>
     private Refusal? Behalf(BehalfAct act)
     {
-        if (LeadDecider.MaySignFor(desk.Depot, act.Why, act.Lead) is { } refused)
+        if (LeadDecider.MaySignFor(desk.Depot, act.Van, act.For, act.Why, act.Lead) is { } refused)
         {
             return refused;
+        }
+
+        // A van that is being counted at another kiosk is not confirmed as booked under its hands.
+        if (seats?.Take(act.Van, desk.Now) is { } holder)
+        {
+            return new("walked-elsewhere", Elsewhere(act.Van, holder));
         }
 
         if (desk.Depot.Shift(act.Van) is null && desk.Record(new ComeIn(act.Van, act.For)) is { } notIn)
@@ -208,7 +207,7 @@ public sealed class KioskSession(Desk desk, Archive archive, Attachments attachm
             }
         }
 
-        return desk.Record(new SignFor(act.Van, act.Why, act.Lead));
+        return desk.Record(new SignFor(act.Van, act.For, act.Why, act.Lead));
     }
 
     /// <summary>Pictures one after the other: each is in the book before the next is looked at.</summary>

@@ -2,6 +2,7 @@ using Closeout.DayBook;
 using Closeout.People;
 using Closeout.Shifts;
 using Closeout.Stock;
+using Closeout.Store;
 
 namespace Closeout.Screens;
 
@@ -9,10 +10,11 @@ namespace Closeout.Screens;
 /// <remarks>One person at a time is remembered, and only for forms of the desk; a signature asks always. It is kept nowhere: a new session knows nobody.</remarks>
 public sealed class PinGate(Desk desk, Pins pins)
 {
-    /// <summary>Without a key for so long, whoever stood here is forgotten.</summary>
+    /// <summary>So long after the last thing recorded in that name, whoever stood here is forgotten; and a PIN half typed is, so long after the last key.</summary>
     public static readonly TimeSpan Patience = TimeSpan.FromMinutes(2);
 
-    private (Code<Technician> Person, PinHash Hash)? known;
+    private (Code<Technician> Person, PinHash Hash, DateTimeOffset Since)? known;
+    private (int Failures, DateTimeOffset At) unwritten;
     private DateTimeOffset lastKey = DateTimeOffset.MinValue;
 
     /// <summary>A key was pressed. After a long pause first what the pause ended.</summary>
@@ -26,13 +28,13 @@ public sealed class PinGate(Desk desk, Pins pins)
     /// <summary>After a long pause the person is forgotten, and a PIN typed or shown is gone from the screen. A clock that was set back ends it too.</summary>
     public Model Rested(Model model)
     {
-        if (desk.Now is var now && now >= lastKey && now - lastKey <= Patience)
+        var now = desk.Now;
+        if (known is { } k && !IsWithin(k.Since, now))
         {
-            return model;
+            known = null;
         }
 
-        known = null;
-        return model.Screen is HelpScreen help ? Closed(model, help.Back) : Closed(model, model.Screen);
+        return IsWithin(lastKey, now) ? model : model.Screen is HelpScreen help ? Closed(model, help.Back) : Closed(model, model.Screen);
     }
 
     /// <summary>Somebody signed: who was known and is another is forgotten.</summary>
@@ -69,8 +71,19 @@ public sealed class PinGate(Desk desk, Pins pins)
             : new(new IssuedScreen(person.Code, pin, ((DeskScreen)model.Screen).Back));
     }
 
-    private bool Knows(Code<Technician> person) =>
-        known is { } k && k.Person == person && desk.Depot.Pins.Of(person) is { IsGood: true } now && now.Hash == k.Hash;
+    private static bool IsWithin(DateTimeOffset since, DateTimeOffset now) => now >= since && now - since <= Patience;
+
+    /// <summary>Keys of others at this kiosk do not keep somebody known: only what is recorded in that name does.</summary>
+    private bool Knows(Code<Technician> person)
+    {
+        if (known is { } k && k.Person == person && desk.Depot.Pins.Of(person) is { IsGood: true } now && now.Hash == k.Hash)
+        {
+            known = k with { Since = desk.Now };
+            return true;
+        }
+
+        return false;
+    }
 
     private (Model, Act?) Asked(Model model, Act act, Code<Technician> code)
     {
@@ -94,7 +107,17 @@ public sealed class PinGate(Desk desk, Pins pins)
     private (Model, Act?) Tried(Model model, PinScreen s)
     {
         desk.Refresh();
-        var (person, again) = (Of(s.Person), model with { Screen = s with { Typed = "" } });
+        if (desk.Depot.Setup.Find(s.Person) is not { } person)
+        {
+            return (new(s.Back, Refusal.NoSuchTechnician(s.Person).Text), null);
+        }
+
+        var again = model with { Screen = s with { Typed = "" } };
+        if (Unwritten() is { } resting)
+        {
+            return (again with { Said = resting.Text }, null);
+        }
+
         if (PinTries.Now(desk.Depot, person, pins.Kiosk, desk.Now) is { } notNow)
         {
             return (again with { Said = notNow.Text }, null);
@@ -107,7 +130,7 @@ public sealed class PinGate(Desk desk, Pins pins)
 
         if (!hash.Fits(s.Typed))
         {
-            var refusal = desk.Record(new NoteWrong(person.Code, pins.Kiosk));
+            var refusal = Noted(person);
             return (again with { Said = (refusal ?? Wrong(person)).Text }, null);
         }
 
@@ -117,6 +140,26 @@ public sealed class PinGate(Desk desk, Pins pins)
                 ? (model with { Screen = s with { Stage = PinStage.Choose, Typed = "", Old = hash }, Said = "" }, null)
                 : Through(s);
     }
+
+    private Refusal? Noted(Technician person)
+    {
+        try
+        {
+            var refusal = desk.Record(new NoteWrong(person.Code, pins.Kiosk));
+            unwritten = default;
+            return refusal;
+        }
+        catch (BookException)
+        {
+            unwritten = (unwritten.Failures + 1, desk.Now);
+            throw;
+        }
+    }
+
+    /// <summary>A failure that the book could not take counts here alone: a full disk gives no free tries.</summary>
+    private Refusal? Unwritten() => unwritten.Failures > 0 && unwritten.At + PinTries.Wait(unwritten.Failures) - desk.Now is var left && left > TimeSpan.Zero
+        ? PinRefusal.Wait(unwritten.Failures, (int)Math.Ceiling(left.TotalSeconds))
+        : null;
 
     private PinCommand Taking(PinScreen s)
     {
@@ -136,7 +179,7 @@ public sealed class PinGate(Desk desk, Pins pins)
     {
         if (s.Then is not RecordAct && desk.Depot.Pins.Of(s.Person).Hash is { } hash)
         {
-            known = (s.Person, hash);
+            known = (s.Person, hash, desk.Now);
         }
 
         return (new(s.Back), s.Then);

@@ -48,7 +48,7 @@ internal static partial class AttachedFiles
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            throw new BookException($"The attachments in {folder.Files} cannot be read: {e.Message} Make the folder readable for whoever uses the book.", e);
+            throw new BookException($"The attachments at {folder.Files} cannot be listed: {e.Message} Make the folder readable and try again.", e);
         }
     }
 

@@ -28,6 +28,14 @@ public sealed class Book
     /// <summary>What was found torn and set aside since the book was opened; empty: nothing.</summary>
     public string Said { get; private set; } = "";
 
+    /// <summary>The same, told once.</summary>
+    public string TakeSaid()
+    {
+        var told = Said;
+        Said = "";
+        return told;
+    }
+
     /// <summary>Opens the newest page, or the page of a date, for reading and appending.</summary>
     /// <exception cref="BookException">There is no such page, it cannot be read, or it does not fit the pages beside it.</exception>
     public static Book Open(BookFolder folder, DateOnly? date = null)
@@ -81,6 +89,11 @@ public sealed class Book
         if (newest > Date)
         {
             var next = Open(folder);
+            if (next.first != first)
+            {
+                throw new BookException($"Another book lies at {folder.Path} now: its first line is not the one that was opened here. Quit and start again; what was confirmed before is in the book that lay there.");
+            }
+
             (Date, Depot, mark, torn) = (next.Date, next.Depot, next.mark, next.torn);
             return true;
         }
@@ -228,6 +241,10 @@ public sealed class Book
         try
         {
             Disk.Append(page, mark.Offset, bytes);
+        }
+        catch (HalfWrittenException e)
+        {
+            throw new BookException($"It is NOT KNOWN whether this was recorded: the disk fails. {e.Message} Quit, start again and look whether it is there before you give it once more.", e);
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {

@@ -43,28 +43,13 @@ public sealed record BookFolder(string Path)
 
     public bool HasPages => Newest is not null;
 
-    /// <summary>The business date of the newest page; null: there is none. It is asked before each entry, so no list is made of years of pages.</summary>
-    public DateOnly? Newest
-    {
-        get
-        {
-            DateOnly? newest = null;
-            Look(date => newest = newest > date ? newest : date);
-            return newest;
-        }
-    }
+    /// <summary>The business date of the newest page; null: there is none.</summary>
+    /// <exception cref="BookException">The folder cannot be listed.</exception>
+    public DateOnly? Newest => Found is { Count: > 0 } found ? found.Max() : null;
 
     /// <summary>The business dates of all pages, the oldest first.</summary>
-    public IReadOnlyList<DateOnly> Dates
-    {
-        get
-        {
-            var dates = new List<DateOnly>();
-            Look(dates.Add);
-            dates.Sort();
-            return dates;
-        }
-    }
+    /// <exception cref="BookException">The folder cannot be listed.</exception>
+    public IReadOnlyList<DateOnly> Dates => [.. Found.Order()];
 
     /// <summary>Files among the pages that are not named like one.</summary>
     public IReadOnlyList<string> OddPages => Directory.Exists(Pages)
@@ -77,28 +62,25 @@ public sealed record BookFolder(string Path)
     /// <summary>Without these a folder that may not be read counts as an empty one.</summary>
     private static readonly EnumerationOptions Everything = new() { AttributesToSkip = FileAttributes.None, IgnoreInaccessible = false };
 
-    /// <exception cref="BookException">The folder cannot be read.</exception>
-    private void Look(Action<DateOnly> at)
+    private IReadOnlyList<DateOnly> Found
     {
-        try
+        get
         {
-            foreach (var date in Found)
+            try
             {
-                at(date);
+                return Directory.Exists(Pages)
+                    ? [.. new FileSystemEnumerable<DateOnly>(Pages, (ref FileSystemEntry file) => IsPage(file.FileName, out var date) ? date : default, Everything)
+                    {
+                        ShouldIncludePredicate = (ref FileSystemEntry file) => !file.IsDirectory && IsPage(file.FileName, out _),
+                    }]
+                    : [];
+            }
+            catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+            {
+                throw new BookException($"The pages at {Pages} cannot be listed: {e.Message} Make the folder readable and try again.", e);
             }
         }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
-        {
-            throw new BookException($"The pages in {Pages} cannot be read: {e.Message} Make the folder readable for whoever uses the book.", e);
-        }
     }
-
-    private IEnumerable<DateOnly> Found => Directory.Exists(Pages)
-        ? new FileSystemEnumerable<DateOnly>(Pages, (ref FileSystemEntry file) => IsPage(file.FileName, out var date) ? date : default, Everything)
-        {
-            ShouldIncludePredicate = (ref FileSystemEntry file) => !file.IsDirectory && IsPage(file.FileName, out _),
-        }
-        : [];
 
     private static bool IsPage(ReadOnlySpan<char> name, out DateOnly date)
     {

@@ -32,12 +32,12 @@ public sealed class BookLock : IDisposable
             {
                 return new(Disk.Own(path, mode, access, FileShare.None));
             }
-            catch (IOException e) when (Disk.IsInUse(e) && waited.Elapsed <= Patience)
+            catch (IOException e) when (Disk.IsHeld(e) && waited.Elapsed <= Patience)
             {
                 // Short waits all along: whoever appends in a row frees it for a moment only, and who looks seldom waits in vain.
                 Thread.Sleep(1);
             }
-            catch (IOException e) when (Disk.IsInUse(e))
+            catch (IOException e) when (Disk.IsHeld(e))
             {
                 throw new BookException($"The book at {Path.GetDirectoryName(path)} is in use: another program has held it for {Patience.TotalSeconds:0} seconds. Nothing was recorded; try again when it is done.", e);
             }

@@ -6,15 +6,23 @@ namespace Closeout.Store;
 /// <summary>Makes names durable, not only contents: a file that was flushed can still lose its name at power loss.</summary>
 internal static partial class Disk
 {
-    private const int SharingViolation = 32;
-    private const int LockViolation = 33;
-    private const int WouldBlock = 11;
-    private const int WouldBlockElsewhere = 35;
+    private const int WindowsSharingViolation = unchecked((int)0x80070020);
+    private const int WindowsLockViolation = unchecked((int)0x80070021);
 
-    /// <summary>Writes behind what a file holds, and flushes. Where that fails, the file is as long as before.</summary>
+    // errno EWOULDBLOCK, which the runtime hands on as it is.
+    private const int LinuxWouldBlock = 11;
+    private const int MacWouldBlock = 35;
+
+    // errno EIO, ENOSPC, EDQUOT; others say that a folder cannot be flushed on this file system.
+    private const int InputOutputError = 5;
+    private const int NoSpace = 28;
+    private const int NoQuota = 122;
+
+    /// <summary>Writes behind what a file holds, and flushes. Where that fails, the file is as long as before, or it is said that it is not.</summary>
     /// <param name="file">Without a buffer: one is tried again when the file is cut and when it is closed, after we said that nothing was written.</param>
     /// <param name="offset">How long the file is.</param>
     /// <exception cref="IOException">There is no room, or the disk fails.</exception>
+    /// <exception cref="HalfWrittenException">The disk fails so that what was written could not even be taken back.</exception>
     public static void Append(SafeFileHandle file, long offset, ReadOnlySpan<byte> bytes)
     {
         try
@@ -24,13 +32,25 @@ internal static partial class Disk
         }
         catch (ArgumentOutOfRangeException e)
         {
-            RandomAccess.SetLength(file, offset);
+            TakeBack(file, offset, e);
             throw TooLong(e);
         }
-        catch
+        catch (Exception e)
+        {
+            TakeBack(file, offset, e);
+            throw;
+        }
+    }
+
+    private static void TakeBack(SafeFileHandle file, long offset, Exception why)
+    {
+        try
         {
             RandomAccess.SetLength(file, offset);
-            throw;
+        }
+        catch (IOException e)
+        {
+            throw new HalfWrittenException($"{why.Message} {e.Message}", e);
         }
     }
 
@@ -94,9 +114,8 @@ internal static partial class Disk
         }
     }
 
-    /// <summary>Whether a file could not be opened because another program has it open. Everything else that goes wrong is no reason to wait.</summary>
-    public static bool IsInUse(IOException e) =>
-        OperatingSystem.IsWindows() ? (e.HResult & 0xFFFF) is SharingViolation or LockViolation : e.HResult == (OperatingSystem.IsLinux() ? WouldBlock : WouldBlockElsewhere);
+    /// <summary>Whether a file could not be opened because another program holds it, and not for want of room or a fault of the disk.</summary>
+    public static bool IsHeld(IOException e) => e.HResult is WindowsSharingViolation or WindowsLockViolation or LinuxWouldBlock or MacWouldBlock;
 
     /// <summary>Opens a file of a book; one that is made is for its owner alone. On Windows the profile's rights decide.</summary>
     public static FileStream Own(string path, FileMode mode, FileAccess access, FileShare share) => Open(path, mode, access, share, own: true);
@@ -139,6 +158,7 @@ internal static partial class Disk
     }
 
     /// <summary>Flushes the names in a folder. On systems that cannot (Windows keeps them by its journal), does nothing.</summary>
+    /// <exception cref="IOException">The disk fails or is full: the names may be lost.</exception>
     public static void FlushFolder(string folder)
     {
         if (OperatingSystem.IsWindows())
@@ -149,8 +169,12 @@ internal static partial class Disk
         var handle = Open(folder, 0);
         if (handle >= 0)
         {
-            _ = Sync(handle);
+            var (failed, error) = (Sync(handle) != 0, Marshal.GetLastPInvokeError());
             _ = Close(handle);
+            if (failed && error is InputOutputError or NoSpace or NoQuota)
+            {
+                throw new IOException($"The names in {folder} could not be flushed to the disk: error {error}.");
+            }
         }
     }
 
@@ -171,9 +195,12 @@ internal static partial class Disk
     [LibraryImport("libc", EntryPoint = "open", StringMarshalling = StringMarshalling.Utf8)]
     private static partial int Open(string path, int flags);
 
-    [LibraryImport("libc", EntryPoint = "fsync")]
+    [LibraryImport("libc", EntryPoint = "fsync", SetLastError = true)]
     private static partial int Sync(int handle);
 
     [LibraryImport("libc", EntryPoint = "close")]
     private static partial int Close(int handle);
 }
+
+/// <summary>A line is in the page or is not: the disk failed in the middle of it, and again when it was to be taken back.</summary>
+internal sealed class HalfWrittenException(string message, Exception inner) : IOException(message, inner);

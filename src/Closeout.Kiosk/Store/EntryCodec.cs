@@ -20,7 +20,7 @@ public static class EntryCodec
         Converters =
         {
             new CodeConverter<Item>(), new CodeConverter<Van>(), new CodeConverter<Technician>(), new CodeConverter<KitPiece>(),
-            new CodeConverter<VisitKind>(), new CodeConverter<WasteStream>(), new PlaceConverter(), new MoveConverter(), new BalanceConverter(),
+            new CodeConverter<VisitKind>(), new CodeConverter<WasteStream>(), new PlaceConverter(), new MoveConverter(), new BalanceConverter(), new FiniteConverter(),
         },
     };
 
@@ -119,6 +119,12 @@ public static class EntryCodec
         foreach (var derived in type.Properties.Where(p => p.AssociatedParameter is null && type.Kind == JsonTypeInfoKind.Object).ToList())
         {
             type.Properties.Remove(derived);
+        }
+
+        // Told once more: of a struct the serializer lets an empty object pass.
+        foreach (var written in type.Properties.Where(p => p.AssociatedParameter is { HasDefaultValue: false }))
+        {
+            written.IsRequired = true;
         }
     }
 }

@@ -14,6 +14,15 @@ internal sealed class CodeConverter<T> : JsonConverter<Code<T>>
     public override void Write(Utf8JsonWriter writer, Code<T> value, JsonSerializerOptions options) => writer.WriteStringValue(value.Text);
 }
 
+/// <summary>A number that can be written again: 1e999 is read as infinity otherwise.</summary>
+internal sealed class FiniteConverter : JsonConverter<double>
+{
+    public override double Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options) =>
+        reader.GetDouble() is var number && double.IsFinite(number) ? number : throw new JsonException("a number too large");
+
+    public override void Write(Utf8JsonWriter writer, double value, JsonSerializerOptions options) => writer.WriteNumberValue(value);
+}
+
 /// <summary>A place is a word, and for a van <c>van:B3</c> (its extras box) or <c>sealed:B3</c>.</summary>
 internal sealed class PlaceConverter : JsonConverter<Place>
 {

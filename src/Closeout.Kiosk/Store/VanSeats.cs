@@ -28,19 +28,19 @@ public sealed class VanSeats(BookFolder folder, string kiosk) : IDisposable
         {
             Disk.MakeFolder(folder.Seats);
             held = Disk.Own(place + ".lock", FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None);
-            Disk.WriteWhole(place + ".txt", System.Text.Encoding.UTF8.GetBytes(FormattableString.Invariant($"{kiosk} since {now:HH:mm}")), own: true);
-            Van = van;
-            return null;
         }
-        catch (IOException e) when (Disk.IsInUse(e))
+        catch (IOException e) when (Disk.IsHeld(e))
         {
             return Holder(place + ".txt");
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            Leave();
             throw new BookException($"The book at {folder.Path} cannot be written: {e.Message} Make the folder writable, with room, and try again.", e);
         }
+
+        Van = van;
+        Tell(place + ".txt", FormattableString.Invariant($"{kiosk} since {now:HH:mm}"));
+        return null;
     }
 
     /// <summary>Leaves the van: another kiosk may walk it.</summary>
@@ -51,6 +51,32 @@ public sealed class VanSeats(BookFolder folder, string kiosk) : IDisposable
     }
 
     public void Dispose() => Leave();
+
+    /// <summary>The lock is what counts: whoever cannot say a name walks the van all the same.</summary>
+    private static void Tell(string path, string holder)
+    {
+        try
+        {
+            Disk.WriteWhole(path, System.Text.Encoding.UTF8.GetBytes(holder), own: true);
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            // An old name must not stand for this kiosk.
+            TryRemove(path);
+        }
+    }
+
+    private static void TryRemove(string path)
+    {
+        try
+        {
+            File.Delete(path);
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            // Nothing more can be done, and nothing depends on it.
+        }
+    }
 
     private static string Holder(string path)
     {

@@ -44,6 +44,8 @@ internal sealed class CsvFuzz : IFuzzed
             ["usage.csv"] = (f, found) => UsageFile.Read(f, vans, itemCodes, Kinds(rates), today, found),
             ["bookings.csv"] = (f, found) => BookingsFile.Read(f, vans, Kinds(rates), found),
             ["orders.csv"] = (f, found) => OrdersFile.Read(f, itemCodes, found),
+            ["van_kit.csv"] = (f, found) => VanKitFile.Read(f, vans, kit, found),
+            ["past.csv"] = (f, found) => PastFile.Read(f, today, vans, itemCodes, kit, found),
             ["evening.csv"] = (f, found) => Evening(f, vans, crew, itemCodes, kit, found),
         };
         return readers.Select(r => new CsvFuzz(Directory.CreateDirectory(Path.Combine(temp, r.Key + ".one")).FullName, r.Key, r.Value));

@@ -42,6 +42,25 @@ public class LoadingTests
         Fault(Stocked, Given(Tiny.Setup, Tiny.Monday), "depot.csv", "found 2026-11-16", "2026-11-18");
 
     [Fact]
+    public void A_business_date_that_is_far_ahead_is_taken_for_mistyped()
+    {
+        Loading.Faults(Stocked, Given(Tiny.Setup, Tiny.Wednesday.AddDays(60))).Should().BeEmpty();
+        Fault(Stocked, Given(Tiny.Setup, new(2062, 11, 19)), "depot.csv", "13150 days ahead", "found 2062-11-19", "allowed up to 2027-01-17");
+    }
+
+    [Fact]
+    public void Who_becomes_a_lead_keeps_no_PIN_taken_as_a_technician()
+    {
+        var hash = Closeout.Tests.People.TinyPeople.Known;
+        var depot = Stocked.Take(new PinSet(Tiny.T1, hash, Issued: false, null)).Take(new PinSet(Tiny.Lead, hash, Issued: true, null));
+        var setup = Tiny.Setup with { Crew = [.. Tiny.Setup.Crew.Select(t => t.Code == Tiny.T1 ? t with { IsLead = true } : t)] };
+
+        var page = Loading.NextPageWith(depot, Given(setup, Tiny.Friday));
+
+        page.Carried.People.Should().ContainSingle().Which.Person.Should().Be(Tiny.Lead);
+    }
+
+    [Fact]
     public void The_business_date_does_not_move_on_over_an_open_close_out()
     {
         Fault(Stocked.At(Tiny.B1, Step.Mileage), Given(Tiny.Setup, Tiny.Friday), "depot.csv", "2026-11-20", "B1", "sign it first");

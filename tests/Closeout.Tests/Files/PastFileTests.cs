@@ -32,7 +32,7 @@ public sealed class PastFileTests
     [InlineData("2026-03-03,,collected,lamps,-0.5", "29: value is no number in range: found \"-0.5\", allowed 0 to 99999, " + Number)]
     [InlineData("2026-03-03,,collected,lamps,2.5", "29: value is no whole number of pieces: found \"2.5\", allowed a whole number")]
     [InlineData("2026-03-03,B1,tested,FIRE,2026-03-04", "27: value is later than the day it was read: found \"2026-03-04\", allowed a day up to 2026-03-03")]
-    [InlineData("2026-03-03,B1,damage,note,slip 356938035643809", "27: value holds what looks like a card number: found \"slip 356938035643809\", allowed words without it")]
+    [InlineData("2026-03-03,B1,damage,note,slip 356938035643809", "27: value holds what looks like a card number or a social-security number: found \"slip 356938035643809\", allowed words without it")]
     [InlineData("2026-03-03,B1,expires,NONE,2026-05-01", "23: item is not in kit.csv: found \"NONE\", allowed a code listed there")]
     [InlineData("2026-03-03,B1,expires,FIRE,soon", "28: value is no date: found \"soon\", allowed YYYY-MM-DD, a day of the years 1900 to 2199")]
     [InlineData("2026-03-03,B1,tested,FIRE,2026-02-30", "27: value is no date: found \"2026-02-30\", allowed YYYY-MM-DD, a day of the years 1900 to 2199")]

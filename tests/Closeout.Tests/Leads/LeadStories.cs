@@ -63,11 +63,11 @@ public sealed class LeadStories
     [Fact]
     public void A_lead_signs_for_whoever_went_home_and_the_wall_names_both()
     {
-        var after = Evening.At(Tiny.B1, Step.SignOff).Did(new SignFor(Tiny.B1, "went home ill", Tiny.Lead));
+        var after = Evening.At(Tiny.B1, Step.SignOff).Did(new SignFor(Tiny.B1, Tiny.T1, "went home ill", Tiny.Lead));
 
         after.Shift(Tiny.B1)!.IsClosed.Should().BeTrue();
         Readiness.Of(after, after.Setup.Van(Tiny.B1)).Notes.Should().Contain(n => n.Contains("signed for T1 by L1: went home ill"));
-        Refused(Evening.At(Tiny.B2, Step.Kit), new SignFor(Tiny.B2, "went home ill", Tiny.Lead)).Should().Be("too-early");
+        Refused(Evening.At(Tiny.B2, Step.Kit), new SignFor(Tiny.B2, Tiny.T1, "went home ill", Tiny.Lead)).Should().Be("too-early");
     }
 
     [Fact]
@@ -129,7 +129,7 @@ public sealed class LeadStories
 
     public static TheoryData<LeadCommand> Everything(string lead) =>
     [
-        new CheckCloseout(Tiny.B1, new(lead)), new Reopen(Tiny.B1, "why", new(lead)), new SignFor(Tiny.B1, "why", new(lead)),
+        new CheckCloseout(Tiny.B1, new(lead)), new Reopen(Tiny.B1, "why", new(lead)), new SignFor(Tiny.B1, Tiny.T1, "why", new(lead)),
         new ExplainVan(Tiny.B2, true, "why", new(lead)), new MoveBookings(Tiny.Friday, Tiny.B1, Tiny.B2, null, "why", new(lead)),
     ];
 
@@ -146,8 +146,8 @@ public sealed class LeadStories
     {
         Refused(Signed, new Reopen(Tiny.B1, " ", Tiny.Lead)).Should().Be("no-words");
         Refused(Evening, new ExplainVan(Tiny.B2, true, "", Tiny.Lead)).Should().Be("no-words");
-        Refused(Evening.At(Tiny.B1, Step.SignOff), new SignFor(Tiny.B1, "", Tiny.Lead)).Should().Be("no-words");
-        LeadDecider.MaySignFor(Evening, "", Tiny.Lead)!.Code.Should().Be("no-words");
+        Refused(Evening.At(Tiny.B1, Step.SignOff), new SignFor(Tiny.B1, Tiny.T1, "", Tiny.Lead)).Should().Be("no-words");
+        LeadDecider.MaySignFor(Evening, Tiny.B2, Tiny.T1, "", Tiny.Lead)!.Code.Should().Be("no-words");
     }
 
     private static string Refused(Depot depot, LeadCommand command) => LeadDecider.Decide(depot, command).Refusal!.Code;

@@ -53,6 +53,9 @@ public sealed class PinRulesTests
     [InlineData("1234abcd")]
     [InlineData("12344321")]
     [InlineData("456789")]
+    [InlineData("1234567890")]
+    [InlineData("0987654321")]
+    [InlineData("7890abcd")]
     public void What_runs_up_or_down_is_refused(string pin) => PinRules.Guessed(pin, Person)!.Code.Should().Be("pin-runs");
 
     [Theory]
@@ -67,6 +70,9 @@ public sealed class PinRulesTests
     [InlineData("000229")]
     [InlineData("199004")]
     [InlineData("041990")]
+    [InlineData("4/12/1990")]
+    [InlineData("1990-4-12")]
+    [InlineData("4. 12. 90")]
     public void What_reads_as_a_date_is_refused(string pin) => PinRules.Guessed(pin, Person)!.Code.Should().Be("pin-is-a-date");
 
     [Theory]
@@ -86,7 +92,7 @@ public sealed class PinRulesTests
     public void Every_day_of_the_two_centuries_is_a_date_in_every_order() => Gen.Int[0, 73_048].Holds(n =>
     {
         var day = new DateOnly(1900, 1, 1).AddDays(n);
-        foreach (var format in new[] { "yyyyMMdd", "ddMMyyyy", "MMddyyyy", "yyMMdd", "ddMMyy", "MMddyy", "yyyy-MM-dd", "MM/dd/yyyy", "yyyyMM", "MMyyyy" })
+        foreach (var format in new[] { "yyyyMMdd", "ddMMyyyy", "MMddyyyy", "yyMMdd", "ddMMyy", "MMddyy", "yyyy-MM-dd", "MM/dd/yyyy", "M/d/yyyy", "d.M.yy", "yyyy-M-d", "yyyyMM", "MMyyyy" })
         {
             PinRules.IsDate(day.ToString(format, CultureInfo.InvariantCulture)).Should().BeTrue($"{day} as {format}");
         }

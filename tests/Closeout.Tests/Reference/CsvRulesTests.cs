@@ -86,7 +86,7 @@ public class CsvRulesTests
     }
 
     [Fact]
-    public void What_is_written_is_read_as_it_was() => Gen.Char["ab ,\"\r\nä1"].Array[1, 8].Select(c => "x" + new string(c)).Array[3].Holds(
+    public void What_is_written_is_read_as_it_was() => Gen.OneOf("a", "b", " ", ",", "\"", "\r\n", "\n", "ä", "1").Array[1, 8].Select(c => "x" + string.Concat(c)).Array[3].Holds(
         fields => Read("aaa,bbb,ccc\r\n" + Written(fields)).Rows.Single().Should().Equal(fields));
 
     /// <summary>First characters that a spreadsheet runs: OWASP, CSV Injection, as cited by an advisory of 2021, VERIFIED: = + - @ TAB CR.</summary>

@@ -61,6 +61,39 @@ public sealed class AtTheKioskWithoutTheRight : IDisposable
     }
 
     [Fact]
+    public void A_lead_is_forgotten_though_others_go_on_pressing_keys()
+    {
+        kiosk.Press("{F5}CO-10Y{Enter}5{Enter}L1{Enter}").TypePin("L1").Entries.Should().ContainSingle();
+        for (var n = 0; n < 3; n++)
+        {
+            kiosk.Clock.Pass(50);
+            kiosk.Press("CO-10Y{Backspace}");
+        }
+
+        kiosk.Press("{Escape}{F5}CO-10Y{Enter}1{Enter}L1{Enter}").Session.Model.Screen.Should().BeOfType<PinScreen>().Which.Person.Text.Should().Be("L1");
+        kiosk.Entries.Should().ContainSingle();
+    }
+
+    [Fact]
+    public void A_book_that_cannot_be_written_gives_no_free_tries()
+    {
+        kiosk.Press("{F5}CO-10Y{Enter}5{Enter}L1{Enter}");
+        File.Delete(kiosk.Folder.Lock);
+        Directory.CreateDirectory(kiosk.Folder.Lock);
+
+        kiosk.Press("000000{Enter}").Session.Model.Said.Should().Contain("cannot be written");
+        kiosk.TypePin("L1").Session.Model.Said.Should().Contain("After 1 wrong in a row the next PIN is looked at in 1 s");
+        kiosk.Clock.Pass(1);
+        kiosk.Press("000000{Enter}").Session.Model.Said.Should().Contain("cannot be written");
+        kiosk.Clock.Pass(1);
+        kiosk.TypePin("L1").Session.Model.Said.Should().Contain("After 2 wrong in a row");
+
+        Directory.Delete(kiosk.Folder.Lock);
+        kiosk.Clock.Pass(1);
+        kiosk.TypePin("L1").Entries.Should().ContainSingle().Which.Should().BeOfType<DeliveryReceived>();
+    }
+
+    [Fact]
     public void Every_form_of_the_desk_is_in_that_list() => Enum.GetValues<DeskTask>().Should().HaveCount(18, "a new form belongs into the list above");
 
     [Theory]

@@ -59,16 +59,39 @@ public sealed class PinByKeys
     }
 
     [Fact]
-    public void At_the_desk_a_person_is_remembered_for_two_minutes_after_the_last_key()
+    public void At_the_desk_a_person_is_remembered_for_two_minutes_after_the_last_thing_recorded_in_that_name()
     {
         using var kiosk = new SampleKiosk(typesPins: false);
         kiosk.Press(Delivery).TypePin("L1").Entries.Should().ContainSingle();
         kiosk.Clock.Pass(119);
-        kiosk.Press("CO-10Y{Enter}");
+        kiosk.Press("CO-10Y{Enter}1{Enter}L1{Enter}").Entries.OfType<DeliveryReceived>().Should().HaveCount(2, "no PIN was asked the second time");
         kiosk.Clock.Pass(119);
-        kiosk.Press("1{Enter}L1{Enter}");
+        kiosk.Press("CO-10Y{Enter}1{Enter}L1{Enter}").Entries.OfType<DeliveryReceived>().Should().HaveCount(3, "it counts from the second");
+    }
 
-        kiosk.Entries.OfType<DeliveryReceived>().Should().HaveCount(2, "no PIN was asked the second time");
+    [Fact]
+    public void A_PIN_reset_elsewhere_while_it_is_held_against_what_was_typed_ends_no_program()
+    {
+        using var kiosk = new SampleKiosk(typesPins: false);
+        var desk = kiosk.Session.Desk;
+        new Desk(Closeout.Store.Book.Open(kiosk.Folder), kiosk.Clock).Record(new Closeout.People.ResetPin(new("T07"), new("L1"))).Should().BeNull();
+
+        desk.Record(new Closeout.People.NoteWrong(new("T07"), "bay"))!.Code.Should().Be("pin-changed-meanwhile");
+        desk.Record(new Closeout.People.NoteRight(new("T07"), "bay"))!.Code.Should().Be("pin-changed-meanwhile");
+    }
+
+    [Fact]
+    public void A_right_PIN_that_comes_after_the_tenth_wrong_one_elsewhere_opens_nothing()
+    {
+        using var kiosk = new SampleKiosk(typesPins: false);
+        var desk = kiosk.Session.Desk;
+        for (var n = 0; n < 10; n++)
+        {
+            desk.Record(new Closeout.People.NoteWrong(new("T07"), "yard")).Should().BeNull();
+        }
+
+        desk.Record(new Closeout.People.NoteRight(new("T07"), "bay"))!.Code.Should().Be("pin-locked");
+        desk.Record(new Closeout.People.NoteWrong(new("T07"), "bay"))!.Code.Should().Be("pin-locked");
     }
 
     [Fact]

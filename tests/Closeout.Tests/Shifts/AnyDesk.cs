@@ -41,7 +41,7 @@ public static class AnyDesk
         (1, Gen.Select(Stream, Why, Lead, (stream, to, by) => (object)new ShipCollected(stream, to, by))),
         (2, Lead.Select(by => (object)new CheckCloseout(van, by))),
         (1, Gen.Select(Why, Lead, (why, by) => (object)new Reopen(van, why, by))),
-        (1, Gen.Select(Why, Lead, (why, by) => (object)new SignFor(van, why, by))),
+        (1, Gen.Select(Gen.OneOf(Tiny.T1, Tiny.T1, Second), Why, Lead, (whom, why, by) => (object)new SignFor(van, whom, why, by))),
         (1, Gen.Select(Gen.Bool, Why, Lead, (stayed, why, by) => (object)new ExplainVan(van, stayed, why, by))),
         (1, Gen.Select(Date, AnyVan, AnyVan, Gen.Bool, Why, Lead, (date, from, to, all, why, by) => (object)new MoveBookings(date, from, to, all ? null : new("install"), why, by))));
 }

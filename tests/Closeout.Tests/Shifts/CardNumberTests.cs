@@ -24,7 +24,7 @@ public sealed class CardNumberTests
     public void A_number_is_found_however_it_is_grouped_and_whatever_stands_around_it(string number)
     {
         var groups = string.Join(' ', number.Chunk(4).Select(c => new string(c)));
-        foreach (var text in new[] { number, groups, groups.Replace(' ', '-'), $"fuel card {groups}, left in the van", $"({number})", $"no.{number}.", $"{groups} 12/26", $"van 3 {groups}", $"{groups} 123" })
+        foreach (var text in new[] { number, groups, groups.Replace(' ', '-'), groups.Replace(' ', '.'), $"fuel card {groups}, left in the van", $"({number})", $"no.{number}.", $"{groups} 12/26", $"van 3 {groups}", $"{groups} 123" })
         {
             CardNumber.IsIn(text).Should().BeTrue(text);
         }

@@ -62,6 +62,7 @@ public static class RefusalCatalogue
         new(nameof(Refusal.LooksLikeACard), "looks-like-a-card", At(Step.Damage), new ReportDamage(B1, "card 4111 1111 1111 1111", Severity.Note, "found")),
         new(nameof(Refusal.LooksLikeACard), "looks-like-a-card", At(Step.Damage), new ReportDamage(B1, "inside", Severity.Note, "card 4111 1111 1111 1111")),
         new(nameof(Refusal.LooksLikeACard), "looks-like-a-card", At(Step.Damage), new ReportDamage(B1, "inside", Severity.Note, "dent", true, "L1, 4111111111111111")),
+        new(nameof(Refusal.LooksLikeASocialSecurityNumber), "looks-like-a-social-security-number", At(Step.Damage), new ReportDamage(B1, "inside", Severity.Note, "of 219-09-9999")),
         new(nameof(Refusal.LooksLikeACard), "looks-like-a-card", At(Step.Mileage), new LogMileage(B1, 1040, 5m, "4111-1111-1111-1111")),
         new(nameof(Refusal.DateAhead), "date-ahead", Weekly, new CheckWeekly(B1, Tiny.Friday.AddDays(1), 0, true)),
         new(nameof(Refusal.DateAhead), "date-ahead", At(Step.Kit), new CountKit(B1, Tiny.Extinguisher.Code, 1, null, Tiny.Wednesday.AddDays(1))),

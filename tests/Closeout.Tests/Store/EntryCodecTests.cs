@@ -36,6 +36,32 @@ public sealed class EntryCodecTests
     }
 
     [Theory]
+    [InlineData("signed", 2, """{}""", "*missing required*")]
+    [InlineData("bookings-moved", 1, """{"from":"B1","to":"B2","date":"2026-11-19","visits":[{}],"reason":"r","lead":"L1"}""", "*missing required*")]
+    public void What_could_not_be_written_again_is_no_entry(string kind, int version, string json, string why)
+    {
+        using var read = System.Text.Json.JsonDocument.Parse(json);
+
+        var reading = () => EntryCodec.Read(kind, version, read.RootElement);
+
+        reading.Should().Throw<FormatException>().WithMessage(why);
+    }
+
+    [Fact]
+    public void A_number_too_large_to_be_written_again_is_no_entry()
+    {
+        var page = EveryKind.Page.First(e => e.Entry is PageOpened);
+        var line = System.Text.Encoding.UTF8.GetString(PageLine.Write(page, PageLine.Nothing).Bytes);
+        var large = System.Text.RegularExpressions.Regex.Replace(line, "\"containerCuYd\":[0-9.]+", "\"containerCuYd\":1e999");
+        large.Should().NotBe(line);
+        using var read = System.Text.Json.JsonDocument.Parse(large);
+
+        var reading = () => EntryCodec.Read("page-opened", EntryCodec.KindOf(page.Entry).Version, read.RootElement.GetProperty("entry"));
+
+        reading.Should().Throw<FormatException>().WithMessage("*a number too large*");
+    }
+
+    [Theory]
     [MemberData(nameof(Kinds))]
     public void An_entry_is_read_back_as_it_was_written(string kind) =>
         RandomEntries.ByKind[kind].Sample(

@@ -76,7 +76,7 @@ public sealed class ReadOnlyBookTests
             Runs("chmod", "700", path);
 
             said.Code.Should().BeOneOf(1, 3);
-            said.Err.Should().Contain($"in {path} cannot be read: ").And.NotContain("   at ");
+            said.Err.Should().Contain($"at {path} cannot be listed: ").And.NotContain("   at ");
         }
     }
 

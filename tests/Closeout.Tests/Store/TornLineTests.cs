@@ -43,6 +43,19 @@ public sealed class TornLineTests
     }
 
     [Fact]
+    public void The_kiosk_says_it_once()
+    {
+        using var kiosk = new Closeout.Tests.Screens.SampleKiosk();
+        kiosk.Press("B3{Enter}{Enter}");
+        File.AppendAllText(kiosk.Folder.Page(kiosk.Book.Date), "{\"n\":3,\"prev\"");
+
+        kiosk.Press("**");
+
+        kiosk.Session.Model.Said.Should().Contain("A line begun after entry 2 was never confirmed; it was set aside in");
+        kiosk.Press("={Enter}").Session.Model.Said.Should().NotContain("set aside");
+    }
+
+    [Fact]
     public void A_refused_answer_leaves_nothing_written()
     {
         using var book = new SmallBook().With(counts: 1);
