@@ -5,10 +5,10 @@ if (parsed.Errors.Count > 0)
 {
     foreach (var error in parsed.Errors)
     {
-        Console.Error.WriteLine(Closeout.Files.Harmless.Line(error.Message));
+        Say.Wrong(error.Message);
     }
 
-    Console.Error.WriteLine("Run: closeout --help");
+    Say.Wrong("Run: closeout --help");
     return ExitCode.BadInput;
 }
 

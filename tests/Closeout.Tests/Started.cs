@@ -10,7 +10,11 @@ internal sealed record Started(int Code, string Out, string Err)
 
     /// <summary>The same with so many megabytes of memory for its objects, and no more.</summary>
     public static Started CloseoutWithin(int megabytes, string folder, params string[] args) =>
-        End(Begin("closeout.dll", folder, args, ("DOTNET_GCHeapHardLimit", FormattableString.Invariant($"0x{(long)megabytes << 20:X}"))));
+        End(Begin([], "closeout.dll", folder, args, ("DOTNET_GCHeapHardLimit", FormattableString.Invariant($"0x{(long)megabytes << 20:X}"))));
+
+    /// <summary>The same begun by another program: one that takes something away from it.</summary>
+    /// <param name="by">The program and its arguments, to which ours are added.</param>
+    public static Started CloseoutBy(string[] by, string folder, params string[] args) => End(Begin(by, "closeout.dll", folder, args, ("DOTNET_EnableWriteXorExecute", "0")));
 
     private static Started End(Process begun)
     {
@@ -23,16 +27,17 @@ internal sealed record Started(int Code, string Out, string Err)
         return new(process.ExitCode, said, err.Result);
     }
 
-    public static Process Begin(string program, string folder, params string[] args) => Begin(program, folder, args, []);
+    public static Process Begin(string program, string folder, params string[] args) => Begin([], program, folder, args);
 
-    private static Process Begin(string program, string folder, string[] args, params (string Name, string Value)[] environment)
+    private static Process Begin(string[] by, string program, string folder, string[] args, params (string Name, string Value)[] environment)
     {
-        var start = new ProcessStartInfo("dotnet")
+        string[] words = [.. by, "dotnet", Path.Combine(AppContext.BaseDirectory, program), .. args];
+        var start = new ProcessStartInfo(words[0])
         {
             WorkingDirectory = folder, UseShellExecute = false,
             RedirectStandardInput = true, RedirectStandardOutput = true, RedirectStandardError = true,
         };
-        foreach (var arg in args.Prepend(Path.Combine(AppContext.BaseDirectory, program)))
+        foreach (var arg in words[1..])
         {
             start.ArgumentList.Add(arg);
         }

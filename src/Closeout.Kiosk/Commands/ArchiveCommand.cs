@@ -1,4 +1,3 @@
-using System.Diagnostics;
 using System.Globalization;
 using Closeout.Store;
 
@@ -7,12 +6,7 @@ namespace Closeout.Commands;
 /// <summary><c>archive</c>: throws the archive away and makes it from the pages.</summary>
 public static class ArchiveCommand
 {
-    /// <summary>How long people wait without being told what for.</summary>
-    private static readonly TimeSpan Quiet = TimeSpan.FromSeconds(1);
-
-    private const int Few = 10;
-
-    public static int Run(BookFolder folder)
+    public static int Run(BookFolder folder, TimeProvider clock)
     {
         var found = BookCheck.Of(folder);
         if (found.Fault is { } fault)
@@ -21,28 +15,12 @@ public static class ArchiveCommand
             throw new BookException($"The archive was left as it is: {fault}");
         }
 
-        var taken = Stopwatch.StartNew();
-        Of(folder).MakeAnew();
-        Console.Out.WriteLine(string.Create(CultureInfo.InvariantCulture, $"Made the archive anew from {found.Pages} {(found.Pages == 1 ? "page" : "pages")}, {found.Entries} entries, in {taken.Elapsed.TotalSeconds:0.0} s."));
+        var begun = clock.GetTimestamp();
+        Of(folder, clock).MakeAnew();
+        Say.Done(string.Create(CultureInfo.InvariantCulture, $"Made the archive anew from {found.Pages} {(found.Pages == 1 ? "page" : "pages")}, {found.Entries} entries, in {clock.GetElapsedTime(begun).TotalSeconds:0.0} s."));
         return ExitCode.Done;
     }
 
-    /// <summary>The archive for a command: it tells when bringing it up to the pages takes long.</summary>
-    public static Archive Of(BookFolder folder) => new(folder, Progress());
-
-    /// <summary>Says how far the archive is, on standard error and once a second, when it takes longer than one. A few pages take that long only on a busy machine.</summary>
-    private static Action<int, int> Progress()
-    {
-        var (waited, said) = (Stopwatch.StartNew(), Quiet);
-        return (done, all) =>
-        {
-            if (all < Few || waited.Elapsed < said)
-            {
-                return;
-            }
-
-            said = waited.Elapsed + Quiet;
-            Console.Error.WriteLine($"Bringing the archive up to the pages: {done} of {all} {(all == 1 ? "page" : "pages")} done.");
-        };
-    }
+    /// <summary>The archive for a command: it tells on standard error when bringing it up to the pages takes long.</summary>
+    public static Archive Of(BookFolder folder, TimeProvider clock) => new(folder, new ArchiveProgress(clock, Say.Wrong).Told);
 }

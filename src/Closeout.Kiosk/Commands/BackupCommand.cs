@@ -14,7 +14,7 @@ public static class BackupCommand
         }
 
         var made = Backup.Write(folder, file, clock.GetLocalNow());
-        Console.Out.WriteLine($"Wrote {file}, {Size(new FileInfo(file).Length)}, and read it back: {Holds(made)}.");
+        Say.Done($"Wrote {file}, {Size(new FileInfo(file).Length)}, and read it back: {Holds(made)}.");
         return ExitCode.Done;
     }
 
@@ -22,7 +22,7 @@ public static class BackupCommand
     {
         RefuseAnything(folder, "--book");
         var made = Store.Restore.Into(folder, file);
-        Console.Out.WriteLine(string.Create(CultureInfo.InvariantCulture, $"Restored {folder.Path} as it was on {made.Made:yyyy-MM-dd} at {made.Made:HH:mm}: {Holds(made)}."));
+        Say.Done(string.Create(CultureInfo.InvariantCulture, $"Restored {folder.Path} as it was on {made.Made:yyyy-MM-dd} at {made.Made:HH:mm}: {Holds(made)}."));
         return ExitCode.Done;
     }
 

@@ -10,16 +10,16 @@ public static class CheckCommand
         var found = BookCheck.Of(folder);
         foreach (var note in found.Notes)
         {
-            Console.Out.WriteLine(note);
+            Say.Done(note);
         }
 
         if (found.Fault is { } fault)
         {
-            Console.Error.WriteLine(fault);
+            Say.Wrong(fault);
             return ExitCode.No;
         }
 
-        Console.Out.WriteLine($"The book is good: {found.Pages} {(found.Pages == 1 ? "page" : "pages")}, {found.Entries} entries, numbered without a hole, every checksum fits, the ledger balances.");
+        Say.Done($"The book is good: {found.Pages} {(found.Pages == 1 ? "page" : "pages")}, {found.Entries} entries, numbered without a hole, every checksum fits, the ledger balances.");
         return ExitCode.Done;
     }
 }

@@ -63,7 +63,7 @@ public static class CommandLine
                     return ExitCode.No;
                 }
 
-                Output.Write(Path(parsed, file)!, Output.Files[name](depot, ArchiveCommand.Of(FolderOf(parsed))));
+                Output.Write(Path(parsed, file)!, Output.Files[name](depot, ArchiveCommand.Of(FolderOf(parsed), clock)));
                 return ExitCode.Done;
             }));
             root.Add(export);
@@ -81,7 +81,7 @@ public static class CommandLine
 
         var photoDir = new Option<string?>("--out") { Description = "The folder for the pictures.", HelpName = "DIR", Required = true };
         var photos = new Command("photos", "Writes all attached pictures out again, byte for byte, by date and van.") { photoDir };
-        photos.SetAction(parsed => Guarded(() => PhotosCommand.Run(FolderOf(parsed), DateOf(parsed.GetValue(date)), Path(parsed, photoDir)!)));
+        photos.SetAction(parsed => Guarded(() => PhotosCommand.Run(FolderOf(parsed), DateOf(parsed.GetValue(date)), Path(parsed, photoDir)!, clock)));
         root.Add(photos);
 
         var auditFile = new Option<string?>("--out") { Description = "The file to write; - is standard output.", HelpName = "FILE", Required = true };
@@ -119,7 +119,7 @@ public static class CommandLine
         root.Add(restore);
 
         var archive = new Command("archive", "Makes the searchable archive anew from the pages.");
-        archive.SetAction(parsed => Guarded(() => ArchiveCommand.Run(folderOf(parsed))));
+        archive.SetAction(parsed => Guarded(() => ArchiveCommand.Run(folderOf(parsed), clock)));
         root.Add(archive);
     }
 
@@ -132,7 +132,7 @@ public static class CommandLine
         ? null
         : DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date)
             ? date
-            : throw new UsageException($"--date is no date: found \"{Files.Harmless.Line(text)}\", allowed YYYY-MM-DD.");
+            : throw new UsageException($"--date is no date: found \"{text}\", allowed YYYY-MM-DD.");
 
     private static int Guarded(Func<int> run)
     {
@@ -146,12 +146,12 @@ public static class CommandLine
         }
         catch (UsageException e)
         {
-            Console.Error.WriteLine(e.Message);
+            Say.Wrong(e.Message);
             return ExitCode.BadInput;
         }
         catch (BookException e)
         {
-            Console.Error.WriteLine(e.Message);
+            Say.Wrong(e.Message);
             return ExitCode.NoBook;
         }
     }

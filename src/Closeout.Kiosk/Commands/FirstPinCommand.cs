@@ -1,5 +1,4 @@
 using Closeout.DayBook;
-using Closeout.Files;
 using Closeout.People;
 using Closeout.Shifts;
 using Closeout.Stock;
@@ -14,7 +13,7 @@ public static class FirstPinCommand
     {
         if (!Code<Technician>.IsValid(lead))
         {
-            throw new UsageException($"LEAD is no code: found \"{Harmless.Line(lead)}\", allowed 1 to 24 letters, digits, dots, underscores and hyphens.");
+            throw new UsageException($"LEAD is no code: found \"{lead}\", allowed 1 to 24 letters, digits, dots, underscores and hyphens.");
         }
 
         return Issue(Book.Open(folder), new(lead), pins, clock);
@@ -28,7 +27,7 @@ public static class FirstPinCommand
             return Issue(book, lead.Code, pins, clock);
         }
 
-        Console.Error.WriteLine("crew.csv has no lead, so nobody can issue a PIN at the kiosk. Load a crew.csv with one, then: closeout first-pin LEAD");
+        Say.Wrong("crew.csv has no lead, so nobody can issue a PIN at the kiosk. Load a crew.csv with one, then: closeout first-pin LEAD");
         return ExitCode.Done;
     }
 
@@ -36,18 +35,18 @@ public static class FirstPinCommand
     {
         if (book.Depot.Setup.Find(code) is not { } lead)
         {
-            Console.Error.WriteLine(Refusal.NoSuchTechnician(code).Text);
+            Say.Wrong(Refusal.NoSuchTechnician(code).Text);
             return ExitCode.No;
         }
 
         var pin = Pins.Draw(lead);
         if (book.Record(depot => PinDesk.Decide(depot, new FirstPin(lead.Code, pins.Hash(pin))), clock.GetLocalNow()) is { } refusal)
         {
-            Console.Error.WriteLine(refusal.Text);
+            Say.Wrong(refusal.Text);
             return ExitCode.No;
         }
 
-        Console.Out.WriteLine($"First PIN of lead {lead.Code} {Harmless.Line(lead.Name)}: {pin}. It is shown once; write it down.");
+        Say.Done($"First PIN of lead {lead.Code} {lead.Name}: {pin}. It is shown once; write it down.");
         return ExitCode.Done;
     }
 }

@@ -13,19 +13,22 @@ public static class KioskCommand
     {
         if (!KioskTerminal.IsThere)
         {
-            Console.Error.WriteLine("The kiosk needs a terminal, and there is none here. For an evening without one: closeout rehearse FOLDER --out DIR");
+            Say.Wrong("The kiosk needs a terminal, and there is none here. For an evening without one: closeout rehearse FOLDER --out DIR");
             return ExitCode.BadInput;
         }
 
         var book = Book.Open(folder, date);
         if (book.Date != folder.Dates[^1])
         {
-            Console.Error.WriteLine($"The page of {book.Date:yyyy-MM-dd} is closed: the open business date is {folder.Dates[^1]:yyyy-MM-dd}. Leave --date away; to look back use: closeout --date {book.Date:yyyy-MM-dd} wall");
+            Say.Wrong($"The page of {book.Date:yyyy-MM-dd} is closed: the open business date is {folder.Dates[^1]:yyyy-MM-dd}. Leave --date away; to look back use: closeout --date {book.Date:yyyy-MM-dd} wall");
             return ExitCode.BadInput;
         }
 
         using var seats = new VanSeats(folder, $"{Environment.MachineName}, program {Environment.ProcessId},");
-        var code = KioskTerminal.Run(new KioskSession(new Desk(book, clock), new Archive(folder), new Attachments(folder), seats, daily, pins));
+        KioskSession? session = null;
+        var archive = new Archive(folder, new ArchiveProgress(clock, said => session!.Working(said)).Told);
+        session = new KioskSession(new Desk(book, clock), archive, new Attachments(folder), seats, daily, pins);
+        var code = KioskTerminal.Run(session);
         daily.Finish(Patience);
         return code;
     }

@@ -22,9 +22,9 @@ public static class LoadCommand
         if (!target.HasPages)
         {
             var fresh = Book.OpenPage(target, null, given.FirstPage(rehearsal: false), clock.GetLocalNow());
-            Console.Out.WriteLine($"Set up {given.Setup.Depot.Name} for {given.BusinessDate:yyyy-MM-dd}: {given.Setup.Vans.Count} vans, {given.Setup.Items.Count} items.");
+            Say.Done($"Set up {given.Setup.Depot.Name} for {given.BusinessDate:yyyy-MM-dd}: {given.Setup.Vans.Count} vans, {given.Setup.Items.Count} items.");
             FirstPinCommand.AtSetUp(fresh, pins, clock);
-            return Opened(target, daily);
+            return Opened(target, daily, clock);
         }
 
         var book = Book.Open(target);
@@ -38,8 +38,8 @@ public static class LoadCommand
         if (given.BusinessDate > book.Date)
         {
             Book.OpenPage(target, book, Loading.NextPageWith(book.Depot, kept), clock.GetLocalNow());
-            Console.Out.WriteLine($"Opened {given.BusinessDate:yyyy-MM-dd}: balances, odometers, holds and what was left open on {book.Depot.Date:yyyy-MM-dd} are carried forward. stock.csv was not read again.");
-            return Opened(target, daily);
+            Say.Done($"Opened {given.BusinessDate:yyyy-MM-dd}: balances, odometers, holds and what was left open on {book.Depot.Date:yyyy-MM-dd} are carried forward. stock.csv was not read again.");
+            return Opened(target, daily, clock);
         }
 
         // Others may have written meanwhile: the rules are asked once more on what they wrote.
@@ -48,30 +48,35 @@ public static class LoadCommand
             : kept.Loaded();
         if (book.Record(Decide, clock.GetLocalNow()) is { } refusal)
         {
-            Console.Error.WriteLine(refusal.Text);
+            Say.Wrong(refusal.Text);
             return ExitCode.NoBook;
         }
 
-        Console.Out.WriteLine($"Updated {kept.Setup.Depot.Name} for {book.Date:yyyy-MM-dd}. stock.csv was not read again: stock changes by counts and deliveries only.");
-        return CaughtUp(target);
+        Say.Done($"Updated {kept.Setup.Depot.Name} for {book.Date:yyyy-MM-dd}. stock.csv was not read again: stock changes by counts and deliveries only.");
+        return CaughtUp(target, clock);
     }
 
-    private static int Opened(BookFolder target, DailyBackup daily)
+    private static int Opened(BookFolder target, DailyBackup daily, TimeProvider clock)
     {
         daily.Begin();
-        CaughtUp(target);
-        daily.Finish(Timeout.InfiniteTimeSpan);
-        if (daily.Failure() is { Length: > 0 } failure)
+        try
         {
-            Console.Error.WriteLine(failure);
+            return CaughtUp(target, clock);
         }
-
-        return ExitCode.Done;
+        finally
+        {
+            // Also where the archive cannot be brought up: the day's backup would end with the program.
+            daily.Finish(Timeout.InfiniteTimeSpan);
+            if (daily.Failure() is { Length: > 0 } failure)
+            {
+                Say.Wrong(failure);
+            }
+        }
     }
 
-    private static int CaughtUp(BookFolder target)
+    private static int CaughtUp(BookFolder target, TimeProvider clock)
     {
-        ArchiveCommand.Of(target).CatchUp();
+        ArchiveCommand.Of(target, clock).CatchUp();
         return ExitCode.Done;
     }
 }

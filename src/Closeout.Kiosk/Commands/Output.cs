@@ -104,7 +104,7 @@ public static class Output
     /// <summary>Mostly standard output that cannot take more; whatever else the system refuses, it is no fault of ours to be told as one.</summary>
     public static int CannotSay(Exception e)
     {
-        Console.Error.WriteLine($"This could not be read or written: {Harmless.Line(e.Message)} Free some room or name another place, then run it again.");
+        Say.Wrong($"This could not be read or written: {e.Message} Free some room or name another place, then run it again.");
         return ExitCode.NoBook;
     }
 
@@ -114,11 +114,11 @@ public static class Output
         var count = 0;
         foreach (var problem in problems)
         {
-            Console.Error.WriteLine(problem);
+            Say.Wrong(problem.ToString());
             count++;
         }
 
-        Console.Error.WriteLine($"{count} {(count == 1 ? "fault" : "faults")}; {became}");
+        Say.Wrong($"{count} {(count == 1 ? "fault" : "faults")}; {became}");
         return ExitCode.BadInput;
     }
 
@@ -135,7 +135,7 @@ public static class Output
     {
         foreach (var note in findings.Notes)
         {
-            Console.Error.WriteLine($"note: {note}");
+            Say.Wrong($"note: {note}");
         }
     }
 
@@ -145,7 +145,7 @@ public static class Output
         var open = depot.Setup.Vans.Where(v => !depot.IsDone(v.Code)).ToList();
         foreach (var van in open)
         {
-            Console.Error.WriteLine($"{van.Code} {van.Name} is not closed: {(depot.Shift(van.Code) is { } shift ? $"it is at {Shifts.StepWords.Name(shift.Step)}" : "it is on the road")}. Close it out, or leave --final away.");
+            Say.Wrong($"{van.Code} {van.Name} is not closed: {(depot.Shift(van.Code) is { } shift ? $"it is at {Shifts.StepWords.Name(shift.Step)}" : "it is on the road")}. Close it out, or leave --final away.");
         }
 
         return open.Count > 0;

@@ -6,11 +6,11 @@ namespace Closeout.Commands;
 public static class PhotosCommand
 {
     /// <param name="date">Only of that business date; null: all.</param>
-    public static int Run(BookFolder folder, DateOnly? date, string outDir)
+    public static int Run(BookFolder folder, DateOnly? date, string outDir, TimeProvider clock)
     {
         Book.Open(folder, date);
         var attachments = new Attachments(folder);
-        var photos = ArchiveCommand.Of(folder).Photos().Where(p => date is null || p.Date == date).ToList();
+        var photos = ArchiveCommand.Of(folder, clock).Photos().Where(p => date is null || p.Date == date).ToList();
         foreach (var (number, on, photo) in photos)
         {
             var place = Path.Combine(outDir, FormattableString.Invariant($"{on:yyyy-MM-dd}"), photo.Van.Text);
@@ -18,7 +18,7 @@ public static class PhotosCommand
             Output.Write(Path.Combine(place, $"{number}-{FileName(photo.Name)}"), attachments.Read(photo.Sha256));
         }
 
-        Console.Out.WriteLine($"{photos.Count} {(photos.Count == 1 ? "picture" : "pictures")} written, each as it was attached.");
+        Say.Done($"{photos.Count} {(photos.Count == 1 ? "picture" : "pictures")} written, each as it was attached.");
         return ExitCode.Done;
     }
 

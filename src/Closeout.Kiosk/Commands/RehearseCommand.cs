@@ -1,3 +1,4 @@
+using Closeout.DayBook;
 using Closeout.Files;
 using Closeout.Screens;
 using Closeout.Store;
@@ -26,51 +27,48 @@ public static class RehearseCommand
         }
 
         Output.MakeFolder(outDir);
-        var fresh = new BookFolder($"{target.Path}.{Guid.NewGuid():N}");
-        var old = new BookFolder($"{fresh.Path}.old");
         try
         {
-            var clock = Rehearsal.Clock(given.BusinessDate, given.Setup.Depot.ShiftEnd);
-            var desk = new Desk(Book.OpenPage(fresh, null, given.FirstPage(rehearsal: true), clock.GetLocalNow()), clock);
-            var faults = Rehearsal.Play(desk, new Attachments(fresh), EveningAnswers.Of(day.Evening)).ToList();
-            if (faults.Count > 0)
-            {
-                return Output.Faults(faults, "the evening was not rehearsed and nothing was written.");
-            }
-
-            if (final && Output.RefusesFinal(desk.Depot))
-            {
-                return ExitCode.No;
-            }
-
-            new Archive(fresh).CatchUp();
-            Disk.WriteWhole(fresh.RehearsalMark, "A rehearsal's book: rehearse replaces it. Nobody stood at a van.\n"u8, own: true);
-
-            // Out of the way first, and removed afterwards: a book half removed has perhaps lost its mark already, and is no rehearsal's any more.
-            if (Directory.Exists(target.Path))
-            {
-                Directory.Move(target.Path, old.Path);
-            }
-
-            Directory.Move(fresh.Path, target.Path);
-            foreach (var name in Output.Rehearsed)
-            {
-                Output.Write(Path.Combine(outDir, name + ".csv"), Output.Files[name](desk.Depot, new Archive(target)));
-            }
-
-            MorningCommand.Run(desk.Depot, Path.Combine(outDir, "morning"));
-            Console.Out.Write(WallText.Of(desk.Depot, desk.Plan));
-            return ExitCode.Done;
+            using var fresh = new RehearsedBook(target);
+            return Play(day, given, fresh, target, outDir, final);
         }
-        catch (IOException e)
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
             throw new BookException($"{outDir} cannot be written: {e.Message} Name a folder that is writable.", e);
         }
-        finally
+    }
+
+    private static int Play(DayFolder day, DayGiven given, RehearsedBook fresh, BookFolder target, string outDir, bool final)
+    {
+        var clock = Rehearsal.Clock(given.BusinessDate, given.Setup.Depot.ShiftEnd);
+        var desk = new Desk(Book.OpenPage(fresh.Folder, null, given.FirstPage(rehearsal: true), clock.GetLocalNow()), clock);
+        var faults = new Findings();
+        foreach (var fault in Rehearsal.Play(desk, new Attachments(fresh.Folder), EveningAnswers.Of(day.Evening)).Take(CsvLimits.MostTold + 1))
         {
-            Remove(fresh);
-            Remove(old);
+            faults.Fault(fault.File, fault.Line, fault.Column, fault.Text);
         }
+
+        if (faults.AreFaults)
+        {
+            return Output.Faults(faults.Problems, "the evening was not rehearsed and nothing was written.");
+        }
+
+        if (final && Output.RefusesFinal(desk.Depot))
+        {
+            return ExitCode.No;
+        }
+
+        new Archive(fresh.Folder).CatchUp();
+        Disk.WriteWhole(fresh.Folder.RehearsalMark, "A rehearsal's book: rehearse replaces it. Nobody stood at a van.\n"u8, own: true);
+        fresh.Keep();
+        foreach (var name in Output.Rehearsed)
+        {
+            Output.Write(Path.Combine(outDir, name + ".csv"), Output.Files[name](desk.Depot, new Archive(target)));
+        }
+
+        MorningCommand.Run(desk.Depot, Path.Combine(outDir, "morning"));
+        Console.Out.Write(WallText.Of(desk.Depot, desk.Plan));
+        return ExitCode.Done;
     }
 
     private static bool Refuses(BookFolder target, bool named)
@@ -82,7 +80,7 @@ public static class RehearseCommand
 
         if (named)
         {
-            Console.Error.WriteLine($"The book {target.Path} exists, and a rehearsal needs a fresh one. Name another with --book, or leave --book away.");
+            Say.Wrong($"The book {target.Path} exists, and a rehearsal needs a fresh one. Name another with --book, or leave --book away.");
             return true;
         }
 
@@ -91,15 +89,7 @@ public static class RehearseCommand
             return false;
         }
 
-        Console.Error.WriteLine($"{target.Path} is not a rehearsal's book, so it is not replaced. Name another folder with --out.");
+        Say.Wrong($"{target.Path} is not a rehearsal's book, so it is not replaced. Name another folder with --out.");
         return true;
-    }
-
-    private static void Remove(BookFolder folder)
-    {
-        if (Directory.Exists(folder.Path))
-        {
-            Directory.Delete(folder.Path, recursive: true);
-        }
     }
 }

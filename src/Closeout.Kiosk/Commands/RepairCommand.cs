@@ -12,16 +12,16 @@ public static class RepairCommand
         var saved = Salvage.Into(folder, target, clock.GetLocalNow());
         foreach (var line in saved.Said)
         {
-            Console.Out.WriteLine(line);
+            Say.Done(line);
         }
 
-        Console.Out.WriteLine($"Wrote {target.Path}: {saved.Kept} of {saved.Kept + saved.Lost} entries kept, {saved.Lost} lost, {saved.Pages} {(saved.Pages == 1 ? "page" : "pages")}. The old book was only read.");
+        Say.Done($"Wrote {target.Path}: {saved.Kept} of {saved.Kept + saved.Lost} entries kept, {saved.Lost} lost, {saved.Pages} {(saved.Pages == 1 ? "page" : "pages")}. The old book was only read.");
         if (saved.Lost == 0)
         {
             return ExitCode.Done;
         }
 
-        Console.Out.WriteLine($"Keep the old book. See what is missing (closeout --book {target.Path} wall), record it again, and count what it concerns; a backup may still hold it.");
+        Say.Done($"Keep the old book. See what is missing (closeout --book {target.Path} wall), record it again, and count what it concerns; a backup may still hold it.");
         return ExitCode.No;
     }
 }

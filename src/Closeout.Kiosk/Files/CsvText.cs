@@ -3,7 +3,7 @@ using CsvHelper;
 
 namespace Closeout.Files;
 
-/// <summary>Builds a CSV file in memory: UTF-8 without BOM, CRLF, RFC 4180. Text that a spreadsheet would run gets a leading apostrophe; numbers never do.</summary>
+/// <summary>Builds a CSV file in memory: UTF-8 without BOM, CRLF, RFC 4180. Text that a spreadsheet would run gets a leading apostrophe, and what would steer a terminal becomes a dot; numbers are never touched.</summary>
 public sealed class CsvText : IDisposable
 {
     private static readonly CsvWriterOptions Options = new() { Separator = ',', NewLine = "\r\n", Injection = CsvInjection.Escape };
@@ -24,7 +24,7 @@ public sealed class CsvText : IDisposable
 
     public CsvText Text(string? text)
     {
-        csv.WriteField(text ?? "");
+        csv.WriteField(Harmless.Field(text ?? ""));
         return this;
     }
 

@@ -45,7 +45,7 @@ public sealed class Findings
         }
 
         faults[file] = faults.GetValueOrDefault(file) + 1;
-        problems.Add(new(file, line, column, text));
+        problems.Add(new(file, line, column, Harmless.Line(text)));
     }
 
     /// <summary>Tells, once, that no more is told of a file.</summary>
@@ -59,7 +59,7 @@ public sealed class Findings
         var before = noted[file] = noted.GetValueOrDefault(file) + 1;
         if (before <= CsvLimits.MostTold)
         {
-            notes.Add(new(file, line, column, text));
+            notes.Add(new(file, line, column, Harmless.Line(text)));
         }
         else if (before == CsvLimits.MostTold + 1)
         {

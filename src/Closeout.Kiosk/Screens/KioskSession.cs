@@ -22,6 +22,16 @@ public sealed class KioskSession(Desk desk, Archive archive, Attachments attachm
     /// <summary>Whether somebody asked to leave.</summary>
     public bool IsDone { get; private set; }
 
+    /// <summary>Draws the screen at once, before a key is done with; null: nobody draws.</summary>
+    public Action? Draw { get; set; }
+
+    /// <summary>Says how far something is that takes long, while it does. What comes after it is said in its place.</summary>
+    public void Working(string sentence)
+    {
+        Model = Model with { Said = sentence };
+        Draw?.Invoke();
+    }
+
     /// <summary>One key.</summary>
     public void Press(Keystroke key)
     {
@@ -214,13 +224,13 @@ public sealed class KioskSession(Desk desk, Archive archive, Attachments attachm
     private void Attach(AttachAct attach)
     {
         var found = Attachments.At(attach.Path.Length > 0 ? attach.Path : attachments.Inbox);
-        var (there, known) = (0, desk.Depot.Shift(attach.Van)!.Photos.Select(p => p.Sha256).ToHashSet());
+        var (there, stayed, known) = (0, "", desk.Depot.Shift(attach.Van)!.Photos.Select(p => p.Sha256).ToHashSet());
         foreach (var path in found)
         {
             var taken = attachments.Take(path);
             if (found.Count > 1 && !known.Add(taken.Sha256))
             {
-                attachments.Done(path);
+                stayed = attachments.Done(path) is { Length: > 0 } left ? left : stayed;
                 continue;
             }
 
@@ -230,11 +240,11 @@ public sealed class KioskSession(Desk desk, Archive archive, Attachments attachm
                 return;
             }
 
-            attachments.Done(path);
+            stayed = attachments.Done(path) is { Length: > 0 } why ? why : stayed;
             there++;
         }
 
-        Model = new(((AttachScreen)Model.Screen).Back.Refreshed(desk.Depot), $"{View.Count(there, "picture is", "pictures are")} attached.");
+        Model = new(((AttachScreen)Model.Screen).Back.Refreshed(desk.Depot), $"{View.Count(there, "picture is", "pictures are")} attached. {stayed}".TrimEnd());
     }
 
     private void Record(IReadOnlyList<Command> commands)

@@ -21,6 +21,7 @@ public sealed class KioskWindow : Runnable
     public KioskWindow(KioskSession session)
     {
         this.session = session;
+        session.Draw = DrawNow;
         CanFocus = true;
         Width = Dim.Fill();
         Height = Dim.Fill();
@@ -31,6 +32,14 @@ public sealed class KioskWindow : Runnable
     {
         session.Refresh();
         SetNeedsDraw();
+    }
+
+    /// <summary>The loop draws once a key is done with; what takes long says so before.</summary>
+    private void DrawNow()
+    {
+        SetNeedsDraw();
+        App?.LayoutAndDraw();
+        App?.Driver?.Refresh();
     }
 
     protected override bool OnKeyDown(Key key)

@@ -43,23 +43,36 @@ public sealed class Archive(BookFolder folder, Action<int, int>? progress = null
     public (int Number, string Sha) Seen() => LastSeen() is { } last ? (last.Number, last.Sha) : (0, "");
 
     /// <summary>The same, with its page and book; null: none.</summary>
-    internal LastEntry? LastSeen()
+    internal LastEntry? LastSeen() => Witness().Last;
+
+    /// <summary>
+    /// The same for a check, which writes nothing: the database is only read, by a file that cannot be written, and believed as
+    /// it was sealed. It asks for the lock only to look.
+    /// </summary>
+    /// <returns>Also why the archive could not be asked; empty: it was, or there is none.</returns>
+    internal (LastEntry? Last, string Unasked) Witness()
     {
         if (!files.Exist)
         {
-            return null;
+            return (null, "");
         }
 
-        using var held = BookLock.Take(files.Lock);
         try
         {
-            if (!files.AreAsLeft)
-            {
-                return null;
-            }
+            using var held = BookLock.TakeToLook(files.Lock);
+            return (files.AreAsLeft ? Remembered() : null, "");
+        }
+        catch (BookException e)
+        {
+            return (null, $"The archive at {folder.Archive} was not asked what it has seen. {e.Message}");
+        }
+    }
 
-            using var db = files.Connect();
-            var state = ArchiveState.Of(db);
+    private LastEntry? Remembered()
+    {
+        try
+        {
+            var state = files.Look(ArchiveState.Of);
             return state.Number > 0 && state.Book == FirstSha() ? new(state.Number, ArchiveRows.Date(state.Day), state.Sha, state.Book) : null;
         }
         catch (Exception e) when (e is not OutOfMemoryException)
@@ -206,7 +219,7 @@ public sealed class Archive(BookFolder folder, Action<int, int>? progress = null
         entries.EnsureIndex("van");
         entries.EnsureIndex("person");
         entries.EnsureIndex("kind");
-        entries.Insert(page.Entries.Where(e => e.Number > known.Number).Select(e => ArchiveEntries.Of(date, e)).ToList());
+        entries.Insert(ArchiveEntries.Of(date, page.Entries, known.Number).ToList());
 
         var depot = BookCheck.Fold(path, page);
         if (known.Number == 0 && page.Entries[0].Entry is PageOpened { Carried.Yard.BoxDays: var earlier })

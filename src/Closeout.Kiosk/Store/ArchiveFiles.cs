@@ -46,7 +46,21 @@ internal sealed record ArchiveFiles(string Folder)
             using var made = Disk.Own(file, FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None);
         }
 
-        var db = new LiteDatabase($"Filename=\"{Path.GetFullPath(Database)}\";Connection=direct;Collation=/Ordinal");
+        return Fitting(new LiteDatabase($"Filename=\"{Path.GetFullPath(Database)}\";Connection=direct;Collation=/Ordinal"));
+    }
+
+    /// <summary>Opens the database to look only: from a stream that cannot be written, its log in memory, no file is made or changed.</summary>
+    /// <exception cref="InvalidDataException">It was made by another version of this program.</exception>
+    public T Look<T>(Func<LiteDatabase, T> look)
+    {
+        // The library does not close a stream that it was given.
+        using var file = new FileStream(Database, FileMode.Open, FileAccess.Read, FileShare.Read);
+        using var db = Fitting(new LiteDatabase(file, mapper: null, new MemoryStream()));
+        return look(db);
+    }
+
+    private static LiteDatabase Fitting(LiteDatabase db)
+    {
         if (!ArchiveState.Fits(db))
         {
             db.Dispose();

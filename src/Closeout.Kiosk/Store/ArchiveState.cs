@@ -10,7 +10,7 @@ namespace Closeout.Store;
 internal sealed record ArchiveState(int Number, int Day, string Sha, string Book)
 {
     /// <summary>Changes when what is stored changes; an archive of another shape is made anew.</summary>
-    private const int Shape = 3;
+    private const int Shape = 4;
 
     public static bool Fits(LiteDatabase db) => Document(db) is not { } state || state["shape"].AsInt32 == Shape;
 

@@ -9,11 +9,11 @@ internal static partial class AttachedFiles
     public static bool IsName(string name) => Name().IsMatch(name);
 
     /// <summary>The paths of all attachments, by name.</summary>
-    public static IReadOnlyList<string> Of(BookFolder folder) => [.. All(folder).Where(f => IsName(Path.GetFileName(f)))];
+    public static IReadOnlyList<string> Of(BookFolder folder) => [.. All(folder).Where(IsKept)];
 
     /// <summary>Files among them that are no attachments: they are neither checked nor backed up.</summary>
     public static IEnumerable<string> Odd(BookFolder folder) =>
-        All(folder).Where(f => !IsName(Path.GetFileName(f))).Select(f => $"{f} has not the name of an attachment and is not kept.");
+        All(folder).Where(f => !IsKept(f)).Select(f => Disk.IsLeftover(f) ? Disk.Leftover(f) : $"{f} has not the name of an attachment and is not kept.");
 
     /// <summary>The first attachment whose content is not what its name says; null: all are whole.</summary>
     public static string? FirstFault(BookFolder folder) =>
@@ -38,8 +38,19 @@ internal static partial class AttachedFiles
         }
     }
 
-    private static IEnumerable<string> All(BookFolder folder) =>
-        Directory.Exists(folder.Files) ? Directory.EnumerateFiles(folder.Files).Order(StringComparer.Ordinal) : [];
+    private static bool IsKept(string path) => IsName(Path.GetFileName(path)) && !Disk.IsLeftover(path);
+
+    private static IReadOnlyList<string> All(BookFolder folder)
+    {
+        try
+        {
+            return Directory.Exists(folder.Files) ? [.. Directory.EnumerateFiles(folder.Files).Order(StringComparer.Ordinal)] : [];
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            throw new BookException($"The attachments at {folder.Files} cannot be listed: {e.Message} Make the folder readable and try again.", e);
+        }
+    }
 
     [GeneratedRegex("^[0-9a-f]{64}(\\.[a-z0-9]{1,8})?$")]
     private static partial Regex Name();

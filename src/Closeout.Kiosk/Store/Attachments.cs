@@ -26,7 +26,7 @@ public sealed class Attachments(BookFolder folder)
         try
         {
             IReadOnlyList<string> found = Directory.Exists(path)
-                ? [.. Directory.EnumerateFiles(path).Where(f => Kind(Head(f)) is not null).Order(StringComparer.Ordinal)]
+                ? [.. Directory.EnumerateFiles(path).Where(IsPicture).Order(StringComparer.Ordinal)]
                 : File.Exists(path) ? [path] : [];
             return found.Count > 0
                 ? found
@@ -44,7 +44,8 @@ public sealed class Attachments(BookFolder folder)
     {
         try
         {
-            var length = new FileInfo(path).Length;
+            using var file = PlainFile.Open(path);
+            var length = file.Length;
             if (length == 0)
             {
                 throw new BookException($"{path} has 0 bytes: it is empty, or still being copied. Nothing was attached; wait, or take the picture again.");
@@ -55,7 +56,8 @@ public sealed class Attachments(BookFolder folder)
                 throw new BookException($"{path} has {length} bytes, and {MostBytes} are the most. Nothing was attached; make the picture smaller.");
             }
 
-            var bytes = File.ReadAllBytes(path);
+            var bytes = new byte[length];
+            file.ReadExactly(bytes);
             if (Kind(bytes) is null)
             {
                 throw new BookException($"{path} is no picture: allowed are JPEG, PNG, WebP and HEIC. Nothing was attached.");
@@ -68,8 +70,7 @@ public sealed class Attachments(BookFolder folder)
                 Disk.WriteWhole(Place(sha), bytes, own: true);
             }
 
-            var name = Path.GetFileName(path);
-            return new(sha, name.Length > MostName ? name[^MostName..] : name, bytes.Length);
+            return new(sha, Kept(Path.GetFileName(path)), bytes.Length);
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
@@ -95,21 +96,52 @@ public sealed class Attachments(BookFolder folder)
     }
 
     /// <summary>Takes a picture out of the inbox once it is in the book and recorded: the next van must not get it too. Elsewhere nothing is touched.</summary>
-    public void Done(string path)
+    /// <returns>Why it could not be taken out, and what to do; empty: it was, or it was none of the inbox.</returns>
+    public string Done(string path)
     {
-        if (string.Equals(Path.GetDirectoryName(Path.GetFullPath(path)), Path.GetFullPath(folder.Inbox), StringComparison.Ordinal))
+        try
         {
-            File.Delete(path);
+            if (string.Equals(Path.GetDirectoryName(Path.GetFullPath(path)), Path.GetFullPath(folder.Inbox), StringComparison.Ordinal))
+            {
+                File.Delete(path);
+            }
+
+            return "";
         }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            // A card that is write-protected: the picture is safe in the book all the same.
+            return $"{path} cannot be taken out of the inbox: {e.Message} Take it out by hand, or the next van gets it too.";
+        }
+    }
+
+    /// <summary>The end of a name, for there stands what tells pictures apart; whole characters, and none that would steer a terminal.</summary>
+    private static string Kept(string name)
+    {
+        var end = name.Length > MostName ? name[^MostName..] : name;
+        return Files.Harmless.Line(char.IsLowSurrogate(end, 0) ? end[1..] : end);
     }
 
     private bool IsWhole(string sha) => File.Exists(Place(sha)) && Convert.ToHexStringLower(SHA256.HashData(File.ReadAllBytes(Place(sha)))) == sha;
 
     private string Place(string sha) => Path.Combine(folder.Files, sha);
 
+    /// <summary>In a folder what is no picture, or no file at all, is passed over.</summary>
+    private static bool IsPicture(string path)
+    {
+        try
+        {
+            return Kind(Head(path)) is not null;
+        }
+        catch (NoPlainFileException)
+        {
+            return false;
+        }
+    }
+
     private static byte[] Head(string path)
     {
-        using var file = File.OpenRead(path);
+        using var file = PlainFile.Open(path);
         var head = new byte[Math.Min(16, file.Length)];
         file.ReadExactly(head);
         return head;

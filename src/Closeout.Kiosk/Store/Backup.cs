@@ -13,22 +13,11 @@ public static class Backup
     /// <exception cref="BookException">The book is not good, the file is there already, or it cannot be written; nothing is left behind.</exception>
     public static BackupManifest Write(BookFolder folder, string path, DateTimeOffset made)
     {
-        var beside = $"{path}.{Guid.NewGuid():N}.new";
+        var beside = Disk.Beside(path);
         try
         {
             var (dates, newest, last) = Snapshot(folder);
-            using (var file = Disk.Own(beside, FileMode.CreateNew, FileAccess.ReadWrite, FileShare.None))
-            {
-                using (var zip = new ZipArchive(file, ZipArchiveMode.Create, leaveOpen: true))
-                {
-                    Fill(new Packing(zip, made), folder, dates, newest, made);
-                    zip.Comment = BackupSeal.Room;
-                }
-
-                BackupSeal.Set(file);
-                file.Flush(flushToDisk: true);
-            }
-
+            Disk.Writing(() => Fill(beside, folder, dates, newest, made));
             var manifest = Verified(beside, folder.Page, last);
             File.Move(beside, path, overwrite: false);
             Disk.FlushFolder(Path.GetDirectoryName(Path.GetFullPath(path))!);
@@ -87,6 +76,19 @@ public static class Backup
         using var held = BookLock.Take(folder.Lock);
         var dates = folder.Dates;
         return (dates, WholeLines(folder.Page(dates[^1])), LastEntry.Read(folder) ?? known);
+    }
+
+    private static void Fill(string beside, BookFolder folder, IReadOnlyList<DateOnly> dates, byte[] newest, DateTimeOffset made)
+    {
+        using var file = Disk.Own(beside, FileMode.CreateNew, FileAccess.ReadWrite, FileShare.None);
+        using (var zip = new ZipArchive(file, ZipArchiveMode.Create, leaveOpen: true))
+        {
+            Fill(new Packing(zip, made), folder, dates, newest, made);
+            zip.Comment = BackupSeal.Room;
+        }
+
+        BackupSeal.Set(file);
+        file.Flush(flushToDisk: true);
     }
 
     private static void Fill(Packing packing, BookFolder folder, IReadOnlyList<DateOnly> dates, byte[] newest, DateTimeOffset made)
@@ -158,7 +160,7 @@ public static class Backup
         public string Add(string name, Stream from)
         {
             var entry = zip.CreateEntry(name, CompressionLevel.Optimal);
-            entry.LastWriteTime = made;
+            entry.LastWriteTime = Stamp(made);
 
             // Whoever unpacks it by hand gets files for the owner alone, too: rw------- of a regular file.
             entry.ExternalAttributes = unchecked((int)0x81800000);
@@ -175,5 +177,9 @@ public static class Backup
             parts.Add(new(name, bytes, Convert.ToHexStringLower(hash.GetHashAndReset())));
             return parts[^1].Sha;
         }
+
+        /// <summary>A zip knows no time before 1980 or after 2107, and a clock may be wrong. What counts stands in the manifest.</summary>
+        private static DateTimeOffset Stamp(DateTimeOffset made) =>
+            made.Year < 1980 ? new(1980, 1, 1, 0, 0, 0, made.Offset) : made.Year > 2107 ? new(2107, 12, 31, 0, 0, 0, made.Offset) : made;
     }
 }

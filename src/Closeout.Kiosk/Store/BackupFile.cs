@@ -33,7 +33,7 @@ public sealed class BackupFile : IDisposable
         FileStream? file = null;
         try
         {
-            file = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.Read | FileShare.Delete);
+            file = PlainFile.Open(path);
             if (!BackupSeal.Fits(file))
             {
                 throw Damaged(path, "the checksum at its end does not fit: it was damaged or cut, or is no backup of this program");
@@ -66,6 +66,21 @@ public sealed class BackupFile : IDisposable
         finally
         {
             file?.Dispose();
+        }
+    }
+
+    /// <summary>What a backup says of itself, its checksums not compared: enough to tell whose it is and how much it holds. Null: it says nothing.</summary>
+    public static BackupManifest? Told(string path)
+    {
+        try
+        {
+            using var file = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.Read | FileShare.Delete);
+            using var zip = new ZipArchive(file, ZipArchiveMode.Read);
+            return ManifestIn(zip);
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException or InvalidDataException or FormatException or NotSupportedException or ArgumentException or OverflowException)
+        {
+            return null;
         }
     }
 
@@ -124,18 +139,8 @@ public sealed class BackupFile : IDisposable
             }
         }
 
-        if (!entries.Remove(BackupManifest.Name, out var told) || told.Length > MostParts * 200L)
-        {
-            throw new InvalidDataException($"it has no {BackupManifest.Name} of a backup");
-        }
-
-        using var text = new MemoryStream();
-        if (!Unpack(told, told.Length, piece => text.Write(piece)))
-        {
-            throw new InvalidDataException($"{BackupManifest.Name} is not as long as it says");
-        }
-
-        var manifest = BackupManifest.Parse(Encoding.ASCII.GetString(text.ToArray()));
+        entries.Remove(BackupManifest.Name);
+        var manifest = ManifestIn(zip);
         if (!manifest.Parts.Select(p => p.Name).ToHashSet().SetEquals(entries.Keys) || manifest.Parts.Count != entries.Count)
         {
             throw new InvalidDataException($"its files are not those that {BackupManifest.Name} lists");
@@ -155,6 +160,19 @@ public sealed class BackupFile : IDisposable
         }
 
         return new(path, zip, entries, manifest);
+    }
+
+    private static BackupManifest ManifestIn(ZipArchive zip)
+    {
+        if (zip.GetEntry(BackupManifest.Name) is not { } told || told.Length > MostParts * 200L)
+        {
+            throw new InvalidDataException($"it has no {BackupManifest.Name} of a backup");
+        }
+
+        using var text = new MemoryStream();
+        return Unpack(told, told.Length, piece => text.Write(piece))
+            ? BackupManifest.Parse(Encoding.ASCII.GetString(text.ToArray()))
+            : throw new InvalidDataException($"{BackupManifest.Name} is not as long as it says");
     }
 
     /// <summary>Unpacks so many bytes and no more, whatever the zip says of itself. False: there were more, or fewer.</summary>

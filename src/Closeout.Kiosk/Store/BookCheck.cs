@@ -27,7 +27,8 @@ public static class BookCheck
             witnesses.Add(new(last.Number, last.Sha, "the book has had them"));
         }
 
-        if (new Archive(folder).Seen() is { Number: > 0 } seen)
+        var (seen, unasked) = new Archive(folder).Witness();
+        if (seen is not null)
         {
             witnesses.Add(new(seen.Number, seen.Sha, "the archive has seen them"));
         }
@@ -42,7 +43,7 @@ public static class BookCheck
         return found with
         {
             Fault = found.Fault ?? AttachedFiles.FirstFault(folder),
-            Notes = [.. found.Notes, .. AttachedFiles.Odd(folder), .. folder.OddPages.Select(p => $"{p} has not the name of a page and is not read.")],
+            Notes = [.. found.Notes, .. unasked.Length > 0 ? new[] { unasked } : [], .. AttachedFiles.Odd(folder), .. folder.OddPages.Select(p => Disk.IsLeftover(p) ? Disk.Leftover(p) : $"{p} has not the name of a page and is not read.")],
         };
     }
 

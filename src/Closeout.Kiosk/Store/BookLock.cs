@@ -17,34 +17,43 @@ public sealed class BookLock : IDisposable
     private BookLock(FileStream held) => this.held = held;
 
     /// <exception cref="BookException">Another program holds it all the while, or the folder cannot be written.</exception>
-    public static BookLock Take(string path)
+    public static BookLock Take(string path) => Take(path, FileMode.OpenOrCreate, FileAccess.ReadWrite);
+
+    /// <summary>Takes it to look only, where nothing can or may be written. Null: nobody ever took it, so nobody holds it.</summary>
+    /// <exception cref="BookException">Another program holds it all the while, or it cannot be opened.</exception>
+    public static BookLock? TakeToLook(string path) => File.Exists(path) ? Take(path, FileMode.Open, FileAccess.Read) : null;
+
+    private static BookLock Take(string path, FileMode mode, FileAccess access)
     {
         var waited = Stopwatch.StartNew();
         while (true)
         {
             try
             {
-                return new(Disk.Own(path, FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None));
+                return new(Disk.Own(path, mode, access, FileShare.None));
             }
-            catch (Exception e) when (e is UnauthorizedAccessException or DirectoryNotFoundException)
-            {
-                throw new BookException($"The book at {Path.GetDirectoryName(path)} cannot be written: {e.Message} Nothing was recorded; make the folder writable and try again.", e);
-            }
-            catch (IOException e) when (waited.Elapsed > Patience)
-            {
-                throw new BookException($"The book at {Path.GetDirectoryName(path)} is in use: another program has held it for {Patience.TotalSeconds:0} seconds. Nothing was recorded; try again when it is done.", e);
-            }
-            catch (IOException)
+            catch (IOException e) when (Disk.IsHeld(e) && waited.Elapsed <= Patience)
             {
                 // Short waits all along: whoever appends in a row frees it for a moment only, and who looks seldom waits in vain.
                 Thread.Sleep(1);
+            }
+            catch (IOException e) when (Disk.IsHeld(e))
+            {
+                throw new BookException($"The book at {Path.GetDirectoryName(path)} is in use: another program has held it for {Patience.TotalSeconds:0} seconds. Nothing was recorded; try again when it is done.", e);
+            }
+            catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+            {
+                // A disk that is full, broken or not to be written does not get better by waiting.
+                throw new BookException($"The book at {Path.GetDirectoryName(path)} cannot be {(access == FileAccess.Read ? "read" : "written")}: {e.Message} Nothing was recorded; make the folder writable, with room, and try again.", e);
             }
         }
     }
 
     /// <summary>
     /// The newest page, as a holder before this one told it; null: nobody did. It is never older than the newest page there
-    /// is, so whoever finds the own date here need not look through years of pages.
+    /// is, so whoever finds the own date here need not look through years of pages. The one exception: a page that somebody
+    /// copies in by hand while kiosks have the day before open. They go on writing to that day, and it is found at their next
+    /// look, once a second; <c>check</c> tells the page that does not follow.
     /// </summary>
     public DateOnly? Newest
     {

@@ -1,5 +1,4 @@
 using System.Globalization;
-using System.Runtime.ExceptionServices;
 
 namespace Closeout.Store;
 
@@ -18,7 +17,6 @@ public sealed class DailyBackup(BookFolder folder, string where, int keep, TimeP
     private DateTimeOffset next = DateTimeOffset.MinValue;
     private Thread? writing;
     private volatile string failed = "";
-    private volatile ExceptionDispatchInfo? fault;
 
     /// <summary>Begins the day's backup, if there is none. Returns at once, and costs nothing when the day was seen already.</summary>
     public void Begin()
@@ -38,8 +36,6 @@ public sealed class DailyBackup(BookFolder folder, string where, int keep, TimeP
     /// <summary>What went wrong since this was last asked; empty: nothing. What failed is tried again an hour later.</summary>
     public string Failure()
     {
-        // A fault of ours: thrown here, for on its own thread it would end the program with the terminal as it is.
-        fault?.Throw();
         if (failed.Length == 0)
         {
             return "";
@@ -65,7 +61,8 @@ public sealed class DailyBackup(BookFolder folder, string where, int keep, TimeP
         }
         catch (Exception e)
         {
-            fault = ExceptionDispatchInfo.Capture(e);
+            // A fault of ours. On this thread it would end the program with the terminal as it is, and no backup is worth an evening.
+            failed = $"Today's backup was not made, by a fault of this program ({e.GetType().Name}: {e.Message}). Make one by hand with: closeout backup --out FILE";
         }
     }
 
@@ -90,7 +87,7 @@ public sealed class DailyBackup(BookFolder folder, string where, int keep, TimeP
             return;
         }
 
-        Thin(now);
+        Thin(file, now);
     }
 
     /// <summary>Two books that share a folder would take each other's backup for their own.</summary>
@@ -103,34 +100,38 @@ public sealed class DailyBackup(BookFolder folder, string where, int keep, TimeP
         }
     }
 
-    /// <summary>Removes this book's backups beyond those to keep, and what a program that died left half-written.</summary>
-    private void Thin(DateTimeOffset now)
+    /// <summary>
+    /// Removes this book's backups beyond those to keep, and what a program that died left half-written. The newest are those
+    /// that hold the most entries: the names and times of a clock that once ran ahead say nothing. The one just made stays in any case.
+    /// </summary>
+    private void Thin(string made, DateTimeOffset now)
     {
-        foreach (var old in Directory.EnumerateFiles(where, "closeout-*.zip").Where(f => DateOf(f) is not null).OrderByDescending(DateOf).Skip(keep).Where(f => BookOf(f) is { } book && book == Mine).ToList())
+        try
         {
-            File.Delete(old);
-        }
+            var mine = Mine;
+            var old = Directory.EnumerateFiles(where, "closeout-*.zip")
+                .Where(f => DateOf(f) is not null && Path.GetFileName(f) != Path.GetFileName(made))
+                .Select(f => (File: f, Told: BackupFile.Told(f)))
+                .Where(f => f.Told is { } told && told.Book == mine)
+                .OrderByDescending(f => f.Told!.Entries).ThenByDescending(f => f.Told!.Made)
+                .Skip(keep - 1);
+            foreach (var (file, _) in old.ToList())
+            {
+                File.Delete(file);
+            }
 
-        foreach (var half in Directory.EnumerateFiles(where, "closeout-*.zip.*.new").Where(f => File.GetLastWriteTimeUtc(f) < now.UtcDateTime.AddDays(-1)).ToList())
+            foreach (var half in Directory.EnumerateFiles(where, "closeout-*.zip.*.new").Where(f => File.GetLastWriteTimeUtc(f) < now.UtcDateTime.AddDays(-1)).ToList())
+            {
+                File.Delete(half);
+            }
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            File.Delete(half);
+            failed = $"Today's backup was made, and an old one cannot be removed: {e.Message} See to the folder {where}.";
         }
     }
 
     private string? Mine => folder.Dates is [var first, ..] ? PageEnds.FirstSha(folder.Page(first)) : null;
-
-    private static string? BookOf(string file)
-    {
-        try
-        {
-            using var backup = BackupFile.Open(file);
-            return backup.Manifest.Book;
-        }
-        catch (BookException)
-        {
-            return null;
-        }
-    }
 
     private static string FileName(DateOnly date) => $"closeout-{date:yyyy-MM-dd}.zip";
 

@@ -7,6 +7,7 @@ namespace Closeout.Store;
 internal static partial class Disk
 {
     private const int WindowsSharingViolation = unchecked((int)0x80070020);
+    private const int WindowsLockViolation = unchecked((int)0x80070021);
 
     // errno EWOULDBLOCK, which the runtime hands on as it is.
     private const int LinuxWouldBlock = 11;
@@ -53,37 +54,68 @@ internal static partial class Disk
         }
     }
 
+    /// <summary>What a file that is being written whole is called until it is: a name of each writer's own, so that none takes away another's.</summary>
+    public static string Beside(string path) => $"{path}.{Guid.NewGuid():N}.new";
+
+    /// <summary>Whether it is called so: a writer that died left it, and it is nothing.</summary>
+    public static bool IsLeftover(string path) => path.EndsWith(".new", StringComparison.Ordinal);
+
+    public static string Leftover(string path) => $"{path} was begun by a program that died, and is not read; it may be deleted.";
+
     /// <summary>Writes a file whole: beside its place, flushed, then renamed in.</summary>
     /// <param name="own">Whether the file belongs to a book, and only its owner may read it; otherwise the user's own mask decides.</param>
+    /// <exception cref="IOException">It cannot be written; nothing is left behind.</exception>
+    /// <exception cref="UnauthorizedAccessException">It may not be written; nothing is left behind.</exception>
     public static void WriteWhole(string path, ReadOnlySpan<byte> bytes, bool own)
     {
-        var beside = path + ".new";
+        var (beside, made) = (Beside(path), false);
         try
         {
-            using (var file = Open(beside, FileMode.Create, FileAccess.Write, FileShare.None, own))
+            using (var file = Open(beside, FileMode.CreateNew, FileAccess.Write, FileShare.None, own))
             {
+                made = true;
                 file.Write(bytes);
                 file.Flush(flushToDisk: true);
             }
 
             File.Move(beside, path, overwrite: true);
         }
-        catch (ArgumentOutOfRangeException e)
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException or ArgumentOutOfRangeException)
         {
-            File.Delete(beside);
-            throw TooLong(e);
-        }
-        catch
-        {
-            File.Delete(beside);
-            throw;
+            if (made)
+            {
+                File.Delete(beside);
+            }
+
+            // Nobody knows the name beside: what is told is the file's own.
+            var message = e.Message.Replace(Path.GetFullPath(beside), Path.GetFullPath(path), StringComparison.Ordinal);
+            throw e switch
+            {
+                ArgumentOutOfRangeException tooLong => TooLong(tooLong),
+                UnauthorizedAccessException => new UnauthorizedAccessException(message, e),
+                _ => new IOException(message, e),
+            };
         }
 
         FlushFolder(Path.GetDirectoryName(Path.GetFullPath(path))!);
     }
 
+    /// <summary>Writes to files in any way.</summary>
+    /// <exception cref="IOException">A file may not become so long; that is told as a wrong argument, and only here nothing else is.</exception>
+    public static void Writing(Action write)
+    {
+        try
+        {
+            write();
+        }
+        catch (ArgumentOutOfRangeException e)
+        {
+            throw TooLong(e);
+        }
+    }
+
     /// <summary>Whether a file could not be opened because another program holds it, and not for want of room or a fault of the disk.</summary>
-    public static bool IsHeld(IOException e) => e.HResult is WindowsSharingViolation or LinuxWouldBlock or MacWouldBlock;
+    public static bool IsHeld(IOException e) => e.HResult is WindowsSharingViolation or WindowsLockViolation or LinuxWouldBlock or MacWouldBlock;
 
     /// <summary>Opens a file of a book; one that is made is for its owner alone. On Windows the profile's rights decide.</summary>
     public static FileStream Own(string path, FileMode mode, FileAccess access, FileShare share) => Open(path, mode, access, share, own: true);
@@ -157,8 +189,8 @@ internal static partial class Disk
         return new(path, options);
     }
 
-    /// <summary>A file that may not become so long is told as a wrong argument; it is the disk's limit, or the user's.</summary>
-    private static IOException TooLong(ArgumentOutOfRangeException e) => new(e.Message, e);
+    /// <summary>The system tells a file that may not become so long as a wrong argument.</summary>
+    private static IOException TooLong(ArgumentOutOfRangeException e) => new("The file may not become so long: the disk has a limit for one file, or the user has.", e);
 
     [LibraryImport("libc", EntryPoint = "open", StringMarshalling = StringMarshalling.Utf8)]
     private static partial int Open(string path, int flags);

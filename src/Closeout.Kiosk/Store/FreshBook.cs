@@ -44,15 +44,22 @@ internal sealed class FreshBook(BookFolder target) : IDisposable
 
     public void Dispose()
     {
-        if (Directory.Exists(Folder.Path))
+        try
         {
-            Directory.Delete(Folder.Path, recursive: true);
-        }
+            if (Directory.Exists(Folder.Path))
+            {
+                Directory.Delete(Folder.Path, recursive: true);
+            }
 
-        // The innermost first; one in which another program has put something meanwhile stays.
-        foreach (var folder in above.Where(f => Directory.Exists(f) && !Directory.EnumerateFileSystemEntries(f).Any()))
+            // The innermost first; one in which another program has put something meanwhile stays.
+            foreach (var folder in above.Where(f => Directory.Exists(f) && !Directory.EnumerateFileSystemEntries(f).Any()))
+            {
+                Directory.Delete(folder);
+            }
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            Directory.Delete(folder);
+            // The disk failed already, and that is what is told; what stays has a name that no book has.
         }
     }
 }

@@ -26,18 +26,7 @@ internal sealed partial record LastEntry(int Number, DateOnly Date, string Sha, 
     }
 
     /// <summary>The same; where the file is gone or damaged, what the archive has seen.</summary>
-    public static LastEntry? Known(BookFolder folder)
-    {
-        try
-        {
-            return Read(folder) ?? new Archive(folder).LastSeen();
-        }
-        catch (BookException)
-        {
-            // The archive is in use or cannot be locked, and this is only a second opinion.
-            return null;
-        }
-    }
+    public static LastEntry? Known(BookFolder folder) => Read(folder) ?? new Archive(folder).LastSeen();
 
     /// <summary>Tells it, under the book's lock and after the entry is on disk.</summary>
     public void Write(BookFolder folder)

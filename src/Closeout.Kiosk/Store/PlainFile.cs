@@ -2,6 +2,9 @@ using System.Runtime.InteropServices;
 
 namespace Closeout.Store;
 
+/// <summary>In the place of a file there is something else; the message says what.</summary>
+internal sealed class NoPlainFileException(string message) : IOException(message);
+
 /// <summary>Reads files that somebody else put there. What is no plain file - a folder, a pipe, a device - is an error at once, never a wait and never an endless read.</summary>
 internal static partial class PlainFile
 {
@@ -43,7 +46,7 @@ internal static partial class PlainFile
     {
         if (Directory.Exists(path))
         {
-            throw new IOException("a folder");
+            throw new NoPlainFileException("a folder");
         }
 
         Refuse(path);
@@ -80,7 +83,7 @@ internal static partial class PlainFile
         using var file = new Microsoft.Win32.SafeHandles.SafeFileHandle(opened, ownsHandle: true);
         if (!IsPlain(file))
         {
-            throw new IOException("a pipe or a device, and no file");
+            throw new NoPlainFileException("a pipe or a device, and no file");
         }
     }
 

@@ -15,7 +15,7 @@ public static class Restore
             fresh.Make();
             foreach (var part in backup.Manifest.Parts)
             {
-                Unpack(backup, part, Path.Combine([fresh.Folder.Path, .. part.Name.Split('/')]));
+                Disk.Writing(() => Unpack(backup, part, Path.Combine([fresh.Folder.Path, .. part.Name.Split('/')])));
             }
 
             var found = BookCheck.Of(fresh.Folder);

@@ -16,7 +16,8 @@ public static class Salvage
         {
             var whole = AttachedFiles.Of(from).Where(AttachedFiles.IsWhole).Select(f => Path.GetFileName(f)).ToHashSet();
             var (good, bad) = SalvagedLines.Gather(from);
-            var chain = SalvagedChain.Of(good, bad, LastEntry.Read(from), new Archive(from).Seen());
+            var (seen, unasked) = new Archive(from).Witness();
+            var chain = SalvagedChain.Of(good, bad, LastEntry.Read(from), seen is null ? (0, "") : (seen.Number, seen.Sha));
             var book = SalvagedBook.Of(chain, now, whole.Contains);
             if (good.Count == 0 && bad.Count == 0)
             {
@@ -38,7 +39,7 @@ public static class Salvage
             }
 
             fresh.Keep();
-            return new(book.Kept, chain.Entries - book.Kept, book.Pages.Count, [.. bad.Select(b => b.ToString()), .. chain.Left, .. book.Said, .. attachments]);
+            return new(book.Kept, chain.Entries - book.Kept, book.Pages.Count, [.. unasked.Length > 0 ? new[] { unasked } : [], .. bad.Select(b => b.ToString()), .. chain.Left, .. book.Said, .. attachments]);
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
@@ -104,7 +105,10 @@ public static class Salvage
         Disk.MakeFolder(folder);
         using var source = new FileStream(file, FileMode.Open, FileAccess.Read, FileShare.Read);
         using var target = Disk.Own(Path.Combine(folder, Path.GetFileName(file)), FileMode.CreateNew, FileAccess.Write, FileShare.None);
-        source.CopyTo(target);
-        target.Flush(flushToDisk: true);
+        Disk.Writing(() =>
+        {
+            source.CopyTo(target);
+            target.Flush(flushToDisk: true);
+        });
     }
 }

@@ -35,7 +35,7 @@ public sealed class VanSeats(BookFolder folder, string kiosk) : IDisposable
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            throw new BookException($"The book at {folder.Path} cannot be written: {e.Message} Make the folder writable and try again.", e);
+            throw new BookException($"The book at {folder.Path} cannot be written: {e.Message} Make the folder writable, with room, and try again.", e);
         }
 
         Van = van;

@@ -97,15 +97,19 @@ public static class KilledCommands
                 faults.Add($"{when}: {file} is not whole: {bytes.Length} bytes of {expected[file].Length}");
             }
 
-            var beside = Directory.GetDirectories(outDir).Where(d => d != book.Path).ToList();
-            left += beside.Count;
-            beside.ForEach(d => Directory.Delete(d, recursive: true));
+            left += Beside(outDir).Count;
             var again = Spoken.By(() => RehearseCommand.Run(Repository.SampleDay, outDir, null, null, final: false));
             if (again.Code != ExitCode.Done)
             {
                 faults.Add($"{when}: it does not run again: {again.Err.Trim()}");
                 Directory.Delete(outDir, recursive: true);
                 Directory.CreateDirectory(outDir);
+            }
+
+            if (Beside(outDir) is [var beside, ..])
+            {
+                faults.Add($"{when}: {beside} is left when it ran again");
+                Directory.Delete(beside, recursive: true);
             }
         }
     }
@@ -134,6 +138,9 @@ public static class KilledCommands
 
     private static Dictionary<string, byte[]> Files(string folder) =>
         Directory.EnumerateFiles(folder, "*.csv").ToDictionary(f => Path.GetFileName(f), File.ReadAllBytes);
+
+    /// <summary>What lies beside the book; the pattern matches the book too.</summary>
+    private static IReadOnlyList<string> Beside(string outDir) => [.. Directory.GetDirectories(outDir, "book.*").Where(d => Path.GetFileName(d) != "book")];
 
     private static Process Begin(string outDir) => Started.Begin("closeout.dll", Path.GetTempPath(), "rehearse", Repository.SampleDay, "--out", outDir);
 

@@ -78,5 +78,5 @@ public sealed class PhotosCommandTests : IDisposable
         return taken.Sha256;
     }
 
-    private Spoken Run(DateOnly? date = null) => Spoken.By(() => PhotosCommand.Run(kiosk.Folder, date, temp["out"]));
+    private Spoken Run(DateOnly? date = null) => Spoken.By(() => PhotosCommand.Run(kiosk.Folder, date, temp["out"], TimeProvider.System));
 }

@@ -66,7 +66,8 @@ internal static partial class Transcript
         var run = Started.Closeout(temp.Path, [.. args.Select(a => a == "\"\"" ? "" : a)]);
         var text = new StringBuilder();
         text.Append(anything && run.Out.Length > 0 ? "...\n" : Drawn().Replace(run.Out.Replace("\r\n", "\n", StringComparison.Ordinal), "######"));
-        foreach (var error in run.Err.Split('\n')[..^1])
+        // How far the archive is, is said only where the machine is busy.
+        foreach (var error in run.Err.Split('\n')[..^1].Where(e => !e.StartsWith("Bringing the archive up to the pages: ", StringComparison.Ordinal)))
         {
             text.Append("! ").Append(error).Append('\n');
         }

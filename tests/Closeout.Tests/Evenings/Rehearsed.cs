@@ -45,7 +45,7 @@ internal sealed class Rehearsed : IDisposable
     /// <summary>What <c>photos --out</c> writes: the files below its folder, by their path.</summary>
     public IReadOnlyDictionary<string, byte[]> Photos()
     {
-        var said = Spoken.By(() => PhotosCommand.Run(new BookFolder(temp["out", "book"]), null, temp["photos"]));
+        var said = Spoken.By(() => PhotosCommand.Run(new BookFolder(temp["out", "book"]), null, temp["photos"], TimeProvider.System));
         return said.Code == 0
             ? Directory.EnumerateFiles(temp["photos"], "*", SearchOption.AllDirectories).ToDictionary(f => Path.GetRelativePath(temp["photos"], f).Replace('\\', '/'), File.ReadAllBytes)
             : throw new InvalidOperationException(said.Err);

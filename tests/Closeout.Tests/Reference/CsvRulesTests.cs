@@ -86,7 +86,7 @@ public class CsvRulesTests
     }
 
     [Fact]
-    public void What_is_written_is_read_as_it_was() => Gen.Char["ab ,\"\r\nä1"].Array[1, 8].Select(c => "x" + new string(c)).Array[3].Holds(
+    public void What_is_written_is_read_as_it_was() => Gen.OneOf("a", "b", " ", ",", "\"", "\r\n", "\n", "ä", "1").Array[1, 8].Select(c => "x" + string.Concat(c)).Array[3].Holds(
         fields => Read("aaa,bbb,ccc\r\n" + Written(fields)).Rows.Single().Should().Equal(fields));
 
     /// <summary>First characters that a spreadsheet runs: OWASP, CSV Injection, as cited by an advisory of 2021, VERIFIED: = + - @ TAB CR.</summary>
@@ -95,9 +95,14 @@ public class CsvRulesTests
     [InlineData("+1")]
     [InlineData("-1")]
     [InlineData("@SUM(A1)")]
+    [InlineData("\r\n=1")]
+    public void Text_that_a_spreadsheet_would_run_gets_an_apostrophe(string text) => Written(text).Trim('"').Should().StartWith("'" + text);
+
+    /// <summary>TAB and a lone CR never come out, and so never first.</summary>
+    [Theory]
     [InlineData("\t=1")]
     [InlineData("\r=1")]
-    public void Text_that_a_spreadsheet_would_run_gets_an_apostrophe(string text) => Written(text).Trim('"').Should().StartWith("'" + text);
+    public void Text_that_would_steer_a_terminal_begins_with_a_dot(string text) => Written(text).Trim('"').Should().StartWith("·=1");
 
     [Fact]
     public void An_apostrophe_comes_only_where_it_must() => Written("a=1", " =1", "1-1", "").Should().Be("a=1, =1,1-1,\r\n");

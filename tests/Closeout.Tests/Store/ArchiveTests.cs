@@ -136,7 +136,7 @@ public sealed class ArchiveTests
         var expected = Boxes(book);
         File.WriteAllText(Path.Combine(book.Folder.Archive, "closeout.db"), "nonsense");
 
-        var said = Spoken.By(() => Closeout.Commands.ArchiveCommand.Run(book.Folder));
+        var said = Spoken.By(() => Closeout.Commands.ArchiveCommand.Run(book.Folder, TimeProvider.System));
 
         said.Out.Should().MatchRegex(@"^Made the archive anew from 1 page, \d+ entries, in \d+\.\d s\.\n$");
         Boxes(book).Should().Equal(expected);
@@ -150,7 +150,7 @@ public sealed class ArchiveTests
         var lines = LongBook.Lines(book.Page);
         LongBook.Write(book.Page, lines[..^1]);
 
-        var making = () => Closeout.Commands.ArchiveCommand.Run(book.Folder);
+        var making = () => Closeout.Commands.ArchiveCommand.Run(book.Folder, TimeProvider.System);
 
         making.Should().Throw<BookException>().WithMessage("The archive was left as it is: * missing at the end*");
         new Archive(book.Folder).Seen().Number.Should().Be(5);

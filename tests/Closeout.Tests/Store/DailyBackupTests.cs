@@ -55,6 +55,62 @@ public sealed class DailyBackupTests : IDisposable
     }
 
     [Fact]
+    public void A_clock_that_ran_ahead_never_costs_a_newer_backup_than_it_keeps()
+    {
+        var right = clock.Now;
+        clock.Now = right.AddYears(4);
+        for (var day = 0; day < 2; day++, clock.Now = clock.Now.AddDays(1))
+        {
+            Run(new DailyBackup(book.Folder, Where, 2, clock)).Should().BeEmpty();
+        }
+
+        clock.Now = right;
+        for (var day = 0; day < 2; day++, clock.Now = clock.Now.AddDays(1))
+        {
+            SmallBook.Count(book.Book, SmallBook.B1, kept: 2 + day).Should().BeNull();
+            Run(new DailyBackup(book.Folder, Where, 2, clock)).Should().BeEmpty();
+            Names().Should().Contain($"closeout-2026-03-{4 + day:00}.zip", "it was made just now").And.HaveCount(2);
+        }
+
+        Names().Should().Equal(["closeout-2026-03-04.zip", "closeout-2026-03-05.zip"], "they hold more entries than those of 2030");
+    }
+
+    [Fact]
+    public void One_alone_that_is_kept_is_the_one_just_made()
+    {
+        clock.Now = clock.Now.AddYears(4);
+        Run(new DailyBackup(book.Folder, Where, 1, clock)).Should().BeEmpty();
+        clock.Now = clock.Now.AddYears(-4);
+        Run(new DailyBackup(book.Folder, Where, 1, clock)).Should().BeEmpty();
+
+        Names().Should().Equal("closeout-2026-03-04.zip");
+    }
+
+    [Fact]
+    public void A_clock_before_1980_is_no_reason_to_have_no_backup()
+    {
+        clock.Now = new(1970, 1, 5, 16, 30, 0, TimeSpan.Zero);
+
+        Run(new DailyBackup(book.Folder, Where, 14, clock)).Should().BeEmpty();
+
+        Names().Should().Equal("closeout-1970-01-05.zip");
+        Restore.Into(new(temp["back"]), Path.Combine(Where, "closeout-1970-01-05.zip")).Made.Year.Should().Be(1970);
+    }
+
+    [Fact]
+    public void A_fault_of_the_program_is_a_sentence_on_the_wall_and_ends_no_evening()
+    {
+        var daily = new DailyBackup(book.Folder, "a\0b", 14, clock);
+        var session = new KioskSession(new Desk(book.Book, clock), new Archive(book.Folder), new Attachments(book.Folder), daily: daily);
+
+        session.Refresh();
+        daily.Finish(TimeSpan.FromSeconds(20));
+        session.Refresh();
+
+        session.Model.Said.Should().StartWith("Today's backup was not made, by a fault of this program (ArgumentException: ").And.EndWith("Make one by hand with: closeout backup --out FILE");
+    }
+
+    [Fact]
     public void None_is_written_when_none_is_to_be_kept()
     {
         Run(new DailyBackup(book.Folder, Where, 0, clock)).Should().BeEmpty();

@@ -1,0 +1,132 @@
+using System.Diagnostics;
+using Closeout.Store;
+using FluentAssertions;
+using Xunit;
+
+namespace Closeout.Tests.Store;
+
+/// <summary>A book that may only be read, and a check that only reads.</summary>
+public sealed class ReadOnlyBookTests
+{
+    private static readonly string[] AsNobody = ["setpriv", "--reuid", "65534", "--regid", "65534", "--clear-groups"];
+
+    [Fact]
+    public void Check_and_repair_of_a_book_on_a_disk_that_cannot_be_written_work_with_the_archive_as_a_witness()
+    {
+        using var book = new LongBook();
+        if (!Runs("unshare", "-m", "true"))
+        {
+            return;
+        }
+
+        File.Delete(book.Folder.Last);
+        string[] readOnly = ["unshare", "-m", "sh", "-c", "mount --bind \"$0\" \"$0\" && mount -o remount,ro,bind \"$0\" && exec \"$@\"", book.Folder.Path];
+
+        var check = Started.CloseoutBy(readOnly, book.Temp.Path, "--book", book.Folder.Path, "check");
+        var repair = Started.CloseoutBy(readOnly, book.Temp.Path, "--book", book.Folder.Path, "check", "--repair", "--out", "saved");
+        CutOff(book);
+        var cut = Started.CloseoutBy(readOnly, book.Temp.Path, "--book", book.Folder.Path, "check");
+
+        check.Code.Should().Be(0, check.Out + check.Err);
+        check.Out.Should().NotContain("was not asked");
+        repair.Code.Should().Be(0, repair.Out + repair.Err);
+        cut.Code.Should().Be(1);
+        cut.Err.Should().Contain("the archive has seen them");
+    }
+
+    [Fact]
+    public void Check_of_a_book_of_which_nothing_may_be_written_works_for_whoever_may_read_it()
+    {
+        using var book = new LongBook();
+        var root = Environment.IsPrivilegedProcess;
+        if (OperatingSystem.IsWindows() || (root && (!Runs([.. AsNobody, "true"]) || !Runs("chown", "-R", "65534", book.Folder.Path))))
+        {
+            return;
+        }
+
+        Runs("chmod", "-R", "a-w", book.Folder.Path).Should().BeTrue();
+        try
+        {
+            var said = Started.CloseoutBy(root ? AsNobody : [], book.Temp.Path, "--book", book.Folder.Path, "check");
+
+            said.Code.Should().Be(0, said.Out + said.Err);
+            said.Out.Should().NotContain("was not asked").And.EndWith("the ledger balances.\n");
+        }
+        finally
+        {
+            Runs("chmod", "-R", "u+w", book.Folder.Path);
+        }
+    }
+
+    [Fact]
+    public void A_folder_of_the_book_that_may_not_be_read_is_a_sentence()
+    {
+        foreach (var folder in new[] { "files", "pages" })
+        {
+            using var book = new LongBook();
+            var root = Environment.IsPrivilegedProcess;
+            if (OperatingSystem.IsWindows() || (root && (!Runs([.. AsNobody, "true"]) || !Runs("chown", "-R", "65534", book.Folder.Path))))
+            {
+                return;
+            }
+
+            var path = Path.Combine(book.Folder.Path, folder);
+            Runs("chmod", "0", path).Should().BeTrue();
+            var said = Started.CloseoutBy(root ? AsNobody : [], book.Temp.Path, "--book", book.Folder.Path, "check");
+            Runs("chmod", "700", path);
+
+            said.Code.Should().BeOneOf(1, 3);
+            said.Err.Should().Contain($"at {path} cannot be listed: ").And.NotContain("   at ");
+        }
+    }
+
+    [Fact]
+    public void Check_changes_not_a_byte_and_makes_not_a_file()
+    {
+        using var book = new LongBook();
+        File.Delete(book.Folder.Last);
+        var before = Everything(book.Folder.Path);
+
+        Spoken.By(() => Closeout.Commands.CheckCommand.Run(book.Folder)).Code.Should().Be(0);
+        Salvage.Into(book.Folder, new(book.Temp["saved"]), SmallBook.At(9)).Lost.Should().Be(0);
+
+        Everything(book.Folder.Path).Should().Equal(before);
+    }
+
+    [Fact]
+    public void An_archive_in_use_bears_no_witness_and_a_note_says_so()
+    {
+        using var book = new LongBook();
+        using var held = BookLock.Take(Path.Combine(book.Folder.Archive, "lock"));
+
+        var said = Spoken.By(() => Closeout.Commands.CheckCommand.Run(book.Folder));
+
+        said.Code.Should().Be(0);
+        said.Out.Should().Contain($"The archive at {book.Folder.Archive} was not asked what it has seen. The book at {book.Folder.Archive} is in use");
+    }
+
+    private static void CutOff(LongBook book)
+    {
+        var page = book.Folder.Page(LongBook.Third);
+        var lines = File.ReadAllLines(page);
+        File.WriteAllText(page, string.Concat(lines[..^1].Select(l => l + "\n")));
+    }
+
+    private static List<string> Everything(string folder) =>
+        [.. Directory.EnumerateFileSystemEntries(folder, "*", SearchOption.AllDirectories).Order(StringComparer.Ordinal)
+            .Select(f => $"{f} {File.GetLastWriteTimeUtc(f):O} {(File.Exists(f) ? Convert.ToHexString(System.Security.Cryptography.SHA256.HashData(File.ReadAllBytes(f))) : "")}")];
+
+    private static bool Runs(params string[] words)
+    {
+        try
+        {
+            using var process = Process.Start(new ProcessStartInfo(words[0], words[1..]) { RedirectStandardError = true })!;
+            process.WaitForExit();
+            return process.ExitCode == 0;
+        }
+        catch (System.ComponentModel.Win32Exception)
+        {
+            return false;
+        }
+    }
+}
