@@ -67,7 +67,7 @@ internal static partial class PlainFile
             var told = new byte[StatSize];
             if (Stat(AtCurrentFolder, path, 0, ModeAsked, told) == 0 && (BitConverter.ToUInt16(told, ModeAt) & KindOfFile) != Regular)
             {
-                throw new IOException("a pipe or a device, and no file");
+                throw new NoPlainFileException("a pipe or a device, and no file");
             }
 
             return;
