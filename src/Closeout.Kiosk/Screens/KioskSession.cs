@@ -151,7 +151,7 @@ public sealed class KioskSession(Desk desk, Archive archive, Attachments attachm
                 Model = Told(Behalf(behalf), $"{behalf.Van} is closed out for {behalf.For}; the wall says so.");
                 break;
             case EndDayAct end:
-                Model = desk.EndDay(end.Next, end.Lead) is { } refused ? Model with { Said = refused.Text } : new(new WallScreen(), $"{View.Day(desk.Depot.Date)} is open. Load its day folder for bookings and visit reports.");
+                Model = desk.EndDay(end.Next, end.Lead) is { } refused ? Refused.By(Model, refused) : new(new WallScreen(), $"{View.Day(desk.Depot.Date)} is open. Load its day folder for bookings and visit reports.");
                 break;
             case DayBookAct:
                 Model = new(new DayBookScreen([.. DayBookWords.Of(desk.Entries()).Reverse()]));
@@ -168,7 +168,7 @@ public sealed class KioskSession(Desk desk, Archive archive, Attachments attachm
     }
 
     private Model Told(Refusal? refusal, string done) =>
-        refusal is null ? PlanKeys.Recorded(desk.Plan, desk.Depot, Model, done) : Model with { Said = refusal.Text };
+        refusal is null ? PlanKeys.Recorded(desk.Plan, desk.Depot, Model, done) : Refused.By(Model, refusal);
 
     /// <summary>Everything that was not answered as booked, one entry each, then the lead's name. The lead is looked at first: nothing is half done.</summary>
     private Refusal? Behalf(BehalfAct act)
@@ -233,7 +233,7 @@ public sealed class KioskSession(Desk desk, Archive archive, Attachments attachm
         {
             if (desk.Record(command) is { } refusal)
             {
-                Model = Update.Refused(desk.Depot, Model, command, refusal);
+                Model = Refused.Answer(desk.Depot, Model, command, refusal);
                 return;
             }
         }

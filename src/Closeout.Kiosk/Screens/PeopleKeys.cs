@@ -30,7 +30,7 @@ public static class PeopleKeys
     /// <summary>What a form comes to.</summary>
     public static DeskAnswer Answer(DeskScreen s) => (s.Task, DeskForms.By(s.Form)) switch
     {
-        (_, null) => "That is a lead's: type the lead's code.",
+        (_, null) => ("by", "That is a lead's: type the lead's code."),
         (DeskTask.ResetPin, { } lead) => new DeskAnswer(new ResetPinAct(s.Person!.Value, lead), null),
         (DeskTask.IssuePin, { } lead) => new DeskAnswer(new IssuePinAct(s.Person!.Value, lead), null),
         _ => throw new InvalidOperationException($"no act for {s.Task}"),

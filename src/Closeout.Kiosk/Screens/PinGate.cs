@@ -67,7 +67,7 @@ public sealed class PinGate(Desk desk, Pins pins)
 
         var pin = Pins.Draw(person);
         return desk.Record(new IssuePin(person.Code, pins.Hash(pin), act.Lead)) is { } refusal
-            ? model with { Said = refusal.Text }
+            ? Refused.By(model, refusal)
             : new(new IssuedScreen(person.Code, pin, ((DeskScreen)model.Screen).Back));
     }
 
@@ -90,18 +90,21 @@ public sealed class PinGate(Desk desk, Pins pins)
         desk.Refresh();
         if (desk.Depot.Setup.Find(code) is not { } person)
         {
-            return (model with { Said = Refusal.NoSuchTechnician(code).Text }, null);
+            return (Unasked(model, Refusal.NoSuchTechnician(code)), null);
         }
 
         var ask = new PinScreen(person.Code, act, model.Screen, pins.Kiosk);
         return desk.Depot.Pins.Of(person.Code) switch
         {
-            { IsLocked: true } own => (model with { Said = PinRefusal.Locked(person, own.Failures).Text }, null),
+            { IsLocked: true } own => (Unasked(model, PinRefusal.Locked(person, own.Failures)), null),
             { Hash: not null } => (model with { Screen = ask }, null),
-            _ when person.IsLead => (model with { Said = PinRefusal.LeadHasNone(person).Text }, null),
+            _ when person.IsLead => (Unasked(model, PinRefusal.LeadHasNone(person)), null),
             _ => (model with { Screen = ask with { Stage = PinStage.Choose } }, null),
         };
     }
+
+    /// <summary>Nobody's PIN is asked: the code is another's, or none.</summary>
+    private static Model Unasked(Model model, Refusal refusal) => Refused.At(model, model.Screen is DeskScreen ? "by" : "technician", refusal.Text);
 
     /// <summary>The failure is on disk before the next try.</summary>
     private (Model, Act?) Tried(Model model, PinScreen s)

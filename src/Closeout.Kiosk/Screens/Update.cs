@@ -50,26 +50,6 @@ public static class Update
         _ => model,
     };
 
-    /// <summary>A command was refused: the screen stays, and says why.</summary>
-    public static Model Refused(Depot depot, Model model, Command command, Refusal refusal) => model.Screen is CloseoutScreen s
-        ? new(s with { Doubted = refusal.AskAgain ? command : null, Form = Instead(depot, s, refusal) with { Focus = Doubtful(s, refusal) } }, refusal.Text)
-        : model with { Said = refusal.Text };
-
-    /// <summary>The form with the reading that was probably meant.</summary>
-    private static Form Instead(Depot depot, CloseoutScreen s, Refusal refusal) => refusal.InsteadMi is { } mi
-        ? s.Form.With(s.Form["odometer"] with { Typed = depot.Setup.Units.Distance(mi).Split(' ')[0], IsOffered = true })
-        : s.Form;
-
-    /// <summary>The field to look at again.</summary>
-    private static int Doubtful(CloseoutScreen s, Refusal refusal) => (s.At, refusal.Code) switch
-    {
-        (Step.Mileage, "odometer-below-start" or "odometer-too-far") => 0,
-        (Step.Mileage, "out-of-range") when s.Form["fuel"].Text.Length > 0 => 1,
-        (Step.Mileage, "wrong-fuel") => 2,
-        (_, _) when s.IsReport => s.Form["zone"].Text.Trim().Length is 0 or > Refusal.MostWords ? 0 : 2,
-        _ => s.Form.Focus,
-    };
-
     /// <summary>The wall, the van selected.</summary>
     public static WallScreen Back(Depot depot, Code<Van> van) =>
         new(Math.Max(0, depot.Setup.Vans.Index().Where(v => v.Item.Code == van).Select(v => v.Index).FirstOrDefault()));
@@ -87,7 +67,7 @@ public static class Update
             Press.PageDown => (model with { Screen = new WallScreen(Math.Min(last, s.Selected + 10)) }, null),
             Press.F2 => (model with { Screen = new TomorrowScreen() }, null),
             Press.F3 => (model, new CardboardAct()),
-            Press.F4 => (model with { Screen = new LoadScreen(depot.Setup.Vans[s.Selected].Code, Form.Empty) }, null),
+            Press.F4 => (model with { Screen = new LoadScreen(depot.Setup.Vans[s.Selected].Code, Form.None) }, null),
             Press.F5 => (model with { Screen = new DeskScreen(DeskTask.Delivery, DeskForms.Of(DeskTask.Delivery), s) }, null),
             Press.F6 => (model with { Screen = new AccuracyScreen() }, null),
             Press.F8 => (model, new DayBookAct()),
@@ -131,7 +111,7 @@ public static class Update
         Press.Character => (model with { Screen = s with { Form = s.Form.Type(key.Character) ?? s.Form } }, null),
         Press.Enter when s.Form["technician"].Text is { Length: > 0 } code && Code<Technician>.IsValid(code) =>
             (model, new RecordAct([new ComeIn(s.Van, new(code))])),
-        Press.Enter => (model with { Said = "Type or scan the code of whoever brings it in, then Enter." }, null),
+        Press.Enter => (Refused.At(model, "technician", "Type or scan the code of whoever brings it in, then Enter."), null),
         _ => (model, null),
     };
 
