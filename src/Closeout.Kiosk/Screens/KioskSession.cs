@@ -13,6 +13,9 @@ namespace Closeout.Screens;
 /// <param name="pins">Null: the program's own, with the usual iterations and the machine's name.</param>
 public sealed class KioskSession(Desk desk, Archive archive, Attachments attachments, VanSeats? seats = null, DailyBackup? daily = null, Pins? pins = null)
 {
+    /// <summary>Characters of a paste that are typed: more than any field holds, and soon done.</summary>
+    private const int MostPasted = 512;
+
     private readonly PinGate gate = new(desk, pins ?? new Pins());
 
     public Desk Desk => desk;
@@ -23,10 +26,27 @@ public sealed class KioskSession(Desk desk, Archive archive, Attachments attachm
     public bool IsDone { get; private set; }
 
     /// <summary>One key.</summary>
-    public void Press(Keystroke key)
+    public void Press(Keystroke key) => Press(key, mayAct: true);
+
+    /// <summary>Pasted text, typed character by character; an end of line within becomes a blank. It presses no Enter and records nothing: nobody looked at it yet.</summary>
+    public void Paste(string text)
+    {
+        var typed = string.Join(' ', string.Concat(text.Select(c => char.IsControl(c) ? '\n' : c)).Split('\n', StringSplitOptions.RemoveEmptyEntries));
+        foreach (var c in typed.Where(c => !char.IsSurrogate(c)).Take(MostPasted))
+        {
+            Press(new(Closeout.Screens.Press.Character, c), mayAct: false);
+        }
+
+        if (typed.Any(char.IsSurrogate))
+        {
+            Press(new(Closeout.Screens.Press.Beyond));
+        }
+    }
+
+    private void Press(Keystroke key, bool mayAct)
     {
         var (model, act) = Update.On(desk.Depot, () => desk.Plan, gate.Key(Model), key);
-        Model = model;
+        (Model, act) = (model, mayAct ? act : null);
         try
         {
             (Model, var allowed) = gate.Pass(Model, act);

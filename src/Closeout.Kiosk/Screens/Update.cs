@@ -9,6 +9,8 @@ namespace Closeout.Screens;
 /// <summary>What a key does: a pure step from model to model, and perhaps an act.</summary>
 public static class Update
 {
+    private const string Beyond = "A character was left out: those up to U+FFFF are taken, and an emoji lies above. Say it in words.";
+
     /// <param name="plan">Tomorrow's plan, made only where a screen needs it: not between two items of a close-out.</param>
     public static (Model Model, Act? Act) On(Depot depot, Func<RestockPlan> plan, Model model, Keystroke key)
     {
@@ -16,6 +18,7 @@ public static class Update
         return key.Press switch
         {
             Press.Quit => (quiet, new QuitAct()),
+            Press.Beyond => (model with { Said = Beyond }, null),
             Press.F1 when model.Screen is not HelpScreen => (quiet with { Screen = new HelpScreen(model.Screen) }, null),
             _ => model.Screen switch
             {
