@@ -1,11 +1,13 @@
+using Closeout.DayBook;
+
 namespace Closeout.Screens;
 
 /// <summary>The keys and words of a screen, on one page.</summary>
 public static class HelpView
 {
-    public static void Draw(Sheet sheet, HelpScreen s)
+    public static void Draw(Sheet sheet, Depot depot, HelpScreen s)
     {
-        sheet.Write(0, 1, "HELP", Look.Strong);
+        View.Head(sheet, depot, "HELP", "");
         var row = 2;
         foreach (var line in Lines(s.Back).SelectMany(l => l.Length == 0 ? [""] : Sheet.Wrap(l, sheet.Width - 4)))
         {
