@@ -145,9 +145,9 @@ public sealed class KioskSession(Desk desk, Archive archive, Attachments attachm
             case QuitAct:
                 IsDone = true;
                 break;
-            case CardboardAct:
+            case CardboardAct cardboard:
                 var today = desk.Depot.Date;
-                Model = new(new CardboardScreen(archive.Boxes(today.AddYears(-1), today), archive.Streams(today.AddYears(-1), today)));
+                Model = new(new CardboardScreen(cardboard.Back, archive.Boxes(today.AddYears(-1), today), archive.Streams(today.AddYears(-1), today)));
                 break;
             case StockAct stock:
                 Model = Told(desk.Record(stock.Command), stock.Done);
@@ -173,8 +173,8 @@ public sealed class KioskSession(Desk desk, Archive archive, Attachments attachm
             case EndDayAct end:
                 Model = desk.EndDay(end.Next, end.Lead) is { } refused ? Refused.By(Model, refused) : new(new WallScreen(), $"{View.Day(desk.Depot.Date)} is open. Load its day folder for bookings and visit reports.");
                 break;
-            case DayBookAct:
-                Model = new(new DayBookScreen([.. DayBookWords.Of(desk.Entries()).Reverse()]));
+            case DayBookAct dayBook:
+                Model = new(new DayBookScreen(dayBook.Back, [.. DayBookWords.Of(desk.Entries()).Reverse()]));
                 break;
             case AttachAct attach:
                 Attach(attach);

@@ -11,7 +11,7 @@ public static class PeopleKeys
         var at = Math.Clamp(s.Selected, 0, Math.Max(0, depot.Setup.Crew.Count - 1));
         return key.Press switch
         {
-            Press.Escape => (model with { Screen = new WallScreen() }, null),
+            Press.Escape => (model with { Screen = s.Back }, null),
             Press.Character when depot.Setup.Crew.Count > 0 && key.Character is 'C' or 'c' => (model with { Screen = s with { Selected = at } }, new ChangePinAct(depot.Setup.Crew[at].Code)),
             Press.Character when depot.Setup.Crew.Count > 0 => (model with
             {

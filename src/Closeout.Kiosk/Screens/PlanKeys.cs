@@ -22,7 +22,7 @@ public static class PlanKeys
         var line = lines.Count > 0 ? lines[at] : null;
         return key.Press switch
         {
-            Press.Escape => (model with { Screen = s.Filter.Length > 0 ? s with { Filter = "", Selected = 0 } : new WallScreen() }, null),
+            Press.Escape => (model with { Screen = s.Filter.Length > 0 ? s with { Filter = "", Selected = 0 } : s.Back }, null),
             Press.Backspace => (model with { Screen = s with { Selected = 0, Filter = s.Filter.Length > 0 ? s.Filter[..^1] : "" } }, null),
             Press.Tab => (model with { Screen = s with { Selected = 0, Order = (PlanOrder)(((int)s.Order + 1) % 3) } }, null),
             Press.Enter when line is not null => (model with { Screen = new WhyScreen(s, line.Van.Code, line.Item.Code) }, null),

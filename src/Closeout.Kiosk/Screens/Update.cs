@@ -29,7 +29,7 @@ public static class Update
                 WhyScreen s => Why(quiet, s, key),
                 LoadScreen s => PlanKeys.Load(plan(), depot, quiet, s, key),
                 DeskScreen s => PlanKeys.Desk(plan(), depot, quiet, s, key),
-                AccuracyScreen s => Scroll(quiet, key, top => s with { Top = Scrolled(top, key.Press) }, s.Top),
+                AccuracyScreen s => (quiet with { Screen = key.Press == Press.Escape ? s.Back : s with { Top = Scrolled(s.Top, key.Press) } }, null),
                 CardboardScreen s => YardKeys.Yard(depot, quiet, s, key),
                 VanScreen s => YardKeys.Van(depot, quiet, s, key),
                 DayBookScreen s => YardKeys.DayBook(depot, quiet, s, key),
@@ -59,7 +59,7 @@ public static class Update
 
     private static (Model, Act?) Wall(Depot depot, Model model, WallScreen s, Keystroke key)
     {
-        var last = depot.Setup.Vans.Count - 1;
+        var (last, here) = (depot.Setup.Vans.Count - 1, new WallScreen(s.Selected));
         return key.Press switch
         {
             Press.Up => (model with { Screen = new WallScreen(Math.Max(0, s.Selected - 1)) }, null),
@@ -68,14 +68,14 @@ public static class Update
             Press.End => (model with { Screen = new WallScreen(last) }, null),
             Press.PageUp => (model with { Screen = new WallScreen(Math.Max(0, s.Selected - 10)) }, null),
             Press.PageDown => (model with { Screen = new WallScreen(Math.Min(last, s.Selected + 10)) }, null),
-            Press.F2 => (model with { Screen = new TomorrowScreen() }, null),
-            Press.F3 => (model, new CardboardAct()),
+            Press.F2 => (model with { Screen = new TomorrowScreen(here) }, null),
+            Press.F3 => (model, new CardboardAct(here)),
             Press.F4 => (model with { Screen = new LoadScreen(depot.Setup.Vans[s.Selected].Code, Form.None) }, null),
-            Press.F5 => (model with { Screen = new DeskScreen(DeskTask.Delivery, DeskForms.Of(DeskTask.Delivery), s) }, null),
-            Press.F6 => (model with { Screen = new AccuracyScreen() }, null),
-            Press.F8 => (model, new DayBookAct()),
+            Press.F5 => (model with { Screen = new DeskScreen(DeskTask.Delivery, DeskForms.Of(DeskTask.Delivery), here) }, null),
+            Press.F6 => (model with { Screen = new AccuracyScreen(here) }, null),
+            Press.F8 => (model, new DayBookAct(here)),
             Press.F7 => (model with { Screen = new VanScreen(depot.Setup.Vans[s.Selected].Code) }, null),
-            Press.F9 => (model with { Screen = new PeopleScreen() }, null),
+            Press.F9 => (model with { Screen = new PeopleScreen(here) }, null),
             Press.Backspace => (model with { Screen = s with { Typed = s.Typed.Length > 0 ? s.Typed[..^1] : "" } }, null),
             Press.Escape => (model with { Screen = s with { Typed = "" } }, null),
             Press.Enter => Enter(depot, model, s),
@@ -123,12 +123,6 @@ public static class Update
         Press.F5 => (model with { Screen = PlanKeys.Change(s.Back, s.Van, s.Item) }, null),
         Press.Escape or Press.Enter => (model with { Screen = s.Back }, null),
         _ => (model, null),
-    };
-
-    private static (Model, Act?) Scroll(Model model, Keystroke key, Func<int, Screen> to, int top) => key.Press switch
-    {
-        Press.Escape => (model with { Screen = new WallScreen() }, null),
-        _ => (model with { Screen = to(top) }, null),
     };
 
     /// <summary>The first line shown; the view keeps it within the lines that there are.</summary>

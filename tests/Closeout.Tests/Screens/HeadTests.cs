@@ -34,7 +34,7 @@ public sealed class HeadTests
         Head(80, "Saltmarsh Row", $"B3 {new string('y', 100)}", "16:52").Should().StartWith("    Wed 18 Nov 2026  REHEARSAL  B3 yyy").And.Contain("…  16:52");
 
     [Fact]
-    public void A_rehearsal_is_called_one_in_the_help_too()
+    public void The_help_has_the_line_too()
     {
         using var kiosk = new SampleKiosk();
         kiosk.Press("{F1}").Show().Should().Contain("Wed 18 Nov 2026  HELP");
