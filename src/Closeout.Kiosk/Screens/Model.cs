@@ -86,7 +86,8 @@ public sealed record CardboardScreen(WallScreen Back, IReadOnlyList<DatedBoxes> 
 /// <param name="Back">The wall as it was left.</param>
 /// <param name="Lines">Its entries in words, the newest first.</param>
 /// <param name="Filter">Lines that do not contain it are left out.</param>
-public sealed record DayBookScreen(WallScreen Back, IReadOnlyList<(Recorded Recorded, DayBookLine Line)> Lines, string Filter = "", int Top = 0) : Screen;
+/// <param name="Selected">Of the lines left, the one that stands below them whole.</param>
+public sealed record DayBookScreen(WallScreen Back, IReadOnlyList<(Recorded Recorded, DayBookLine Line)> Lines, string Filter = "", int Selected = 0) : Screen;
 
 /// <summary>The keys and words of a screen.</summary>
 public sealed record HelpScreen(Screen Back) : Screen;
