@@ -64,7 +64,7 @@ public static class HelpView
             "What is recorded in your name needs your PIN. At the desk it is remembered for two minutes after the last thing recorded in it, and not beyond somebody else's sign-off; a signature asks always.",
             "",
             "After a wrong one the kiosk waits: 1, 2, 4 seconds, up to 30. Ten in a row lock the PIN: a lead resets it, F9 on the wall and R. A lead without a PIN gets one from another lead.",
-            "A PIN of your own has eight characters or more; six digits are drawn for you with I. No date, no code or name, nothing repeated or in a row.",
+            "A PIN of your own has eight characters or more; six digits are drawn for you with I. No date, no code or name, no card or social-security number, nothing repeated, in a row or along a row of keys.",
             "It proves who confirmed. It does not say that a van is safe. Fuel PINs, card numbers and social-security numbers have no place here.",
         ],
         PeopleScreen =>
