@@ -25,7 +25,7 @@ public sealed class PinGate(Desk desk, Pins pins)
         return rested;
     }
 
-    /// <summary>After a long pause the person is forgotten, and a PIN typed or shown is gone from the screen. A clock that was set back ends it too.</summary>
+    /// <summary>After a long pause the person is forgotten, and a PIN typed or shown is gone from the screen; a page that asks for one stays. A clock that was set back ends it too.</summary>
     public Model Rested(Model model)
     {
         var now = desk.Now;
@@ -190,8 +190,11 @@ public sealed class PinGate(Desk desk, Pins pins)
 
     private Technician Of(Code<Technician> code) => desk.Depot.Setup.Find(code) ?? throw new InvalidOperationException($"a PIN of {code}, whom the set-up does not have");
 
+    /// <summary>The page that asks for a PIN stays: what is typed next would else stand in clear in a field behind it.</summary>
     private static Model Closed(Model model, Screen screen) => screen switch
     {
+        PinScreen { Stage: PinStage.Ask, Typed: "" } => model,
+        PinScreen { Stage: PinStage.Ask } s => new(s with { Typed = "" }, $"No key for {Patience.TotalMinutes:0} minutes: what was typed is gone, and nothing was recorded. Type the PIN of {s.Person} anew, or Esc."),
         PinScreen s => new(s.Back, $"No key for {Patience.TotalMinutes:0} minutes: the PIN is asked anew, and nothing was recorded."),
         IssuedScreen s => new(s.Back),
         _ => model,
