@@ -5,11 +5,19 @@ if (parsed.Errors.Count > 0)
 {
     foreach (var error in parsed.Errors)
     {
-        Console.Error.WriteLine(error.Message);
+        Console.Error.WriteLine(Closeout.Files.Harmless.Line(error.Message));
     }
 
     Console.Error.WriteLine("Run: closeout --help");
     return ExitCode.BadInput;
 }
 
-return parsed.Invoke(new() { EnableDefaultExceptionHandler = false });
+try
+{
+    return parsed.Invoke(new() { EnableDefaultExceptionHandler = false });
+}
+catch (IOException e)
+{
+    // The help and the version go to standard output too.
+    return Output.CannotSay(e);
+}

@@ -14,6 +14,7 @@ internal static class FaultsCommand
 
     private static readonly Dictionary<string, (int Rounds, Func<int, int, IEnumerable<Figure>> Run)> Parts = new()
     {
+        ["kill-writer"] = (300, (rounds, seed) => Each(() => KilledKiosks.Run(rounds, seed, withWriter: true))),
         ["kill"] = (300, (rounds, seed) => Each(
             () => KilledKiosks.Run(rounds, seed, withWriter: false),
             () => KilledKiosks.Run(rounds, seed, withWriter: true),
@@ -32,7 +33,7 @@ internal static class FaultsCommand
             return 0;
         }
 
-        var names = args is ["all", ..] ? [.. Parts.Keys] : args.Take(1).Where(Parts.ContainsKey).ToArray();
+        var names = args is ["all", ..] ? [.. Parts.Keys.Where(k => !k.Contains('-'))] : args.Take(1).Where(Parts.ContainsKey).ToArray();
         if (names.Length == 0)
         {
             Console.Error.WriteLine($"{string.Join(", ", Parts.Keys)} or all; --rounds N, --seed S; for fuzz --only NAME, a reader's name");

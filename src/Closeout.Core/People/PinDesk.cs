@@ -22,7 +22,7 @@ public sealed record IssuePin(Code<Technician> Person, PinHash Hash, Code<Techni
 /// <summary>A lead takes a PIN and its failures away: the person gets a new one.</summary>
 public sealed record ResetPin(Code<Technician> Person, Code<Technician> Lead) : PinCommand(Person);
 
-/// <summary>The first lead's PIN, from outside the kiosk.</summary>
+/// <summary>A lead's PIN from outside the kiosk, while no other lead has one that works: the first, or another for the only lead who forgot it.</summary>
 public sealed record FirstPin(Code<Technician> Person, PinHash Hash) : PinCommand(Person);
 
 /// <summary>A wrong PIN was typed.</summary>
@@ -56,7 +56,7 @@ public static class PinDesk
             ChangePin c when now.Hash != c.Old => PinRefusal.ChangedMeanwhile(person),
             ChangePin c => new PinSet(person.Code, c.Hash, c.Issued, null),
             FirstPin when !person.IsLead => Refusal.OnlyALead(person, "gets the first PIN"),
-            FirstPin when depot.Setup.Crew.FirstOrDefault(t => t.IsLead && depot.Pins.Of(t.Code).IsGood) is { } other => PinRefusal.NotTheFirst(person, other),
+            FirstPin when depot.Setup.Crew.FirstOrDefault(t => t.IsLead && t.Code != person.Code && depot.Pins.Of(t.Code).IsGood) is { } other => PinRefusal.NotTheFirst(person, other),
             FirstPin c => new PinSet(person.Code, c.Hash, Issued: true, null),
             IssuePin c => Given.Lead(depot.Setup, c.Lead, "issues a PIN") is { } refused ? refused : new PinSet(person.Code, c.Hash, Issued: true, depot.Setup.Find(c.Lead)!.Code),
             ResetPin c when Given.Lead(depot.Setup, c.Lead, "resets a PIN") is { } refused => refused,

@@ -43,10 +43,10 @@ public static class PinRefusal
         new("kiosk-rests", $"{failures} wrong PINs within 15 minutes at {kiosk}: it takes none for {seconds} s. Ask the lead what happened here, or use another kiosk.");
 
     public static Refusal Locked(Technician person, int failures) =>
-        new("pin-locked", $"The PIN of {person.Code} {person.Name} is locked: {failures} wrong in a row, and {PinTries.MostInARow} are the most. Ask a lead to reset it: F9 on the wall, then R.");
+        new("pin-locked", $"The PIN of {person.Code} {person.Name} is locked: {failures} wrong in a row, and {PinTries.MostInARow} are the most. Ask {(person.IsLead ? "another lead" : "a lead")} to reset it: F9 on the wall, then R.{(person.IsLead ? $" Where there is none, closeout first-pin {person.Code} issues another." : "")}");
 
     public static Refusal LeadHasNone(Technician lead) =>
-        new("lead-has-no-pin", $"{lead.Code} {lead.Name} is a lead and has 0 PINs, and 1 is needed. Ask another lead to issue one: F9 on the wall, then I.");
+        new("lead-has-no-pin", $"{lead.Code} {lead.Name} is a lead and has 0 PINs, and 1 is needed. Ask another lead to issue one: F9 on the wall, then I. Where there is none, closeout first-pin {lead.Code} issues it.");
 
     public static Refusal HasOne(Technician person) =>
         new("has-a-pin", $"{person.Code} {person.Name} has 1 PIN already, and 1 is all. Type that one, or ask a lead to reset it: F9 on the wall, then R.");
@@ -58,7 +58,7 @@ public static class PinRefusal
         new("no-pin-to-reset", $"{person.Code} {person.Name} has 0 PINs, so there is none to reset. Choose I to issue one.");
 
     public static Refusal NotTheFirst(Technician lead, Technician other) =>
-        new("not-the-first-pin", $"{lead.Code} {lead.Name} gets no first PIN: {other.Code} {other.Name} is a lead and has 1. Ask {other.Code} to issue one: F9 on the wall, then I.");
+        new("not-the-first-pin", $"{lead.Code} {lead.Name} gets no PIN from here: 1 other lead, {other.Code} {other.Name}, has one that works. Ask {other.Code} to issue one: F9 on the wall, then I.");
 
     public static Refusal NoneInARehearsal() =>
         new("no-pins-in-a-rehearsal", "This is a rehearsal's book: 0 PINs are asked there and 0 are kept. Choose a depot's own book with --book.");

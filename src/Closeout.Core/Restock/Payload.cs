@@ -1,3 +1,4 @@
+using Closeout.Cardboard;
 using Closeout.DayBook;
 using Closeout.Stock;
 
@@ -15,6 +16,19 @@ public static class Payload
 
     /// <summary>Payload less crew and kit; below 0 where the payload does not even take these. Null: no payload is stated, so nothing is checked.</summary>
     public static double? AllowanceLb(double payloadLb, double crewAndKitLb) => payloadLb > 0 ? payloadLb - crewAndKitLb : null;
+
+    /// <summary>Pounds by which the stock that the book has aboard is more than the payload leaves for it; 0: it is not, or no payload is stated.</summary>
+    public static double AboveLb(Depot depot, Van van)
+    {
+        if (AllowanceLb(van.PayloadLb, depot.Setup.Depot.CrewAndKitLb) is not { } allowance)
+        {
+            return 0;
+        }
+
+        var aboardLb = depot.Setup.Items.OrderBy(i => i.Code).Select(i => (Item: i, Held: depot.Ledger.Aboard(van.Code, i)))
+            .Sum(a => (a.Held.Sealed * a.Item.UnitsPerCarton + a.Held.Loose) * a.Item.UnitWeightLb + a.Held.Sealed * BoxBlank.WeightLb(depot.Setup, a.Item));
+        return aboardLb > allowance + SameLb ? aboardLb - allowance : 0;
+    }
 
     /// <summary>Units that must come off so that the excess is gone, in whole units, rounded up; never more than there are.</summary>
     /// <param name="excessLb">Above 0.</param>

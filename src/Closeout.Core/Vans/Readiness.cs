@@ -1,5 +1,6 @@
 using Closeout.Cardboard;
 using Closeout.DayBook;
+using Closeout.Restock;
 using Closeout.Shifts;
 using Closeout.Stock;
 
@@ -104,6 +105,11 @@ public static class Readiness
         if (depot.Explained.GetValueOrDefault(van.Code) is { } explained)
         {
             yield return $"{(explained.StayedIn ? "stayed in" : "left open")}, {explained.Lead}: {explained.Why}";
+        }
+
+        if (Payload.AboveLb(depot, van) is > 0 and var aboveLb)
+        {
+            yield return $"TOO HEAVY by {units.Weight(aboveLb)} with the stock aboard: take some off";
         }
 
         if (shift?.SignedFor is { } signed)

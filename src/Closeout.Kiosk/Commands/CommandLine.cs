@@ -38,7 +38,7 @@ public static class CommandLine
         root.Add(load);
 
         var lead = new Argument<string>("LEAD") { Description = "The code of a lead." };
-        var first = new Command("first-pin", "Issues a lead's PIN and prints it once, while no lead of the book has one that works.") { lead };
+        var first = new Command("first-pin", "Issues a lead's PIN and prints it once, while no other lead of the book has one that works.") { lead };
         first.SetAction(parsed => Guarded(() => FirstPinCommand.Run(parsed.GetValue(lead)!, FolderOf(parsed), pins, clock)));
         root.Add(first);
 
@@ -139,6 +139,10 @@ public static class CommandLine
         try
         {
             return run();
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            return Output.CannotSay(e);
         }
         catch (UsageException e)
         {

@@ -7,7 +7,7 @@ using Closeout.Store;
 
 namespace Closeout.Commands;
 
-/// <summary><c>first-pin LEAD</c>: a PIN for a lead while no lead has one that opens anything. Whoever may run it has the book's files anyway.</summary>
+/// <summary><c>first-pin LEAD</c>: a PIN for a lead while no other lead has one that opens anything. Whoever may run it has the book's files anyway.</summary>
 public static class FirstPinCommand
 {
     public static int Run(string lead, BookFolder folder, Pins pins, TimeProvider clock)

@@ -55,13 +55,35 @@ public static class Output
             return;
         }
 
+        RefuseOfBook(path);
         try
         {
-            Disk.WriteWhole(path, bytes, own: false);
+            // A name that stands for another place stays one; a device or a pipe is no file that could be replaced.
+            var place = path;
+            if (File.Exists(path))
+            {
+                place = File.ResolveLinkTarget(path, returnFinalTarget: true)?.FullName ?? path;
+                PlainFile.Refuse(place);
+            }
+
+            Disk.WriteWhole(place, bytes, own: false);
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
             throw new BookException($"{path} cannot be written: {e.Message} Nothing was written there; name a folder that exists and is writable.", e);
+        }
+    }
+
+    /// <summary>A file out never takes the place of a book's own.</summary>
+    /// <exception cref="UsageException">It would.</exception>
+    private static void RefuseOfBook(string path)
+    {
+        for (var at = Path.GetDirectoryName(Path.GetFullPath(path)); at is not null; at = Path.GetDirectoryName(at))
+        {
+            if (new BookFolder(at).HasPages)
+            {
+                throw new UsageException($"--out is inside a book: found {path}, and {at} is one. Allowed is any place outside; only the program's own writing goes there.");
+            }
         }
     }
 
@@ -77,6 +99,13 @@ public static class Output
         {
             throw new BookException($"{path} cannot be made: {e.Message} Name a folder that can be written.", e);
         }
+    }
+
+    /// <summary>Mostly standard output that cannot take more; whatever else the system refuses, it is no fault of ours to be told as one.</summary>
+    public static int CannotSay(Exception e)
+    {
+        Console.Error.WriteLine($"This could not be read or written: {Harmless.Line(e.Message)} Free some room or name another place, then run it again.");
+        return ExitCode.NoBook;
     }
 
     /// <summary>Every fault on a line of its own, and what became of it.</summary>

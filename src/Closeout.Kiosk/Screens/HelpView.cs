@@ -71,7 +71,7 @@ public static class HelpView
         [
             "Everybody of the crew, and whether a PIN is set, locked, or none. C takes another in place of your own, which is asked first. R resets one: a technician then takes a new one at the next sign-off. I issues six digits, shown once. Both are a lead's, with code and PIN.",
             "",
-            "The first lead's PIN was shown at set-up. While no lead has one that works, closeout first-pin LEAD issues it.",
+            "The first lead's PIN was shown at set-up. While no other lead has one that works, closeout first-pin LEAD issues another.",
         ],
         AccuracyScreen =>
         [

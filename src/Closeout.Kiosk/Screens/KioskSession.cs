@@ -84,6 +84,10 @@ public sealed class KioskSession(Desk desk, Archive archive, Attachments attachm
         }
     }
 
+    /// <summary>What is typed at another kiosk and not yet confirmed would be lost with the date.</summary>
+    private string? BeingWalked() => desk.Depot.Setup.Vans
+        .Select(v => seats?.Elsewhere(v.Code) is { } holder ? Elsewhere(v.Code, holder) : null).FirstOrDefault(w => w is not null);
+
     private string Elsewhere(Code<Van> van, string holder) =>
         $"{van} {desk.Depot.Setup.Van(van).Name} is being closed out at {holder}. Go on there, or press Esc there first.";
 
@@ -163,6 +167,12 @@ public sealed class KioskSession(Desk desk, Archive archive, Attachments attachm
                 break;
             case IssuePinAct issue:
                 Model = gate.Issue(Model, issue);
+                break;
+            case LeadAct { Command: ExplainVan { Van: var excused } } when seats?.Elsewhere(excused) is { } holder:
+                Model = Model with { Said = Elsewhere(excused, holder) };
+                break;
+            case EndDayAct when BeingWalked() is { } walked:
+                Model = Model with { Said = walked };
                 break;
             case LeadAct lead:
                 Model = Told(desk.Record(lead.Command), lead.Done);

@@ -45,9 +45,14 @@ public sealed class Attachments(BookFolder folder)
         try
         {
             var length = new FileInfo(path).Length;
-            if (length is 0 or > MostBytes)
+            if (length == 0)
             {
-                throw new BookException($"{path} has {length} bytes, and 1 to {MostBytes} are allowed. Nothing was attached; make the picture smaller.");
+                throw new BookException($"{path} has 0 bytes: it is empty, or still being copied. Nothing was attached; wait, or take the picture again.");
+            }
+
+            if (length > MostBytes)
+            {
+                throw new BookException($"{path} has {length} bytes, and {MostBytes} are the most. Nothing was attached; make the picture smaller.");
             }
 
             var bytes = File.ReadAllBytes(path);

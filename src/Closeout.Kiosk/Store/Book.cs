@@ -45,6 +45,7 @@ public sealed class Book
         var dates = folder.Dates;
         if (dates.Count == 0)
         {
+            folder.MustBeReadable();
             throw new BookException(last is null
                 ? $"There is no book at {folder.Path}. Set one up with: closeout --book {folder.Path} load FOLDER"
                 : Gone(folder, last));
@@ -229,6 +230,10 @@ public sealed class Book
                 page.Dispose();
                 throw;
             }
+        }
+        catch (BookException e)
+        {
+            throw new BookException($"NOT recorded. {e.Message}", e);
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {

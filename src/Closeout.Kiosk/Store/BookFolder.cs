@@ -59,6 +59,24 @@ public sealed record BookFolder(string Path)
     /// <summary>The business date in a page file's name; null: it is not the name of a page.</summary>
     public static DateOnly? DateOf(string page) => IsPage(System.IO.Path.GetFileName(page.AsSpan()), out var date) ? date : null;
 
+    /// <summary>A folder that may not be looked into seems to hold nothing.</summary>
+    /// <exception cref="BookException">It may not be looked into.</exception>
+    public void MustBeReadable()
+    {
+        try
+        {
+            _ = Directory.EnumerateFileSystemEntries(Path).Any();
+        }
+        catch (UnauthorizedAccessException e)
+        {
+            throw new BookException($"The book at {Path} cannot be read: {e.Message} Ask whoever owns it, or run this as its owner.", e);
+        }
+        catch (IOException)
+        {
+            // There is nothing of that name, which is said elsewhere.
+        }
+    }
+
     /// <summary>Without these a folder that may not be read counts as an empty one.</summary>
     private static readonly EnumerationOptions Everything = new() { AttributesToSkip = FileAttributes.None, IgnoreInaccessible = false };
 
@@ -95,7 +113,7 @@ public class BookException(string message, Exception? inner = null) : Exception(
 {
     /// <summary>What to do about a damaged book. Neither way writes to the damaged one.</summary>
     public const string Remedy =
-        "Bring back the newest backup with: closeout restore FILE --book NEWFOLDER; or keep every good entry with: closeout check --repair --out NEWFOLDER";
+        "Bring back the newest backup with: closeout restore FILE --book NEWFOLDER; or keep every good entry with: closeout --book THISBOOK check --repair --out NEWFOLDER";
 }
 
 /// <summary>A backup is damaged, or is none. The message says what to do.</summary>

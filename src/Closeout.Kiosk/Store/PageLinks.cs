@@ -54,7 +54,7 @@ internal static class PageLinks
         var (first, last) = (page.Entries[0].Number, page.Mark.Number);
         if (number > last)
         {
-            return $"{path}: entries {last + 1} to {number} are missing at the end: {who}.";
+            return number == last + 1 ? $"{path}: entry {number} is missing at the end: {who}." : $"{path}: entries {last + 1} to {number} are missing at the end: {who}.";
         }
 
         return number < first || page.Shas[number - first] == sha

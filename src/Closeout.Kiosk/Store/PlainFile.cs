@@ -5,8 +5,16 @@ namespace Closeout.Store;
 /// <summary>Reads files that somebody else put there. What is no plain file - a folder, a pipe, a device - is an error at once, never a wait and never an endless read.</summary>
 internal static partial class PlainFile
 {
-    /// <summary>Opens for reading without waiting for a writer: the same in the numbers of the system.</summary>
-    private static readonly int WithoutWaiting = OperatingSystem.IsLinux() ? 0x800 : 0x4;
+    // statx of Linux, whose layout is the same on every processor (man 2 statx): stx_mode, 16 bits, is its 28th byte.
+    private const int StatSize = 256;
+    private const int ModeAt = 28;
+    private const uint ModeAsked = 1;
+    private const int AtCurrentFolder = -100;
+    private const int KindOfFile = 0xF000;
+    private const int Regular = 0x8000;
+
+    /// <summary>Opens for reading without waiting for a writer, in the numbers of macOS and its relatives.</summary>
+    private const int WithoutWaiting = 0x4;
 
     /// <summary>All bytes of a file that has at most so many.</summary>
     /// <exception cref="FileNotFoundException">There is nothing of that name.</exception>
@@ -38,16 +46,30 @@ internal static partial class PlainFile
             throw new IOException("a folder");
         }
 
-        if (!OperatingSystem.IsWindows())
-        {
-            RefuseUnlessPlain(path);
-        }
-
+        Refuse(path);
         return new(path, FileMode.Open, FileAccess.Read, FileShare.Read | FileShare.Delete);
     }
 
-    private static void RefuseUnlessPlain(string path)
+    /// <summary>Refuses what is there and is no plain file.</summary>
+    /// <exception cref="IOException">It is a pipe or a device.</exception>
+    public static void Refuse(string path)
     {
+        if (OperatingSystem.IsWindows())
+        {
+            return;
+        }
+
+        if (OperatingSystem.IsLinux())
+        {
+            var told = new byte[StatSize];
+            if (Stat(AtCurrentFolder, path, 0, ModeAsked, told) == 0 && (BitConverter.ToUInt16(told, ModeAt) & KindOfFile) != Regular)
+            {
+                throw new IOException("a pipe or a device, and no file");
+            }
+
+            return;
+        }
+
         var opened = Open(path, WithoutWaiting);
         if (opened < 0)
         {
@@ -74,6 +96,9 @@ internal static partial class PlainFile
             return false;
         }
     }
+
+    [LibraryImport("libc", EntryPoint = "statx", StringMarshalling = StringMarshalling.Utf8)]
+    private static partial int Stat(int folder, string path, int flags, uint asked, byte[] told);
 
     [LibraryImport("libc", EntryPoint = "open", StringMarshalling = StringMarshalling.Utf8)]
     private static partial int Open(string path, int flags);

@@ -43,6 +43,30 @@ public sealed class VanSeats(BookFolder folder, string kiosk) : IDisposable
         return null;
     }
 
+    /// <summary>Who walks the van elsewhere; null: nobody.</summary>
+    public string? Elsewhere(Code<Van> van)
+    {
+        var place = Path.Combine(folder.Seats, van.Text.ToUpperInvariant());
+        try
+        {
+            if (Van != van)
+            {
+                using var free = new FileStream(place + ".lock", FileMode.Open, FileAccess.ReadWrite, FileShare.None);
+            }
+
+            return null;
+        }
+        catch (IOException e) when (Disk.IsHeld(e))
+        {
+            return Holder(place + ".txt");
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            // No seat was ever taken, or it cannot be looked at: then it stops nobody.
+            return null;
+        }
+    }
+
     /// <summary>Leaves the van: another kiosk may walk it.</summary>
     public void Leave()
     {

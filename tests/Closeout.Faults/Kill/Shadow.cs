@@ -12,6 +12,9 @@ namespace Closeout.Faults.Kill;
 /// <param name="other">A van that another program works on; the lines that name it are not compared.</param>
 internal sealed partial class Shadow(BookFolder copy, string? other)
 {
+    /// <summary>How a line of the wall's totals begins that goes on with the one above.</summary>
+    private const string Continued = "            ";
+
     private readonly List<(string Screen, int Entries)> moments = [];
 
     public KioskSession Kiosk { get; } = new(new Desk(Book.Open(copy), TimeProvider.System), new Archive(copy), new Attachments(copy));
@@ -53,10 +56,24 @@ internal sealed partial class Shadow(BookFolder copy, string? other)
 
     private void Remember() => moments.Add((Comparable(Kiosk.Show(80, 24).ToString()), Kiosk.Desk.Depot.Number));
 
-    /// <summary>A screen without the times of day and the other van's lines.</summary>
-    private string Comparable(string screen) => string.Join('\n', TimePattern().Replace(screen.ReplaceLineEndings("\n"), "--:--").Split('\n')
-        .Select(l => l.TrimEnd())
-        .Where(l => other is null || !l.Contains(other, StringComparison.Ordinal))).TrimEnd();
+    /// <summary>A screen without the times of day and without the sentences that name the other van, which wrap over several lines.</summary>
+    private string Comparable(string screen)
+    {
+        var sentences = new List<string>();
+        foreach (var line in TimePattern().Replace(screen.ReplaceLineEndings("\n"), "--:--").Split('\n').Select(l => l.TrimEnd()))
+        {
+            if (other is not null && sentences.Count > 0 && line.StartsWith(Continued, StringComparison.Ordinal))
+            {
+                sentences[^1] += "\n" + line;
+            }
+            else
+            {
+                sentences.Add(line);
+            }
+        }
+
+        return string.Join('\n', sentences.Where(s => other is null || !s.Contains(other, StringComparison.Ordinal))).TrimEnd();
+    }
 
     [GeneratedRegex("[0-9]{2}:[0-9]{2}")]
     private static partial Regex TimePattern();

@@ -50,7 +50,7 @@ public sealed class PictureStories
     [Theory]
     [InlineData("B1,T1,weekly,photo,,none.webp", "3:1: ", "none.webp cannot be attached")]
     [InlineData("B1,T1,weekly,photo,,words.webp", "3:1: ", "words.webp is no picture: allowed are JPEG, PNG, WebP and HEIC")]
-    [InlineData("B1,T1,weekly,photo,,empty.webp", "3:1: ", "empty.webp has 0 bytes, and 1 to 20971520 are allowed")]
+    [InlineData("B1,T1,weekly,photo,,empty.webp", "3:1: ", "empty.webp has 0 bytes: it is empty, or still being copied")]
     [InlineData("B1,T1,sign,,,\nB1,T1,weekly,photo,,wiper.webp", "4:1: ", "B1 Knot was signed at 16:3")]
     [InlineData("B1,T1,weekly,photo,,../wiper.webp", "3:21: ", "value reaches out of the day folder")]
     [InlineData("B1,T1,weekly,photo,,/etc/hostname", "3:21: ", "value reaches out of the day folder")]

@@ -32,7 +32,7 @@ public static class PinRefusalCatalogue
         new(nameof(PinRefusal.HasOne), "has-a-pin", () => WithPins().Refuses(new TakePin(Tiny.T1, Known, false))),
         new(nameof(PinRefusal.ChangedMeanwhile), "pin-changed-meanwhile", () => WithPins().Did(9, new ResetPin(Tiny.T1, Tiny.Lead)).Refuses(new ChangePin(Tiny.T1, Known, Known, true))),
         new(nameof(PinRefusal.NothingToReset), "no-pin-to-reset", () => WithPins().Refuses(new ResetPin(Tiny.T2, Tiny.Lead))),
-        new(nameof(PinRefusal.NotTheFirst), "not-the-first-pin", () => WithPins().Refuses(new FirstPin(Tiny.Lead, Known))),
+        new(nameof(PinRefusal.NotTheFirst), "not-the-first-pin", () => TwoLeads().Refuses(new FirstPin(new("L2"), Known))),
         new(nameof(PinRefusal.NoneInARehearsal), "no-pins-in-a-rehearsal", () => (Tiny.Opened() with { Rehearsal = true }).Refuses(new TakePin(Tiny.T1, Known, true))),
         new(nameof(Refusal.OnlyALead), "only-a-lead", () => WithPins().Refuses(new IssuePin(Tiny.T2, Known, Tiny.T1))),
         new(nameof(Refusal.OnlyALead), "only-a-lead", () => WithPins().Refuses(new ResetPin(Tiny.T1, Tiny.T1))),
@@ -40,6 +40,12 @@ public static class PinRefusalCatalogue
         new(nameof(Refusal.NoSuchTechnician), "no-such-technician", () => WithPins().Refuses(new ResetPin(new("T9"), Tiny.Lead))),
         new(nameof(Refusal.NoSuchTechnician), "no-such-technician", () => WithPins().Refuses(new IssuePin(Tiny.T1, Known, new("L9")))),
     ];
+
+    private static Closeout.DayBook.Depot TwoLeads()
+    {
+        var depot = WithPins();
+        return depot with { Setup = depot.Setup with { Crew = [.. depot.Setup.Crew, new(new("L2"), "Hale", true, null, [])] } };
+    }
 
     private static Refusal? Own(string pin) => PinRules.Own(pin, Tiny.Setup.Find(Tiny.T1)!);
 }

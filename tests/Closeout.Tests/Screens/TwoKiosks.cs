@@ -75,6 +75,18 @@ public sealed class TwoKiosks : IDisposable
     }
 
     [Fact]
+    public void Nobody_excuses_a_van_or_ends_the_date_while_it_is_being_walked_at_another_kiosk()
+    {
+        Press(bay, "B3{Enter}{Enter}");
+        Press(yard, $"B3{{F7}}xN{{Enter}}still out{{Enter}}L1{{Enter}}{sample.PinOf("L1")}{{Enter}}");
+        yard.Model.Said.Should().StartWith("B3 Curlew is being closed out at bay");
+
+        Press(yard, "{Escape}{Escape}{F8}{F5}{Enter}L1{Enter}");
+        yard.Model.Said.Should().StartWith("B3 Curlew is being closed out at bay");
+        sample.Entries.Should().ContainSingle().Which.Should().BeOfType<VanCameIn>();
+    }
+
+    [Fact]
     public void Seats_that_cannot_be_kept_are_said_and_the_kiosk_goes_on()
     {
         File.WriteAllText(sample.Folder.Seats, "a file where the folder should be");

@@ -152,7 +152,7 @@ public sealed class ArchiveTests
 
         var making = () => Closeout.Commands.ArchiveCommand.Run(book.Folder);
 
-        making.Should().Throw<BookException>().WithMessage("The archive was left as it is: * are missing at the end*");
+        making.Should().Throw<BookException>().WithMessage("The archive was left as it is: * missing at the end*");
         new Archive(book.Folder).Seen().Number.Should().Be(5);
     }
 
