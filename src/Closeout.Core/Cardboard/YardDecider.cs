@@ -24,16 +24,16 @@ public static class YardDecider
     {
         if (depot.Setup.Find(c.Item) is not { } item)
         {
-            return Refusal.NoSuchItem(c.Item);
+            return Refusal.NoSuchItem(c.Item) with { About = "item" };
         }
 
         if (depot.Setup.Find(c.By) is not { } by)
         {
-            return Refusal.NoSuchTechnician(c.By);
+            return Refusal.NoSuchTechnician(c.By) with { About = "by" };
         }
 
         return c.Flattened is < 0 or > Refusal.MostAtOnce
-            ? Refusal.OutOfRange("Boxes flattened", c.Flattened, 0, Refusal.MostAtOnce)
+            ? Refusal.OutOfRange("Boxes flattened", c.Flattened, 0, Refusal.MostAtOnce) with { About = "boxes" }
             : new DepotBoxesCounted(item.Code, CardboardTotals.OpenedAtDepot(depot, item.Code), c.Flattened, by.Code);
     }
 
@@ -46,7 +46,7 @@ public static class YardDecider
 
         if (depot.Setup.Find(c.Item) is not { } item)
         {
-            return Refusal.NoSuchItem(c.Item);
+            return Refusal.NoSuchItem(c.Item) with { About = "item" };
         }
 
         if (Given.Lead(depot.Setup, c.Lead, "writes boxes off") is { } refused)
@@ -59,7 +59,7 @@ public static class YardDecider
         var boxes = c.Boxes ?? missing;
         if (boxes < 1 || boxes > missing)
         {
-            return YardRefusal.NotSoManyMissing(van, item, boxes, missing);
+            return YardRefusal.NotSoManyMissing(van, item, boxes, missing) with { About = "boxes" };
         }
 
         return Given.Words("why they are written off", c.Why) is { } silent
@@ -71,16 +71,16 @@ public static class YardDecider
     {
         if (depot.Setup.Find(c.By) is not { } by)
         {
-            return Refusal.NoSuchTechnician(c.By);
+            return Refusal.NoSuchTechnician(c.By) with { About = "by" };
         }
 
         if (c.FullPercent is { } percent && percent is <= 0 or > 150)
         {
-            return Refusal.OutOfRange("Full, in percent", (decimal)c.FullPercent!.Value, 1, 150);
+            return Refusal.OutOfRange("Full, in percent", (decimal)c.FullPercent!.Value, 1, 150) with { About = "percent" };
         }
 
         return c.WeighedLb is { } lb && lb is <= 0 or > MostPickupLb
-            ? Refusal.OutOfRange("Pounds weighed", (decimal)c.WeighedLb!.Value, 1, (decimal)MostPickupLb)
+            ? Refusal.OutOfRange("Pounds weighed", (decimal)c.WeighedLb!.Value, 1, (decimal)MostPickupLb) with { About = "weight" }
             : new ContainerEmptied(Container.LoadedLb(depot), c.FullPercent, c.WeighedLb, by.Code);
     }
 
@@ -88,20 +88,20 @@ public static class YardDecider
     {
         if (WasteStream.Find(c.Stream) is not { } stream)
         {
-            return YardRefusal.NoSuchStream(c.Stream);
+            return YardRefusal.NoSuchStream(c.Stream) with { About = "stream" };
         }
 
         if (depot.Yard.Collecting.GetValueOrDefault(stream.Code) is not { } box)
         {
-            return YardRefusal.NothingCollected(stream);
+            return YardRefusal.NothingCollected(stream) with { About = "stream" };
         }
 
         if (depot.Setup.Find(c.By) is not { } by)
         {
-            return Refusal.NoSuchTechnician(c.By);
+            return Refusal.NoSuchTechnician(c.By) with { About = "by" };
         }
 
-        return Given.Words("who took it, and the slip", c.To) is { } silent
+        return Given.Words("who took it, and the slip", c.To, "to") is { } silent
             ? silent
             : new CollectingBoxShipped(stream.Code, box.StartedOn, box.Amount, c.To.Trim(), by.Code);
     }

@@ -33,12 +33,12 @@ public static class DayEnd
 
         if (next <= depot.Date)
         {
-            return (null, LeadRefusal.NotAfter(next, depot.Date));
+            return (null, LeadRefusal.NotAfter(next, depot.Date) with { About = "next" });
         }
 
         if (next > depot.Date.AddDays(NextPage.MostDaysAhead))
         {
-            return (null, LeadRefusal.TooFarAhead(next, depot.Date));
+            return (null, LeadRefusal.TooFarAhead(next, depot.Date) with { About = "next" });
         }
 
         return Open(depot) is { Count: > 0 } open

@@ -31,8 +31,9 @@ public static class LeadDecider
     /// <param name="whom">Who did not sign; of a van that is in already, whoever brought it in.</param>
     public static Refusal? MaySignFor(Depot depot, Code<Van> van, Code<Technician> whom, string why, Code<Technician> lead) =>
         Given.Lead(depot.Setup, lead, "signs for somebody else")
+        ?? (depot.Setup.Find(whom) is null ? Refusal.NoSuchTechnician(whom) with { About = "for" } : null)
         ?? Given.Words("why it is signed for somebody else", why)
-        ?? (depot.Shift(van) is { } shift && shift.Technician != whom ? LeadRefusal.BroughtInBy(depot.Setup.Van(van), depot.Setup.Find(shift.Technician)!, whom) : null);
+        ?? (depot.Shift(van) is { } shift && shift.Technician != whom ? LeadRefusal.BroughtInBy(depot.Setup.Van(van), depot.Setup.Find(shift.Technician)!, whom) with { About = "for" } : null);
 
     private static string Does(LeadCommand command) => command switch
     {
@@ -76,7 +77,7 @@ public static class LeadDecider
         return shift switch
         {
             { IsClosed: true } => Refusal.AlreadyClosed(van, shift),
-            _ when shift.Technician != c.For => LeadRefusal.BroughtInBy(van, depot.Setup.Find(shift.Technician)!, c.For),
+            _ when shift.Technician != c.For => LeadRefusal.BroughtInBy(van, depot.Setup.Find(shift.Technician)!, c.For) with { About = "for" },
             { Step: not Step.SignOff } => Refusal.TooEarly(van, shift.Step, Step.SignOff),
             _ => Given.Words("why it is signed for somebody else", c.Why) is { } silent ? silent : new SignedFor(van.Code, shift.Technician, c.Why.Trim(), lead.Code),
         };
@@ -93,22 +94,22 @@ public static class LeadDecider
     {
         if (depot.Setup.Find(c.From) is not { } from)
         {
-            return Refusal.NoSuchVan(c.From);
+            return Refusal.NoSuchVan(c.From) with { About = "from" };
         }
 
         if (depot.Setup.Find(c.To) is not { } to)
         {
-            return Refusal.NoSuchVan(c.To);
+            return Refusal.NoSuchVan(c.To) with { About = "to" };
         }
 
         if (c.Date <= depot.Date)
         {
-            return Restock.StockRefusal.DateIsOver(c.Date, depot.Date);
+            return Restock.StockRefusal.DateIsOver(c.Date, depot.Date) with { About = "date" };
         }
 
         var visits = depot.Bookings.Where(b => b.Date == c.Date && b.Van == from.Code && b.Visits > 0 && (c.Kind is not { } kind || b.Kind == kind))
             .Select(b => new KindVisits(b.Kind, b.Visits)).ToList();
-        return from.Code == to.Code || visits.Count == 0 ? LeadRefusal.NothingToMove(from, to, c.Date, visits.Sum(v => v.Visits))
+        return from.Code == to.Code || visits.Count == 0 ? LeadRefusal.NothingToMove(from, to, c.Date, visits.Sum(v => v.Visits)) with { About = "date" }
             : Given.Words("why the visits are moved", c.Why) is { } silent ? silent
             : new BookingsMoved(c.Date, from.Code, to.Code, visits, c.Why.Trim(), lead.Code);
     }

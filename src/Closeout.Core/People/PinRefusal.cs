@@ -13,16 +13,22 @@ public static class PinRefusal
         new("pin-too-long", $"A PIN of your own has at most {PinRules.MostOwn} characters, and {found} were typed. Type a shorter one.");
 
     public static Refusal Repeats() =>
-        new("pin-repeats", "The PIN is 1 character or a pattern of up to 4 said again and again, and 0 of those are taken. Type another, or I for six digits drawn for you.");
+        new("pin-repeats", "The PIN is 1 or 2 characters or a pattern of up to 4 said again and again, and 0 of those are taken. Type another, or I for six digits drawn for you.");
 
     public static Refusal Runs() =>
-        new("pin-runs", "The PIN is made of 4 or more in a row, up or down, and 0 of those are taken. Type another, or I for six digits drawn for you.");
+        new("pin-runs", "The PIN is made of 4 or more in a row, up or down or along a row of keys, and 0 of those are taken. Type another, or I for six digits drawn for you.");
 
     public static Refusal IsADate() =>
         new("pin-is-a-date", "The PIN reads as a date of the years 1900 to 2099, and 0 of those are taken. Type another, or I for six digits drawn for you.");
 
     public static Refusal HasYourName(string name) =>
         new("pin-has-your-name", $"The PIN has \"{name}\" of your code or name in it 1 time, and 0 are allowed. Type another, or I for six digits drawn for you.");
+
+    public static Refusal IsACardNumber() =>
+        new("pin-is-a-card-number", "The PIN has 13 to 19 digits that fit a payment card, and 0 of those are taken. Type another, or I for six digits drawn for you.");
+
+    public static Refusal IsASocialSecurityNumber() =>
+        new("pin-is-a-social-security-number", "The PIN has 9 digits that fit a social-security number, and 0 of those are taken. Type another, or I for six digits drawn for you.");
 
     public static Refusal NotTheSame() =>
         new("pin-not-the-same", "The PIN was typed 2 times and not the same: 0 PINs were set. Type it anew, then once more.");

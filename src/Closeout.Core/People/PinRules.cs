@@ -26,8 +26,13 @@ public static class PinRules
     /// <summary>The longest pattern whose repetition is refused, in characters.</summary>
     private const int LongestPattern = 4;
 
-    /// <summary>The shortest run (up or down by one) that a PIN must not be made of.</summary>
+    /// <summary>The shortest run (up or down by one, or along a row of keys) that a PIN must not be made of.</summary>
     private const int ShortestRun = 4;
+
+    /// <summary>The least different characters.</summary>
+    private const int LeastDifferent = 3;
+
+    private static readonly string[] KeyRows = ["qwertyuiop", "asdfghjkl", "zxcvbnm"];
 
     private static readonly char[] Marks = ['-', '/', '.', ' '];
 
@@ -39,6 +44,8 @@ public static class PinRules
     {
         { Length: < LeastOwn } => PinRefusal.TooShort(pin.Length),
         { Length: > MostOwn } => PinRefusal.TooLong(pin.Length),
+        _ when CardNumber.IsIn(pin) => PinRefusal.IsACardNumber(),
+        _ when IsSocialSecurityNumber(pin) => PinRefusal.IsASocialSecurityNumber(),
         _ => Guessed(pin, person),
     };
 
@@ -65,31 +72,35 @@ public static class PinRules
         return Guessed(pin, person) is null ? pin : null;
     }
 
-    /// <summary>One character, or a pattern of up to four, said at least twice: <c>aaaaaaaa</c>, <c>12341234</c>, <c>abcabcab</c>.</summary>
-    public static bool Repeats(string pin) => Enumerable.Range(1, LongestPattern)
+    /// <summary>A social-security number in it, as it is written, or nothing but nine digits that would be one: as a PIN they are somebody's sooner than a slip's.</summary>
+    public static bool IsSocialSecurityNumber(string pin) =>
+        SocialSecurityNumber.IsIn(pin) || (pin.Length == 9 && pin.All(char.IsAsciiDigit) && SocialSecurityNumber.IsIn($"{pin[..3]}-{pin[3..5]}-{pin[5..]}"));
+
+    /// <summary>Fewer than three different characters, or a pattern of up to four said at least twice: <c>aaaaaaab</c>, <c>12341234</c>, <c>abcabcab</c>.</summary>
+    public static bool Repeats(string pin) => (pin.Length > 0 && pin.Select(Small).Distinct().Count() < LeastDifferent) || Enumerable.Range(1, LongestPattern)
         .Any(length => pin.Length >= 2 * length && Enumerable.Range(length, pin.Length - length).All(i => Small(pin[i]) == Small(pin[i - length])));
 
-    /// <summary>Nothing but runs of at least four digits or letters, each up or down by one, 0 after 9: <c>123456</c>, <c>1234567890</c>, <c>hgfedcba</c>, <c>1234abcd</c>.</summary>
+    /// <summary>
+    /// Nothing but runs of at least four: digits or letters up or down by one, 0 after 9, or letters along a row of keys:
+    /// <c>123456</c>, <c>1234567890</c>, <c>hgfedcba</c>, <c>1234abcd</c>, <c>qwertyui</c>, <c>lkjhasdf</c>.
+    /// </summary>
     public static bool Runs(string pin)
     {
-        for (var start = 0; start < pin.Length;)
+        // Where a run ends is not plain, for f, g, h are neighbours in both ways: every end that a run may have is tried.
+        var ends = new bool[pin.Length + 1];
+        ends[0] = true;
+        for (var start = 0; start < pin.Length; start++)
         {
-            var end = start + 1;
-            var step = end < pin.Length ? Step(pin[start], pin[end]) : 0;
-            while (step != 0 && end < pin.Length && Step(pin[end - 1], pin[end]) == step)
+            foreach (var way in ends[start] ? Ways : [])
             {
-                end++;
+                for (var end = start + 1; end < pin.Length && way(pin[end - 1], pin[end]); end++)
+                {
+                    ends[end + 1] |= end + 1 - start >= ShortestRun;
+                }
             }
-
-            if (end - start < ShortestRun)
-            {
-                return false;
-            }
-
-            start = end;
         }
 
-        return pin.Length > 0;
+        return pin.Length > 0 && ends[pin.Length];
     }
 
     /// <summary>A day or month of the years 1900 to 2099 in any usual order, with or without marks between: <c>19900412</c>, <c>4/12/1990</c>, <c>900412</c>, <c>041990</c>.</summary>
@@ -126,14 +137,13 @@ public static class PinRules
     private static bool IsDay(int year, int month, int day) =>
         year is >= FirstYear and <= LastYear && month is >= 1 and <= 12 && day >= 1 && day <= DateTime.DaysInMonth(year, month);
 
-    /// <summary>1: the one follows the other as on a row of keys; -1: backwards; 0: neither.</summary>
-    private static int Step(char before, char after) => (before, after) switch
-    {
-        ('9', '0') => 1,
-        ('0', '9') => -1,
-        _ when char.IsAsciiLetterOrDigit(before) && char.IsAsciiLetterOrDigit(after) && Small(after) - Small(before) is 1 or -1 => Small(after) - Small(before),
-        _ => 0,
-    };
+    /// <summary>The ways in which one character follows another: up, down, and along a row of keys to the right and to the left.</summary>
+    private static readonly Func<char, char, bool>[] Ways = [IsNext, (before, after) => IsNext(after, before), IsBeside, (before, after) => IsBeside(after, before)];
+
+    private static bool IsNext(char before, char after) =>
+        (before, after) == ('9', '0') || (char.IsAsciiLetterOrDigit(before) && char.IsAsciiLetterOrDigit(after) && Small(after) - Small(before) == 1);
+
+    private static bool IsBeside(char before, char after) => KeyRows.Any(r => r.IndexOf(Small(before)) is >= 0 and var at && at + 1 < r.Length && r[at + 1] == Small(after));
 
     private static char Small(char c) => char.ToLowerInvariant(c);
 

@@ -40,7 +40,7 @@ public static class VanLoading
 
             if (depot.Loaded.ContainsKey((van.Code, item.Code)) || lines.Any(l => l.Item == item.Code))
             {
-                return StockRefusal.LoadedAlready(van, item);
+                return StockRefusal.LoadedAlready(van, item) with { About = item.Code.Text };
             }
 
             var c = item.UnitsPerCarton;
@@ -48,7 +48,7 @@ public static class VanLoading
             {
                 if (number < 0 || number > most)
                 {
-                    return Refusal.OutOfRange(what, number, 0, most);
+                    return Refusal.OutOfRange(what, number, 0, most) with { About = item.Code.Text };
                 }
             }
 
@@ -57,7 +57,7 @@ public static class VanLoading
             var shelf = depot.Ledger.Units(Place.Shelf, item.Code) / c;
             if (taken.Sealed + opened > shelf)
             {
-                return StockRefusal.NotOnTheShelf(item, taken.Sealed, opened, shelf);
+                return StockRefusal.NotOnTheShelf(item, taken.Sealed, opened, shelf) with { About = item.Code.Text };
             }
 
             var planned = plan.Lines.FirstOrDefault(l => l.Van.Code == van.Code && l.Item.Code == item.Code)?.Units ?? 0;

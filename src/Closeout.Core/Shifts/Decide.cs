@@ -64,7 +64,7 @@ public static class Decider
             CountKit c => Kit(depot, van.Code, c),
             ConfirmKit => new KitConfirmed(van.Code),
             CheckWeekly c => Weekly(depot.Date, shift, c),
-            Sign c => setup.Find(c.Technician) is { } signer ? new Signed(van.Code, signer.Code, depot.Rehearsal ? Proof.Rehearsal : Proof.Pin) : Refusal.NoSuchTechnician(c.Technician),
+            Sign c => setup.Find(c.Technician) is { } signer ? new Signed(van.Code, signer.Code, depot.Rehearsal ? Proof.Rehearsal : Proof.Pin) : Refusal.NoSuchTechnician(c.Technician) with { About = "technician" },
             _ => throw new InvalidOperationException($"no rule for {command.GetType().Name}"),
         };
     }
@@ -87,7 +87,7 @@ public static class Decider
         depot.Setup.Find(command.Technician) is { } technician
             ? new VanCameIn(
                 van.Code, technician.Code, WeeklyCheck.IsDue(technician.Workdays, depot.Date, depot.Van(van.Code).WeeklyCheckedOn), SpotCount.Choose(depot, van.Code))
-            : Refusal.NoSuchTechnician(command.Technician);
+            : Refusal.NoSuchTechnician(command.Technician) with { About = "technician" };
 
     private static Decision Boxes(Setup setup, Shift shift, CountBoxes command)
     {
@@ -120,12 +120,12 @@ public static class Decider
 
     private static Decision Damage(Depot depot, Shift shift, ReportDamage command)
     {
-        if ((Given.Words("where the damage is", command.Zone) ?? Given.Words("what it is", command.What)) is { } silent)
+        if ((Given.Words("where the damage is", command.Zone, "zone") ?? Given.Words("what it is", command.What, "what")) is { } silent)
         {
             return silent;
         }
 
-        if (command.Told.Trim().Length > 0 && Given.Words("who was told", command.Told) is { } wordy)
+        if (command.Told.Trim().Length > 0 && Given.Words("who was told", command.Told, "told") is { } wordy)
         {
             return wordy;
         }
@@ -144,7 +144,7 @@ public static class Decider
 
         if (command.TestedOn is { } tested && tested > depot.Date)
         {
-            return Refusal.DateAhead($"The last test of {piece.Description}", tested, depot.Date);
+            return Refusal.DateAhead($"The last test of {piece.Description}", tested, depot.Date) with { About = "tested" };
         }
 
         var required = depot.Setup.Required(van, piece);
@@ -160,12 +160,12 @@ public static class Decider
     {
         if (command.OilChangedOn is { } oil && oil > today)
         {
-            return Refusal.DateAhead("The last oil change", oil, today);
+            return Refusal.DateAhead("The last oil change", oil, today) with { About = "oil" };
         }
 
         if (command.Photos is < 0 or > Refusal.MostAtOnce)
         {
-            return Refusal.OutOfRange("Photos", command.Photos, 0, Refusal.MostAtOnce);
+            return Refusal.OutOfRange("Photos", command.Photos, 0, Refusal.MostAtOnce) with { About = "photos" };
         }
 
         var told = shift.Damages.Select(d => WalkRound.Find(d.Zone)).OfType<string>().ToHashSet();
@@ -173,7 +173,7 @@ public static class Decider
         {
             if (WalkRound.Find(part) is not { } known || !told.Contains(known))
             {
-                return Refusal.PartNotTold(part);
+                return Refusal.PartNotTold(part) with { About = part };
             }
         }
 

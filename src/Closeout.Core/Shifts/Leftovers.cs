@@ -20,15 +20,15 @@ public static class Leftovers
         var count = new LeftoverCount(command.Sealed ?? before.Sealed, command.Bin, command.Kept);
         var installed = command.Installed ?? depot.Reported(shift.Van, item.Code);
         var mostSealed = Math.Min(Refusal.MostAtOnce, MostUnits / item.UnitsPerCarton);
-        foreach (var (what, number, most) in new[]
+        foreach (var (field, what, number, most) in new[]
         {
-            ("Sealed cartons", count.Sealed, mostSealed), ("Loose into the bin", count.Bin, Refusal.MostAtOnce),
-            ("Loose kept aboard", count.Kept, Refusal.MostAtOnce), ("Units installed", command.Installed ?? 0, Refusal.MostAtOnce),
+            ("sealed", "Sealed cartons", count.Sealed, mostSealed), ("bin", "Loose into the bin", count.Bin, Refusal.MostAtOnce),
+            ("kept", "Loose kept aboard", count.Kept, Refusal.MostAtOnce), ("installed", "Units installed", command.Installed ?? 0, Refusal.MostAtOnce),
         })
         {
             if (number < 0 || number > most)
             {
-                return Refusal.OutOfRange(what, number, 0, most);
+                return Refusal.OutOfRange(what, number, 0, most) with { About = field };
             }
         }
 
@@ -37,9 +37,10 @@ public static class Leftovers
         if (used < 0 && !command.Sure)
         {
             var counted = count.Sealed * item.UnitsPerCarton + count.Bin + count.Kept;
-            return shift.SpotItems.Contains(item.Code) && !shift.Counts.ContainsKey(item.Code)
+            // All three are counted once more, from the first on.
+            return (shift.SpotItems.Contains(item.Code) && !shift.Counts.ContainsKey(item.Code)
                 ? Refusal.BlindAboveTheBook(item, counted)
-                : Refusal.AboveTheBook(item, counted, held, Counting.Gap(used, installed));
+                : Refusal.AboveTheBook(item, counted, held, Counting.Gap(used, installed))) with { About = "sealed" };
         }
 
         var first = shift.Counts.TryGetValue(item.Code, out var old)
@@ -50,7 +51,7 @@ public static class Leftovers
         var inBin = depot.Ledger.Units(Place.Bin, item.Code);
         if (back > 0 && back > inBin)
         {
-            return Refusal.BinTooLow(item, inBin, back);
+            return Refusal.BinTooLow(item, inBin, back) with { About = "bin" };
         }
 
         return new LeftoverCounted(

@@ -13,15 +13,15 @@ public static class Odometer
         var end = command.EndMi ?? shift.Mileage?.EndMi ?? start;
         if (end is < 0 or > Refusal.MostMiles)
         {
-            return Refusal.OutOfRange("The odometer", end, 0, Refusal.MostMiles);
+            return Refusal.OutOfRange("The odometer", end, 0, Refusal.MostMiles) with { About = "odometer" };
         }
 
         if (command.FuelGal is { } fuel && fuel is <= 0 or > Refusal.MostGallons)
         {
-            return Refusal.OutOfRange("Fuel in gallons", command.FuelGal!.Value, 0.001m, Refusal.MostGallons);
+            return Refusal.OutOfRange("Fuel in gallons", command.FuelGal!.Value, 0.001m, Refusal.MostGallons) with { About = "fuel" };
         }
 
-        if (command.FuelGrade is { Length: > 0 } grade && Given.Words("the fuel grade", grade) is { } wordy)
+        if (command.FuelGrade is { Length: > 0 } grade && Given.Words("the fuel grade", grade, "grade") is { } wordy)
         {
             return wordy;
         }
@@ -68,14 +68,14 @@ public static class Odometer
         if (IsOdd(depot, van.Code, start, end))
         {
             var instead = Swapped(depot, van.Code, start, end) is { } mi ? (units.Distance(mi), mi) : ((string, decimal)?)null;
-            odd = end < start
+            odd = (end < start
                 ? Refusal.BelowStart(units.Distance(end), units.Distance(start), instead)
                 : Refusal.TooFar(
                     units.Distance(end), units.Distance(start), units.Distance(end - start),
-                    DrivingHabit.Of(depot, van.Code) is { } habit ? units.Distance(habit.MedianMi) : null, instead);
+                    DrivingHabit.Of(depot, van.Code) is { } habit ? units.Distance(habit.MedianMi) : null, instead)) with { About = "odometer" };
         }
 
-        var wrong = FuelGrade.Of(van.Fuel, grade) == FuelMatch.Fits ? null : Refusal.WrongFuel(van, grade!);
+        var wrong = FuelGrade.Of(van.Fuel, grade) == FuelMatch.Fits ? null : Refusal.WrongFuel(van, grade!) with { About = "grade" };
         return (odd, wrong) switch
         {
             ({ } o, { } w) => o with { Text = o.Text + " " + w.Text },

@@ -8,7 +8,8 @@ namespace Closeout.Shifts;
 /// <param name="Code">Stable name, as listed in docs/refusals.md.</param>
 /// <param name="AskAgain">The same answer given again is recorded: it looked wrong, but only a person can know.</param>
 /// <param name="InsteadMi">An odometer reading, in miles, that was probably meant; null: none.</param>
-public sealed record Refusal(string Code, string Text, bool AskAgain = false, decimal? InsteadMi = null)
+/// <param name="About">What of the command it is about, by the name that forms give it: <c>fuel</c>, <c>by</c>; null: all of it.</param>
+public sealed record Refusal(string Code, string Text, bool AskAgain = false, decimal? InsteadMi = null, string? About = null)
 {
     /// <summary>The most pictures of one close-out.</summary>
     public const int MostPhotos = 24;
@@ -29,7 +30,7 @@ public sealed record Refusal(string Code, string Text, bool AskAgain = false, de
         new("no-such-van", $"There is no van {van} at this depot. Type the code on the bay wall, or scan the key tag.");
 
     public static Refusal NoSuchTechnician(Code<Technician> technician) =>
-        new("no-such-technician", $"Nobody here has the code {technician}. Type your own code, or ask the lead.");
+        new("no-such-technician", $"Nobody here has the code {technician}. Type another one; on the wall F9 shows the codes of all.");
 
     public static Refusal NoSuchItem(Code<Item> item) =>
         new("no-such-item", $"There is no item {item} at this depot. Type the code on the carton label, or find it by its name.");
@@ -106,10 +107,10 @@ public sealed record Refusal(string Code, string Text, bool AskAgain = false, de
         new("photo-is-there", $"{name} is attached already: the same picture counts 1 time. Choose another.");
 
     public static Refusal LooksLikeACard(string what) =>
-        new("looks-like-a-card", $"Where you say {what} stand 13 to 19 digits that fit a payment card, and 0 are kept here: no card number, no PIN. Leave them out.");
+        new("looks-like-a-card", $"Your words on {what} hold 13 to 19 digits that fit a payment card, and 0 are kept here: no card number, no PIN. Leave them out.");
 
     public static Refusal LooksLikeASocialSecurityNumber(string what) =>
-        new("looks-like-a-social-security-number", $"Where you say {what} stand 9 digits written like a social-security number, and 0 are kept here. Leave them out.");
+        new("looks-like-a-social-security-number", $"Your words on {what} hold 9 digits written like a social-security number, and 0 are kept here. Leave them out.");
 
     public static Refusal NoWords(string what) =>
         new("no-words", $"Say {what} in a few words: 1 to {MostWords} characters, and none found. Type it and press Enter.");

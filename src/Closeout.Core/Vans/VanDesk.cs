@@ -35,7 +35,7 @@ public static class VanDesk
 
         if (command is CloseIncident { Number: var number } && Incidents.Open(depot, van.Code).All(i => i.Number != number))
         {
-            return Refusal.NoSuchIncident(van, number, [.. Incidents.Open(depot, van.Code).Select(i => i.Number)]);
+            return Refusal.NoSuchIncident(van, number, [.. Incidents.Open(depot, van.Code).Select(i => i.Number)]) with { About = "number" };
         }
 
         if (Given.Words(what, why) is { } silent)
@@ -45,7 +45,7 @@ public static class VanDesk
 
         if (command is PlaceHold && holds.Contains(why.Trim()))
         {
-            return Refusal.HeldAlready(van, why.Trim());
+            return Refusal.HeldAlready(van, why.Trim()) with { About = "reason" };
         }
 
         return command switch

@@ -7,15 +7,16 @@ using Closeout.Vans;
 namespace Closeout.Screens;
 
 /// <summary>What a filled-in question asks to have recorded, or a sentence that says what is missing.</summary>
-public readonly record struct Answer(IReadOnlyList<Command> Commands, string? Missing)
+/// <param name="Field">The field that it is missing in.</param>
+public readonly record struct Answer(IReadOnlyList<Command> Commands, string? Missing, string? Field = null)
 {
     public static Answer Of(params Command[] commands) => new(commands, null);
 
-    public static Answer Lacks(string what) => new([], what);
+    public static Answer Lacks(string field, string what) => new([], what, field);
 }
 
 /// <summary>Turns forms into commands.</summary>
-public static class Answers
+public static partial class Answers
 {
     /// <summary>The whole question, as it stands.</summary>
     public static Answer All(Depot depot, CloseoutScreen screen)
@@ -24,8 +25,10 @@ public static class Answers
         return screen.At switch
         {
             _ when screen.IsReport => Report(van, form),
-            Step.Leftovers when screen.Item is { } blind && Questions.IsBlind(depot.Shift(van)!, blind) && (form["sealed"].Text.Length == 0 || form["kept"].Text.Length == 0) =>
-                Answer.Lacks("This one is counted blind: type the sealed cartons and the loose units that you see, 0 where there are none."),
+            Step.Leftovers when screen.Item is { } blind && Questions.IsBlind(depot.Shift(van)!, blind) && form.Empty("sealed", "kept") is { } unseen =>
+                Answer.Lacks(unseen.Name, "This one is counted blind: type the sealed cartons and the loose units that you see, 0 where there are none."),
+            Step.Leftovers when screen.Item is { } seen && !Questions.IsBlind(depot.Shift(van)!, seen) && form.Empty("sealed", "bin", "kept") is { } empty =>
+                Answer.Lacks(empty.Name, $"\"{empty.Label}\" is empty: type how many there are, 0 where there are none."),
             Step.Leftovers when screen.Item is { } item =>
                 Answer.Of(new CountLeftover(van, item, Whole(form["sealed"]), Whole(form["bin"]), Whole(form["kept"]))),
             Step.Leftovers => Answer.Of(new ConfirmLeftovers(van)),
@@ -36,7 +39,7 @@ public static class Answers
             Step.Weekly => Weekly(van, form),
             Step.SignOff => form["technician"].Text is { Length: > 0 } code && Code<Technician>.IsValid(code)
                 ? Answer.Of(new Sign(van, new(code)))
-                : Answer.Lacks("Type or scan your own code to sign, then Enter."),
+                : Answer.Lacks("technician", "Type or scan your own code to sign, then Enter."),
             _ => throw new InvalidOperationException($"nothing to answer at {screen.At}"),
         };
     }
@@ -44,9 +47,21 @@ public static class Answers
     /// <summary>The one field of a list that was typed in.</summary>
     public static Answer One(Depot depot, CloseoutScreen screen, Field field)
     {
+        var piece = field.Name.Split('/')[0];
+        if (screen.Form.Empty(screen.At == Step.Kit ? [piece, field.Name] : [field.Name]) is { } empty)
+        {
+            return Answer.Lacks(empty.Name, empty.Kind == FieldKind.Date
+                ? "The date is empty: type it as YYYY-MM-DD. PgUp, then PgDn shows again what stood there."
+                : $"\"{empty.Label}\" is empty: type how many there are, 0 where there are none.");
+        }
+
         if (screen.At == Step.Cardboard && field.Name.StartsWith(Questions.StreamField, StringComparison.Ordinal))
         {
-            var amount = Number(field) ?? 0;
+            if (Number(field) is not { } amount)
+            {
+                return Answer.Lacks(field.Name, $"\"{field.Text}\" is no number. Type how much, 0 where it is nothing.");
+            }
+
             return Answer.Of(new CountStream(screen.Van, new(field.Name[Questions.StreamField.Length..]), field.Kind == FieldKind.Number ? depot.Setup.Units.Pounds(amount) : amount));
         }
 
@@ -55,7 +70,6 @@ public static class Answers
             return Answer.Of(new CountBoxes(screen.Van, new(field.Name), Whole(field)));
         }
 
-        var piece = field.Name.Split('/')[0];
         if (field.Kind != FieldKind.Date)
         {
             return Answer.Of(new CountKit(screen.Van, new(piece), Whole(field)));
@@ -64,7 +78,7 @@ public static class Answers
         var isTest = field.Name.EndsWith("/tested", StringComparison.Ordinal);
         return Date(field) is { } date
             ? Answer.Of(new CountKit(screen.Van, new(piece), Whole(screen.Form[piece]), isTest ? null : date, isTest ? date : null))
-            : Answer.Lacks($"\"{field.Text}\" is no date. Type it as YYYY-MM-DD, or clear the field.");
+            : Answer.Lacks(field.Name, $"\"{field.Text}\" is no date. Type it as YYYY-MM-DD.");
     }
 
     /// <summary>The step as booked, at one key: as expected, not driven, no more damage, all there.</summary>
@@ -80,8 +94,8 @@ public static class Answers
     private static Answer Rest(IEnumerable<Answer> typed, Command confirm)
     {
         var answers = typed.ToList();
-        return answers.FirstOrDefault(a => a.Missing is not null) is { Missing: { } missing }
-            ? Answer.Lacks(missing)
+        return answers.FirstOrDefault(a => a.Missing is not null) is { Missing: not null } lacks
+            ? lacks
             : new([.. answers.SelectMany(a => a.Commands), confirm], null);
     }
 
@@ -90,7 +104,12 @@ public static class Answers
         var units = depot.Setup.Units;
         if (Number(form["odometer"]) is not { } odometer)
         {
-            return Answer.Lacks($"Read the odometer and type it; this morning it said {units.Distance(depot.Van(van).OdometerMi)}. The key = says: not driven.");
+            return Answer.Lacks("odometer", $"Read the odometer and type it; this morning it said {units.Distance(depot.Van(van).OdometerMi)}. The key = says: not driven.");
+        }
+
+        if (form["fuel"].Text.Length > 0 && Number(form["fuel"]) is null)
+        {
+            return Answer.Lacks("fuel", $"\"{form["fuel"].Text}\" is no number. Type how much was filled, or clear the field.");
         }
 
         // What is shown again and not typed is what was recorded: converting it twice would shift it.
@@ -104,37 +123,7 @@ public static class Answers
     {
         "N" => Answer.Of(new ConfirmDamage(shift.Van, None: true)),
         "T" when shift.Damages.Count > 0 => Answer.Of(new ConfirmDamage(shift.Van, None: false)),
-        _ => Answer.Lacks("Type N for none, or D to describe a damage."),
-    };
-
-    private static Answer Report(Code<Van> van, Form form)
-    {
-        var zone = form["zone"].Text;
-        if (int.TryParse(zone, NumberStyles.None, CultureInfo.InvariantCulture, out var number) && number >= 1 && number <= Questions.Zones.Count)
-        {
-            zone = Questions.Zones[number - 1];
-        }
-
-        var at = form["told_at"].Text;
-        if (at.Length > 0 && Clock(at) is null)
-        {
-            return Answer.Lacks($"\"{at}\" is no time. Type it as HH:MM, or clear the field.");
-        }
-
-        return Severity(form) is { } severity
-            ? Answer.Of(new ReportDamage(
-                van, zone, severity, form["what"].Text, severity == DayBook.Severity.Note ? true : form["drivable"].Text.ToUpperInvariant() != "N" && severity != DayBook.Severity.Unsafe,
-                form["told"].Text, at.Length > 0 ? Clock(at) : null))
-            : Answer.Lacks("Say how bad it is: N note, R to repair, U unsafe.");
-    }
-
-    /// <summary>How bad a damage is said to be; null: not said.</summary>
-    public static Severity? Severity(Form form) => form["severity"].Text.ToUpperInvariant() switch
-    {
-        "N" => DayBook.Severity.Note,
-        "R" => DayBook.Severity.Repair,
-        "U" => DayBook.Severity.Unsafe,
-        _ => null,
+        _ => Answer.Lacks("damage", "Type N for none, or D to describe a damage."),
     };
 
     private static Answer Weekly(Code<Van> van, Form form)
@@ -142,17 +131,22 @@ public static class Answers
         var oil = form["oil"];
         if (oil.Text.Length > 0 && Date(oil) is null)
         {
-            return Answer.Lacks($"\"{oil.Text}\" is no date. Type it as YYYY-MM-DD, or clear the field.");
+            return Answer.Lacks("oil", $"\"{oil.Text}\" is no date. Type it as YYYY-MM-DD, or clear the field.");
         }
 
         if (WalkRound.Parts.FirstOrDefault(p => form[p].Text.ToUpperInvariant() is not ("Y" or "N")) is { } open)
         {
-            return Answer.Lacks($"Say whether {open} is in order: Y yes, N no.");
+            return Answer.Lacks(open, $"Say whether this part is in order: {open}. Y yes, N no.");
+        }
+
+        if (form.Empty("photos") is not null)
+        {
+            return Answer.Lacks("photos", "Type how many photos were taken, 0 where there are none.");
         }
 
         return form["clean"].Text.ToUpperInvariant() is var clean && clean is "Y" or "N"
             ? Answer.Of(new CheckWeekly(van, Date(oil), Whole(form["photos"]), clean == "Y", [.. WalkRound.Parts.Where(p => IsNot(form, p))]))
-            : Answer.Lacks("Say whether it is clean inside: Y yes, N no.");
+            : Answer.Lacks("clean", "Say whether it is clean inside: Y yes, N no.");
     }
 
     /// <summary>A part of the walk-round that is said not to be in order.</summary>

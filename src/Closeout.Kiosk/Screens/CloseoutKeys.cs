@@ -46,8 +46,8 @@ public static class CloseoutKeys
         };
     }
 
-    /// <summary>A doubted reading typed once more is the same answer again; elsewhere a key begins a new one.</summary>
-    private static Command? Kept(CloseoutScreen s) => s.At == Step.Mileage ? s.Doubted : null;
+    /// <summary>A doubted count or reading typed once more is the same answer again; elsewhere a key begins a new one.</summary>
+    private static Command? Kept(CloseoutScreen s) => s.Doubted is CountLeftover or LogMileage ? s.Doubted : null;
 
     /// <summary>Back from the report of a damage: to the walk-round as it stood, or to the question whether there is more.</summary>
     private static CloseoutScreen Reported(Depot depot, CloseoutScreen s) => Questions.At(depot, s.Van, s.At) is var screen && s.Behind is { } behind
@@ -146,7 +146,7 @@ public static class CloseoutKeys
     {
         if (answer.Missing is { } missing)
         {
-            return (model with { Said = missing }, null);
+            return (Refused.At(model, answer.Field, missing), null);
         }
 
         var commands = answer.Commands.Select(c => c.Equals(s.Doubted) ? Sure(c) : c).ToList();

@@ -67,7 +67,8 @@ public enum DeskTask
 }
 
 /// <summary>What a filled-in desk form asks to have done, or a sentence that says what is missing.</summary>
-public readonly record struct DeskAnswer(Act? Act, string? Missing)
+/// <param name="Field">The field that it is missing in.</param>
+public readonly record struct DeskAnswer(Act? Act, string? Missing, string? Field = null)
 {
     public static implicit operator DeskAnswer(StockCommand command) => new(new StockAct(command, "Recorded."), null);
 
@@ -79,7 +80,7 @@ public readonly record struct DeskAnswer(Act? Act, string? Missing)
 
     public static implicit operator DeskAnswer(Act act) => new(act, null);
 
-    public static implicit operator DeskAnswer(string missing) => new(null, missing);
+    public static implicit operator DeskAnswer((string Field, string Missing) lacks) => new(null, lacks.Missing, lacks.Field);
 }
 
 /// <summary>The forms of the stock desk, and the commands that they come to.</summary>
@@ -129,19 +130,19 @@ public static class DeskForms
         var form = s.Form;
         if (CodeOf<Van>(form["van"]) is not { } van)
         {
-            return "Type the van's code.";
+            return ("van", "Type the van's code.");
         }
 
         var item = CodeOf<Item>(form["item"]);
         if (form["date"].Text.Length > 0
             && !DateOnly.TryParseExact(form["date"].Text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out date))
         {
-            return $"\"{form["date"].Text}\" is no date. Type it as YYYY-MM-DD, or clear the field for the plan's own date.";
+            return ("date", $"\"{form["date"].Text}\" is no date. Type it as YYYY-MM-DD, or clear the field for the plan's own date.");
         }
 
         if (By(form) is not { } lead)
         {
-            return "A change of the plan is a lead's: type the lead's code.";
+            return ("by", "A change of the plan is a lead's: type the lead's code.");
         }
 
         var reason = form["reason"].Text;
@@ -155,24 +156,24 @@ public static class DeskForms
         {
             return depot.Overrides.LastOrDefault(o => o.Change.Date == date && o.Change.Van == van && (o.Change.Item is null || o.Change.Item == item)) is { } standing
                 ? new WithdrawChange(standing.Number, reason, lead)
-                : "Nothing was changed on this line, so nothing can be withdrawn.";
+                : ("kind", "Nothing was changed on this line, so nothing can be withdrawn.");
         }
 
         return (kind, Whole(form["units"])) switch
         {
-            ("T" or "M", null) => "Type how many units.",
-            (_, _) when item is null => "Type the item's code.",
+            ("T" or "M", null) => ("units", "Type how many units."),
+            (_, _) when item is null => ("item", "Type the item's code."),
             ("T", { } units) => new ChangePlan(OverrideKind.Target, van, item, date, units, reason, lead),
             ("M", { } units) => new ChangePlan(OverrideKind.Extra, van, item, date, units, reason, lead),
-            _ => "Say what to change: T, M, X or W.",
+            _ => ("kind", "Say what to change: T, M, X or W."),
         };
     }
 
     private static DeskAnswer Delivery(Form form) => (CodeOf<Item>(form["item"]), Whole(form["cartons"]), By(form)) switch
     {
-        (null, _, _) => "Type or scan the code on the carton label.",
-        (_, null, _) => "Type how many cartons came.",
-        (_, _, null) => "Type your own code.",
+        (null, _, _) => ("item", "Type or scan the code on the carton label."),
+        (_, null, _) => ("cartons", "Type how many cartons came."),
+        (_, _, null) => ("by", "Type your own code."),
         ({ } item, { } cartons, { } by) => new ReceiveDelivery(item, cartons, by),
     };
 
@@ -182,17 +183,22 @@ public static class DeskForms
         var (boxed, single) = (Whole(form["sealed"]), Whole(form["loose"]));
         if (CodeOf<Item>(form["item"]) is not { } item)
         {
-            return "Type or scan the code of the item.";
+            return ("item", "Type or scan the code of the item.");
         }
 
         if (By(form) is not { } by)
         {
-            return "Type your own code.";
+            return ("by", "Type your own code.");
         }
 
-        if ((boxed is null) == (single is null))
+        if (boxed is null && single is null)
         {
-            return "Correct one count at a time: sealed cartons or loose units.";
+            return ("sealed", "Type what you counted: sealed cartons, or loose units.");
+        }
+
+        if (boxed is not null && single is not null)
+        {
+            return ("loose", "Correct one count at a time: sealed cartons or loose units. Clear the other field.");
         }
 
         var reason = form["reason"].Text;
@@ -202,14 +208,14 @@ public static class DeskForms
             {
                 ("shelf", { } cartons, _) => new CorrectCount(Place.Shelf, item, cartons, reason, by),
                 ("bin", _, { } units) => new CorrectCount(Place.Bin, item, units, reason, by),
-                ("shelf", _, _) => "On the shelf are sealed cartons: type those.",
-                _ => "In the bin are loose units: type those.",
+                ("shelf", _, _) => ("sealed", "On the shelf are sealed cartons: type those, and clear the loose units."),
+                _ => ("loose", "In the bin are loose units: type those, and clear the sealed cartons."),
             };
         }
 
         if (CodeOf<Van>(form["place"]) is not { } van)
         {
-            return "Say where: shelf, bin, or a van's code.";
+            return ("place", "Say where: shelf, bin, or a van's code.");
         }
 
         return new CorrectCount(boxed is null ? Place.Loose(van) : Place.Sealed(van), item, boxed ?? single!.Value, reason, by);

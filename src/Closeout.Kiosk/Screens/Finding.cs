@@ -18,7 +18,7 @@ public static class Finding
         }
 
         // A scanner types a label's code into whatever field has the caret: a letter, or more digits than a count has, is no count.
-        var typed = s.Form.Now?.Typed ?? "";
+        var typed = s.Form.Now is { IsOffered: false, Typed: { } before } ? before : "";
         var isCode = char.IsAsciiDigit(c) ? typed.Length == s.Form.Now?.Width : char.IsAsciiLetter(c) || c is '.' or '_' or '-';
         if (!isCode)
         {

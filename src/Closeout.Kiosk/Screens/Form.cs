@@ -31,7 +31,7 @@ public enum FieldKind
 /// <param name="Name">What the answer calls it.</param>
 /// <param name="Shown">The answer most likely right: Enter accepts it. Empty: somebody must know.</param>
 /// <param name="Typed">What was typed instead; null: nothing.</param>
-/// <param name="IsOffered">Whether the program put it there: the first character typed replaces it.</param>
+/// <param name="IsOffered">Whether the program put it there, or refused it: the first character typed replaces it.</param>
 public sealed record Field(string Name, string Label, FieldKind Kind, string Shown, string After = "", string? Typed = null, bool IsOffered = false)
 {
     public string Text => Typed ?? Shown;
@@ -73,7 +73,7 @@ public sealed record Field(string Name, string Label, FieldKind Kind, string Sho
 /// <summary>The fields of one question, and which of them is typed in.</summary>
 public sealed record Form(ImmutableList<Field> Fields, int Focus = 0)
 {
-    public static readonly Form Empty = new([]);
+    public static readonly Form None = new([]);
 
     public Field? Now => Focus < Fields.Count ? Fields[Focus] : null;
 
@@ -87,10 +87,18 @@ public sealed record Form(ImmutableList<Field> Fields, int Focus = 0)
     /// <summary>A character typed; null: it has no place in the field.</summary>
     public Form? Type(char c) => Now?.Takes(c) is { } field ? With(field) : null;
 
-    /// <summary>Takes the last character back; an empty field shows its first answer again.</summary>
+    /// <summary>Takes the last character back. A field that is emptied stays empty until something is typed in it.</summary>
     public Form Erase() => Now is { } field
-        ? With(field with { IsOffered = false, Typed = (field.Typed ?? field.Shown) is { Length: > 1 } text ? text[..^1] : field.Typed is null && field.Shown.Length > 0 ? "" : null })
+        ? With(field with { IsOffered = false, Typed = field.Text is { Length: > 1 } text ? text[..^1] : field.Shown.Length > 0 ? "" : null })
         : this;
+
+    /// <summary>The cursor in the field of that name: what is typed next replaces what stands there. Without such a field it stays where it is.</summary>
+    public Form At(string? name) => Fields.FindIndex(f => f.Name == name) is >= 0 and var at
+        ? this with { Fields = Fields.SetItem(at, Fields[at] with { IsOffered = true }), Focus = at }
+        : this;
+
+    /// <summary>The first field of those that is empty; null: none is.</summary>
+    public Field? Empty(params IEnumerable<string> names) => Fields.FirstOrDefault(f => names.Contains(f.Name) && f.Text.Length == 0);
 
     public Form Move(int by) => this with { Focus = Math.Clamp(Focus + by, 0, Math.Max(0, Fields.Count - 1)) };
 

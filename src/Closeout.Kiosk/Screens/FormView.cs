@@ -21,7 +21,7 @@ public static class FormView
             sheet.Write(row, at + width + 3, field.After, Look.Faint);
             if (here)
             {
-                sheet.Caret = (row, at + 1 + Math.Min(width - 1, field.Typed is null ? 0 : text.Length));
+                sheet.Caret = (row, at + 1 + Math.Min(width - 1, field.Typed is null || field.IsOffered ? 0 : text.Length));
             }
         }
     }

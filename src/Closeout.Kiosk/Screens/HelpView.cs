@@ -1,11 +1,13 @@
+using Closeout.DayBook;
+
 namespace Closeout.Screens;
 
 /// <summary>The keys and words of a screen, on one page.</summary>
 public static class HelpView
 {
-    public static void Draw(Sheet sheet, HelpScreen s)
+    public static void Draw(Sheet sheet, Depot depot, HelpScreen s)
     {
-        sheet.Write(0, 1, "HELP", Look.Strong);
+        View.Head(sheet, depot, "HELP", "");
         var row = 2;
         foreach (var line in Lines(s.Back).SelectMany(l => l.Length == 0 ? [""] : Sheet.Wrap(l, sheet.Width - 4)))
         {
@@ -55,18 +57,14 @@ public static class HelpView
             "Weight: what the stock aboard weighs now and with this load, and what the van's payload leaves for stock once crew and kit are taken off. A plan that would be too heavy is cut, least needed first; what was cut stands below. The scale and the van's placard know better than the book.",
             "Only this moves stock in the book. A short pick is kept, and what is left is planned for the others. A van is loaded after its close-out.",
         ],
-        DeskScreen =>
-        [
-            "A delivery goes onto the shelf and fills the oldest order. A corrected count makes the book follow; the difference goes to unexplained, with your reason.",
-            "A hold is lifted by a lead, with a reason that stays on the wall.",
-            "A lead's change of the plan stands for its date until it is withdrawn, however often the plan is made anew.",
-        ],
+        DeskScreen s => DeskHelp.Lines(s.Task),
+        IssuedScreen => ["The PIN that was drawn stands on the screen behind, once: Enter there leaves it, and nobody sees it again. Its owner reads it now and writes it down where nobody else looks. Lost: issue another."],
         PinScreen =>
         [
             "What is recorded in your name needs your PIN. At the desk it is remembered for two minutes after the last thing recorded in it, and not beyond somebody else's sign-off; a signature asks always.",
             "",
             "After a wrong one the kiosk waits: 1, 2, 4 seconds, up to 30. Ten in a row lock the PIN: a lead resets it, F9 on the wall and R. A lead without a PIN gets one from another lead.",
-            "A PIN of your own has eight characters or more; six digits are drawn for you with I. No date, no code or name, nothing repeated or in a row.",
+            "A PIN of your own has eight characters or more; six digits are drawn for you with I. No date, no code or name, no card or social-security number, nothing repeated, in a row or along a row of keys.",
             "It proves who confirmed. It does not say that a van is safe. Fuel PINs, card numbers and social-security numbers have no place here.",
         ],
         PeopleScreen =>
@@ -84,9 +82,9 @@ public static class HelpView
             "All there is to know of one van: why it is held, its open incidents and who was told, what is due and when, what to load.",
             "A lead: L lifts its holds, H puts it on hold, C closes an incident, W writes off boxes that nobody found. K checks a signed close-out (not one's own), R opens it again, B closes it out for somebody, M moves its bookings to another van, X excuses it from tonight. Each with a reason that stays in the book. Lifting a hold leaves its incident open until it is closed.",
         ],
-        DayBookScreen => ["Everything confirmed on this business date, who and when, the newest first. Type a van, a person, an item or a word to see only that. Nothing is ever edited: a correction is a new entry. closeout audit --out FILE writes the whole book.", "F5 ends the business date: a lead's, once every van is closed out or explained."],
+        DayBookScreen => ["Everything confirmed on this business date, who and when, the newest first. Up and Down choose an entry: all of it stands below the list. Type a van, a person, an item or a word to see only that. Nothing is ever edited: a correction is a new entry. closeout audit --out FILE writes the whole book.", "F5 ends the business date: a lead's, once every van is closed out or explained."],
         AttachScreen => ["Type the name of a picture or of a folder; with an empty field the kiosk takes what lies in the folder inbox of the book. Each picture is copied into the book under its checksum; closeout photos --out DIR writes them out again, byte for byte."],
         CardboardScreen => ["Tab goes on: tonight, weeks, months, days, vans, items, other waste. B counts the boxes of cartons opened here, P records a pickup by the hauler, S ships a collecting box, W writes off boxes that nobody found (a lead).", "", "Boxes expected follow from the cartons emptied; flattened is what was counted. Weight follows from the box's size and board, volume from the depot's own density."],
-        _ => ["Esc goes back."],
+        _ => throw new InvalidOperationException($"no help for {screen.GetType().Name}"),
     };
 }

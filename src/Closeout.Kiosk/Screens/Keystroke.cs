@@ -24,6 +24,9 @@ public enum Press
     F8,
     F9,
     Quit,
+
+    /// <summary>A character above U+FFFF, which no field takes: an emoji, for one.</summary>
+    Beyond,
 }
 
 /// <summary>One key. A scanner is a fast typist whose last key is Enter.</summary>

@@ -13,6 +13,9 @@ namespace Closeout.Screens;
 /// <param name="pins">Null: the program's own, with the usual iterations and the machine's name.</param>
 public sealed class KioskSession(Desk desk, Archive archive, Attachments attachments, VanSeats? seats = null, DailyBackup? daily = null, Pins? pins = null)
 {
+    /// <summary>Characters of a paste that are typed: more than any field holds, and soon done.</summary>
+    private const int MostPasted = 512;
+
     private readonly PinGate gate = new(desk, pins ?? new Pins());
 
     public Desk Desk => desk;
@@ -33,10 +36,27 @@ public sealed class KioskSession(Desk desk, Archive archive, Attachments attachm
     }
 
     /// <summary>One key.</summary>
-    public void Press(Keystroke key)
+    public void Press(Keystroke key) => Press(key, mayAct: true);
+
+    /// <summary>Pasted text, typed character by character; an end of line within becomes a blank. It presses no Enter and records nothing: nobody looked at it yet.</summary>
+    public void Paste(string text)
+    {
+        var typed = string.Join(' ', string.Concat(text.Select(c => char.IsControl(c) ? '\n' : c)).Split('\n', StringSplitOptions.RemoveEmptyEntries));
+        foreach (var c in typed.Where(c => !char.IsSurrogate(c)).Take(MostPasted))
+        {
+            Press(new(Closeout.Screens.Press.Character, c), mayAct: false);
+        }
+
+        if (typed.Any(char.IsSurrogate))
+        {
+            Press(new(Closeout.Screens.Press.Beyond));
+        }
+    }
+
+    private void Press(Keystroke key, bool mayAct)
     {
         var (model, act) = Update.On(desk.Depot, () => desk.Plan, gate.Key(Model), key);
-        Model = model;
+        (Model, act) = (model, mayAct ? act : null);
         try
         {
             (Model, var allowed) = gate.Pass(Model, act);
@@ -139,9 +159,9 @@ public sealed class KioskSession(Desk desk, Archive archive, Attachments attachm
             case QuitAct:
                 IsDone = true;
                 break;
-            case CardboardAct:
+            case CardboardAct cardboard:
                 var today = desk.Depot.Date;
-                Model = new(new CardboardScreen(archive.Boxes(today.AddYears(-1), today), archive.Streams(today.AddYears(-1), today)));
+                Model = new(new CardboardScreen(cardboard.Back, archive.Boxes(today.AddYears(-1), today), archive.Streams(today.AddYears(-1), today)));
                 break;
             case StockAct stock:
                 Model = Told(desk.Record(stock.Command), stock.Done);
@@ -171,10 +191,10 @@ public sealed class KioskSession(Desk desk, Archive archive, Attachments attachm
                 Model = Told(Behalf(behalf), $"{behalf.Van} is closed out for {behalf.For}; the wall says so.");
                 break;
             case EndDayAct end:
-                Model = desk.EndDay(end.Next, end.Lead) is { } refused ? Model with { Said = refused.Text } : new(new WallScreen(), $"{View.Day(desk.Depot.Date)} is open. Load its day folder for bookings and visit reports.");
+                Model = desk.EndDay(end.Next, end.Lead) is { } refused ? Refused.By(Model, refused) : new(new WallScreen(), $"{View.Day(desk.Depot.Date)} is open. Load its day folder for bookings and visit reports.");
                 break;
-            case DayBookAct:
-                Model = new(new DayBookScreen([.. DayBookWords.Of(desk.Entries()).Reverse()]));
+            case DayBookAct dayBook:
+                Model = new(new DayBookScreen(dayBook.Back, [.. DayBookWords.Of(desk.Entries()).Reverse()]));
                 break;
             case AttachAct attach:
                 Attach(attach);
@@ -188,7 +208,7 @@ public sealed class KioskSession(Desk desk, Archive archive, Attachments attachm
     }
 
     private Model Told(Refusal? refusal, string done) =>
-        refusal is null ? PlanKeys.Recorded(desk.Plan, desk.Depot, Model, done) : Model with { Said = refusal.Text };
+        refusal is null ? PlanKeys.Recorded(desk.Plan, desk.Depot, Model, done) : Refused.By(Model, refusal);
 
     /// <summary>Everything that was not answered as booked, one entry each, then the lead's name. The lead is looked at first: nothing is half done.</summary>
     private Refusal? Behalf(BehalfAct act)
@@ -253,7 +273,7 @@ public sealed class KioskSession(Desk desk, Archive archive, Attachments attachm
         {
             if (desk.Record(command) is { } refusal)
             {
-                Model = Update.Refused(desk.Depot, Model, command, refusal);
+                Model = Refused.Answer(desk.Depot, Model, command, refusal);
                 return;
             }
         }

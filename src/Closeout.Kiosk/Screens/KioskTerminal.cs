@@ -36,6 +36,11 @@ public static partial class KioskTerminal
                 window.Tick();
                 return true;
             });
+            app.Paste += (_, paste) =>
+            {
+                window.Paste(paste.Text);
+                paste.Handled = true;
+            };
             KeepQuiet(app);
             app.Run(window);
         }

@@ -59,6 +59,13 @@ public sealed class KioskWindow : Runnable
         return true;
     }
 
+    /// <summary>The library asks terminals to mark what is pasted, so it does not come as keys.</summary>
+    public void Paste(string text)
+    {
+        session.Paste(text);
+        SetNeedsDraw();
+    }
+
     protected override bool OnDrawingContent(DrawContext? context)
     {
         var sheet = session.Show(Viewport.Width, Viewport.Height);
@@ -102,9 +109,12 @@ public sealed class KioskWindow : Runnable
             return new(press);
         }
 
-        return !key.IsCtrl && !key.IsAlt && key.AsRune is { Value: >= 32 and < 0xFFFF } rune && !char.IsSurrogate((char)rune.Value) && rune.Value != 127
-            ? new(Press.Character, (char)rune.Value)
-            : null;
+        return key.IsCtrl || key.IsAlt ? null : key.AsRune.Value switch
+        {
+            > char.MaxValue => new(Press.Beyond),
+            >= ' ' and not '\u007f' and var value => new(Press.Character, (char)value),
+            _ => null,
+        };
     }
 
     private static Press? Named(Key key) => key switch

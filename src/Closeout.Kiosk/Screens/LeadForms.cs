@@ -89,28 +89,28 @@ public static class LeadForms
         var form = s.Form;
         if (DeskForms.By(form) is not { } lead)
         {
-            return "That is a lead's: type the lead's code.";
+            return ("by", "That is a lead's: type the lead's code.");
         }
 
         return s.Task switch
         {
             DeskTask.Check => new CheckCloseout(s.Van!.Value, lead),
             DeskTask.Reopen => new Reopen(s.Van!.Value, form["reason"].Text, lead),
-            DeskTask.Behalf => DeskForms.CodeOf<Technician>(form["for"]) is { } who ? new BehalfAct(s.Van!.Value, who, form["reason"].Text, lead) : "Type the code of whoever it is for.",
+            DeskTask.Behalf => DeskForms.CodeOf<Technician>(form["for"]) is { } who ? new BehalfAct(s.Van!.Value, who, form["reason"].Text, lead) : ("for", "Type the code of whoever it is for."),
             DeskTask.Excuse => form["stayed"].Text.ToUpperInvariant() is var stayed && stayed is "Y" or "N"
                 ? new ExplainVan(s.Van!.Value, stayed == "Y", form["reason"].Text, lead)
-                : "Say whether it stayed in: Y or N.",
+                : ("stayed", "Say whether it stayed in: Y or N."),
             DeskTask.Move => Move(form, lead),
-            DeskTask.EndDay => Date(form["next"]) is { } next ? new EndDayAct(next, lead) : "Type the next business date as YYYY-MM-DD.",
+            DeskTask.EndDay => Date(form["next"]) is { } next ? new EndDayAct(next, lead) : ("next", "Type the next business date as YYYY-MM-DD."),
             _ => throw new InvalidOperationException($"no command for {s.Task}"),
         };
     }
 
     private static DeskAnswer Move(Form form, Code<Technician> lead) => (Date(form["date"]), DeskForms.CodeOf<Van>(form["from"]), DeskForms.CodeOf<Van>(form["to"])) switch
     {
-        (null, _, _) => "Type the date as YYYY-MM-DD.",
-        (_, null, _) => "Type the van whose visits are moved.",
-        (_, _, null) => "Type the van that takes them.",
+        (null, _, _) => ("date", "Type the date as YYYY-MM-DD."),
+        (_, null, _) => ("from", "Type the van whose visits are moved."),
+        (_, _, null) => ("to", "Type the van that takes them."),
         ({ } date, { } from, { } to) => new MoveBookings(date, from, to, DeskForms.CodeOf<VisitKind>(form["kind"]), form["reason"].Text, lead),
     };
 

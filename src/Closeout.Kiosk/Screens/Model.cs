@@ -44,9 +44,10 @@ public enum PlanOrder
 }
 
 /// <summary>Tomorrow's gaps.</summary>
+/// <param name="Back">The wall as it was left.</param>
 /// <param name="Selected">The line that Enter explains.</param>
 /// <param name="Filter">Lines that do not contain it are left out.</param>
-public sealed record TomorrowScreen(int Selected = 0, string Filter = "", PlanOrder Order = PlanOrder.ByVan) : Screen;
+public sealed record TomorrowScreen(WallScreen Back, int Selected = 0, string Filter = "", PlanOrder Order = PlanOrder.ByVan) : Screen;
 
 /// <summary>Why a line of the plan says what it says.</summary>
 public sealed record WhyScreen(TomorrowScreen Back, Code<Van> Van, Code<Item> Item) : Screen;
@@ -60,7 +61,8 @@ public sealed record LoadScreen(Code<Van> Van, Form Form) : Screen;
 public sealed record DeskScreen(DeskTask Task, Form Form, Screen Back, Code<Van>? Van = null, Code<Item>? Item = null, Code<Technician>? Person = null) : Screen;
 
 /// <summary>How well the plan did.</summary>
-public sealed record AccuracyScreen(int Top = 0) : Screen;
+/// <param name="Back">The wall as it was left.</param>
+public sealed record AccuracyScreen(WallScreen Back, int Top = 0) : Screen;
 
 /// <summary>What the screen of the yard shows.</summary>
 public enum YardPage
@@ -75,14 +77,17 @@ public enum YardPage
 }
 
 /// <summary>Cardboard and other waste.</summary>
+/// <param name="Back">The wall as it was left.</param>
 /// <param name="Boxes">Boxes of the last year, from the archive.</param>
 /// <param name="Streams">Other waste of the last year.</param>
-public sealed record CardboardScreen(IReadOnlyList<DatedBoxes> Boxes, IReadOnlyList<StreamDay> Streams, YardPage Page = YardPage.Tonight, int Top = 0) : Screen;
+public sealed record CardboardScreen(WallScreen Back, IReadOnlyList<DatedBoxes> Boxes, IReadOnlyList<StreamDay> Streams, YardPage Page = YardPage.Tonight, int Top = 0) : Screen;
 
 /// <summary>The day book of the open date: who did what when.</summary>
+/// <param name="Back">The wall as it was left.</param>
 /// <param name="Lines">Its entries in words, the newest first.</param>
 /// <param name="Filter">Lines that do not contain it are left out.</param>
-public sealed record DayBookScreen(IReadOnlyList<(Recorded Recorded, DayBookLine Line)> Lines, string Filter = "", int Top = 0) : Screen;
+/// <param name="Selected">Of the lines left, the one that stands below them whole.</param>
+public sealed record DayBookScreen(WallScreen Back, IReadOnlyList<(Recorded Recorded, DayBookLine Line)> Lines, string Filter = "", int Selected = 0) : Screen;
 
 /// <summary>The keys and words of a screen.</summary>
 public sealed record HelpScreen(Screen Back) : Screen;
@@ -119,14 +124,16 @@ public sealed record BehalfAct(Code<Van> Van, Code<Technician> For, string Why, 
 public sealed record EndDayAct(DateOnly Next, Code<Technician> Lead) : Act;
 
 /// <summary>Show the day book.</summary>
-public sealed record DayBookAct : Act;
+/// <param name="Back">The wall as it was left.</param>
+public sealed record DayBookAct(WallScreen Back) : Act;
 
 /// <summary>Copy pictures into the book and record them.</summary>
 /// <param name="Path">A picture, or a folder with pictures; empty: the book's inbox.</param>
 public sealed record AttachAct(Code<Van> Van, string Path) : Act;
 
 /// <summary>Show the cardboard totals.</summary>
-public sealed record CardboardAct : Act;
+/// <param name="Back">The wall as it was left.</param>
+public sealed record CardboardAct(WallScreen Back) : Act;
 
 /// <summary>Leave the kiosk.</summary>
 public sealed record QuitAct : Act;

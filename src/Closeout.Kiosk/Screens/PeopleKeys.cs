@@ -11,7 +11,7 @@ public static class PeopleKeys
         var at = Math.Clamp(s.Selected, 0, Math.Max(0, depot.Setup.Crew.Count - 1));
         return key.Press switch
         {
-            Press.Escape => (model with { Screen = new WallScreen() }, null),
+            Press.Escape => (model with { Screen = s.Back }, null),
             Press.Character when depot.Setup.Crew.Count > 0 && key.Character is 'C' or 'c' => (model with { Screen = s with { Selected = at } }, new ChangePinAct(depot.Setup.Crew[at].Code)),
             Press.Character when depot.Setup.Crew.Count > 0 => (model with
             {
@@ -30,7 +30,7 @@ public static class PeopleKeys
     /// <summary>What a form comes to.</summary>
     public static DeskAnswer Answer(DeskScreen s) => (s.Task, DeskForms.By(s.Form)) switch
     {
-        (_, null) => "That is a lead's: type the lead's code.",
+        (_, null) => ("by", "That is a lead's: type the lead's code."),
         (DeskTask.ResetPin, { } lead) => new DeskAnswer(new ResetPinAct(s.Person!.Value, lead), null),
         (DeskTask.IssuePin, { } lead) => new DeskAnswer(new IssuePinAct(s.Person!.Value, lead), null),
         _ => throw new InvalidOperationException($"no act for {s.Task}"),

@@ -25,7 +25,7 @@ public sealed class PinGate(Desk desk, Pins pins)
         return rested;
     }
 
-    /// <summary>After a long pause the person is forgotten, and a PIN typed or shown is gone from the screen. A clock that was set back ends it too.</summary>
+    /// <summary>After a long pause the person is forgotten, and a PIN typed or shown is gone from the screen; a page that asks for one stays. A clock that was set back ends it too.</summary>
     public Model Rested(Model model)
     {
         var now = desk.Now;
@@ -67,7 +67,7 @@ public sealed class PinGate(Desk desk, Pins pins)
 
         var pin = Pins.Draw(person);
         return desk.Record(new IssuePin(person.Code, pins.Hash(pin), act.Lead)) is { } refusal
-            ? model with { Said = refusal.Text }
+            ? Refused.By(model, refusal)
             : new(new IssuedScreen(person.Code, pin, ((DeskScreen)model.Screen).Back));
     }
 
@@ -90,18 +90,21 @@ public sealed class PinGate(Desk desk, Pins pins)
         desk.Refresh();
         if (desk.Depot.Setup.Find(code) is not { } person)
         {
-            return (model with { Said = Refusal.NoSuchTechnician(code).Text }, null);
+            return (Unasked(model, Refusal.NoSuchTechnician(code)), null);
         }
 
         var ask = new PinScreen(person.Code, act, model.Screen, pins.Kiosk);
         return desk.Depot.Pins.Of(person.Code) switch
         {
-            { IsLocked: true } own => (model with { Said = PinRefusal.Locked(person, own.Failures).Text }, null),
+            { IsLocked: true } own => (Unasked(model, PinRefusal.Locked(person, own.Failures)), null),
             { Hash: not null } => (model with { Screen = ask }, null),
-            _ when person.IsLead => (model with { Said = PinRefusal.LeadHasNone(person).Text }, null),
+            _ when person.IsLead => (Unasked(model, PinRefusal.LeadHasNone(person)), null),
             _ => (model with { Screen = ask with { Stage = PinStage.Choose } }, null),
         };
     }
+
+    /// <summary>Nobody's PIN is asked: the code is another's, or none.</summary>
+    private static Model Unasked(Model model, Refusal refusal) => Refused.At(model, model.Screen is DeskScreen ? "by" : "technician", refusal.Text);
 
     /// <summary>The failure is on disk before the next try.</summary>
     private (Model, Act?) Tried(Model model, PinScreen s)
@@ -187,8 +190,11 @@ public sealed class PinGate(Desk desk, Pins pins)
 
     private Technician Of(Code<Technician> code) => desk.Depot.Setup.Find(code) ?? throw new InvalidOperationException($"a PIN of {code}, whom the set-up does not have");
 
+    /// <summary>The page that asks for a PIN stays: what is typed next would else stand in clear in a field behind it.</summary>
     private static Model Closed(Model model, Screen screen) => screen switch
     {
+        PinScreen { Stage: PinStage.Ask, Typed: "" } => model,
+        PinScreen { Stage: PinStage.Ask } s => new(s with { Typed = "" }, $"No key for {Patience.TotalMinutes:0} minutes: what was typed is gone, and nothing was recorded. Type the PIN of {s.Person} anew, or Esc."),
         PinScreen s => new(s.Back, $"No key for {Patience.TotalMinutes:0} minutes: the PIN is asked anew, and nothing was recorded."),
         IssuedScreen s => new(s.Back),
         _ => model,

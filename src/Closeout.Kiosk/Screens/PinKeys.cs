@@ -14,7 +14,7 @@ public static class PinKeys
         Press.Escape => (model with { Screen = s.Back }, null),
         Press.Backspace => (model with { Screen = s with { Typed = s.Typed.Length > 0 ? s.Typed[..^1] : "" } }, null),
         Press.Character when s.Typed.Length < MostTyped && !char.IsControl(key.Character) => (model with { Screen = s with { Typed = s.Typed + key.Character } }, null),
-        Press.Enter when s.Typed.Length == 0 => (model with { Said = $"Type the PIN of {s.Person}, then Enter." }, null),
+        Press.Enter when s.Typed.Length == 0 => (model with { Said = Asked(s) }, null),
         Press.Enter => Enter(depot, model, s),
         _ => (model, null),
     };
@@ -22,6 +22,15 @@ public static class PinKeys
     /// <summary>Any key of these leads back; no other, so that a scanner does not wipe it away.</summary>
     public static (Model, Act?) Issued(Model model, IssuedScreen s, Keystroke key) =>
         key.Press is Press.Enter or Press.Escape ? (model with { Screen = s.Back }, null) : (model, null);
+
+    private static string Asked(PinScreen s) => s.Stage switch
+    {
+        PinStage.Ask => $"Type the PIN of {s.Person}, then Enter.",
+        PinStage.Choose => $"Type a new PIN of {PinRules.LeastOwn} characters or more, or I for {PinRules.IssuedDigits} digits drawn for you, then Enter.",
+        PinStage.Again => "Type the new PIN once more, then Enter.",
+        PinStage.Drawn => $"Type the {PinRules.IssuedDigits} digits that stand above, then Enter.",
+        _ => throw new InvalidOperationException($"no such stage: {s.Stage}"),
+    };
 
     private static (Model, Act?) Enter(Depot depot, Model model, PinScreen s)
     {

@@ -42,7 +42,8 @@ public sealed record IssuedScreen(Code<Technician> Person, string Pin, Screen Ba
 }
 
 /// <summary>Everybody, and who has a PIN.</summary>
-public sealed record PeopleScreen(int Selected = 0) : Screen;
+/// <param name="Back">The wall as it was left.</param>
+public sealed record PeopleScreen(WallScreen Back, int Selected = 0) : Screen;
 
 /// <summary>Hold what was typed against the person's PIN.</summary>
 public sealed record TryPinAct : Act;

@@ -73,7 +73,7 @@ public static class PinView
         [
             s.Old is null ? "No PIN is set yet, and your name is yours alone only with one." : "The present PIN opens until the new one is taken.",
             "I and Enter issues six digits; or type eight or more characters of your own, and Enter.",
-            "Not taken: one character or pattern again and again, 1234 or abcd and the like, dates, your own code or name.",
+            "Not taken: one or two characters or a pattern again and again, 1234, abcd, qwerty and the like, dates, your own code or name, card and social-security numbers.",
         ],
         PinStage.Again => ["The same once more, then Enter."],
         PinStage.Drawn => [$"Your PIN is {s.Chosen}", "It is shown once. Write it down where nobody else looks, then type it here."],

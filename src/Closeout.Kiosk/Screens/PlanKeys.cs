@@ -22,7 +22,7 @@ public static class PlanKeys
         var line = lines.Count > 0 ? lines[at] : null;
         return key.Press switch
         {
-            Press.Escape => (model with { Screen = s.Filter.Length > 0 ? s with { Filter = "", Selected = 0 } : new WallScreen() }, null),
+            Press.Escape => (model with { Screen = s.Filter.Length > 0 ? s with { Filter = "", Selected = 0 } : s.Back }, null),
             Press.Backspace => (model with { Screen = s with { Selected = 0, Filter = s.Filter.Length > 0 ? s.Filter[..^1] : "" } }, null),
             Press.Tab => (model with { Screen = s with { Selected = 0, Order = (PlanOrder)(((int)s.Order + 1) % 3) } }, null),
             Press.Enter when line is not null => (model with { Screen = new WhyScreen(s, line.Van.Code, line.Item.Code) }, null),
@@ -55,10 +55,10 @@ public static class PlanKeys
             Press.Up => (model with { Screen = now with { Form = now.Form.Move(-1) } }, null),
             Press.Down or Press.Tab => (model with { Screen = now with { Form = now.Form.Move(1) } }, null),
             Press.Backspace => (model with { Screen = now with { Form = now.Form.Erase() } }, null),
-            Press.Enter when now.Form.Now is { } field && EndsLine(now.Form) => (model, new StockAct(new LoadVan(s.Van, [TakenOf(now.Form, Item(field))], null), $"{Item(field)} is loaded.")),
+            Press.Enter when now.Form.Now is { } field && EndsLine(now.Form) => Took(model, now, [Item(field)], $"{Item(field)} is loaded."),
             Press.Enter => (model with { Screen = now with { Form = now.Form.Move(1) } }, null),
             Press.Character when key.Character == '=' && now.Form.Fields.Count > 0 =>
-                (model, new StockAct(new LoadVan(s.Van, [.. now.Form.Fields.Select(Item).Distinct().Select(i => TakenOf(now.Form, i))], null), $"{s.Van} is loaded as planned and typed.")),
+                Took(model, now, [.. now.Form.Fields.Select(Item).Distinct()], $"{s.Van} is loaded as planned and typed."),
             Press.Character => (model with { Screen = now with { Form = now.Form.Type(key.Character) ?? now.Form } }, null),
             _ => (model, null),
         };
@@ -83,7 +83,7 @@ public static class PlanKeys
                 return (model with { Screen = s with { Form = s.Form.Move(1) } }, null);
             case Press.Enter:
                 var answer = DeskForms.Answer(depot, s, plan.Date);
-                return answer.Missing is { } missing ? (model with { Said = missing }, null) : (model, answer.Act);
+                return answer.Missing is { } missing ? (Refused.At(model, answer.Field, missing), null) : (model, answer.Act);
             case Press.Character:
                 return (model with { Screen = s with { Form = s.Form.Type(key.Character) ?? s.Form } }, null);
             default:
@@ -120,6 +120,12 @@ public static class PlanKeys
     }
 
     private static Code<Item> Item(Field field) => new(field.Name.Split('|')[0]);
+
+    /// <summary>What was taken of these items, once every field of theirs says how much.</summary>
+    private static (Model, Act?) Took(Model model, LoadScreen s, IReadOnlyList<Code<Item>> items, string done) =>
+        s.Form.Empty(s.Form.Fields.Where(f => items.Contains(Item(f))).Select(f => f.Name)) is { } empty
+            ? (Refused.At(model with { Screen = s }, empty.Name, $"Type what you took of {Item(empty)}, 0 where it was none."), null)
+            : (model with { Screen = s }, new StockAct(new LoadVan(s.Van, [.. items.Select(i => TakenOf(s.Form, i))], null), done));
 
     private static bool EndsLine(Form form) => form.IsLast || Item(form.Fields[form.Focus + 1]) != Item(form.Now!);
 

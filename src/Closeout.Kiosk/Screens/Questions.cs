@@ -109,14 +109,14 @@ public static class Questions
             new Field("sealed", "Still sealed", FieldKind.Count, "", "cartons"),
             new Field("bin", "Loose into the bin", FieldKind.Count, "", "units"),
             new Field("kept", "Loose kept aboard", FieldKind.Count, "", "units"))),
-        Step.Leftovers => Form.Empty,
+        Step.Leftovers => Form.None,
         Step.Cardboard => new([.. Boxes(depot, shift)]),
         Step.Mileage => Mileage(depot, shift),
         Step.Damage => Form.Of(new Field("damage", "Damage", FieldKind.Letter, shift.Damages.Count == 0 ? "N" : "T")),
         Step.Kit => new([.. Kit(depot, shift)]),
         Step.Weekly => Weekly(depot, shift),
         Step.SignOff => Form.Of(new Field("technician", "Sign with your code", FieldKind.Code, shift.Technician.Text)),
-        Step.Closed => Form.Empty,
+        Step.Closed => Form.None,
         _ => throw new InvalidOperationException($"no question for {step}"),
     };
 

@@ -50,11 +50,9 @@ public sealed class Sheet
             return column;
         }
 
-        var graphemes = StringInfo.GetTextElementEnumerator(Harmless.Line(text));
-        while (graphemes.MoveNext())
+        foreach (var grapheme in Graphemes(Harmless.Line(text)))
         {
-            var grapheme = graphemes.GetTextElement();
-            var columns = Math.Max(1, grapheme.GetColumns());
+            var columns = Columns(grapheme);
             if (column + columns > edge)
             {
                 break;
@@ -73,7 +71,7 @@ public sealed class Sheet
     }
 
     /// <summary>Writes text that ends at the right edge.</summary>
-    public void WriteRight(int row, string text, Look look = Look.Plain) => Write(row, Width - 1 - text.GetColumns(), text, look);
+    public void WriteRight(int row, string text, Look look = Look.Plain) => Write(row, Width - 1 - Columns(text), text, look);
 
     /// <summary>Runs of one look in a row, for drawing.</summary>
     public IEnumerable<(int Column, string Text, Look Look)> Runs(int row)
@@ -104,12 +102,32 @@ public sealed class Sheet
         return text.ToString();
     }
 
-    /// <summary>Breaks a sentence into lines of at most so many columns.</summary>
+    /// <summary>Columns that a text takes here.</summary>
+    public static int Columns(string text) => Graphemes(Harmless.Line(text)).Sum(g => Math.Max(1, g.GetColumns()));
+
+    /// <summary>The text in at most so many columns: what is longer ends with an ellipsis.</summary>
+    public static string Cut(string text, int columns)
+    {
+        if (Columns(text) <= columns)
+        {
+            return text;
+        }
+
+        var (cut, left) = (new StringBuilder(), columns - 1);
+        foreach (var grapheme in Graphemes(Harmless.Line(text)).TakeWhile(g => (left -= Columns(g)) >= 0))
+        {
+            cut.Append(grapheme);
+        }
+
+        return columns > 0 ? cut.Append('…').ToString() : "";
+    }
+
+    /// <summary>Breaks a sentence into lines of at most so many columns, between words; within one only where it is longer than a line.</summary>
     public static IReadOnlyList<string> Wrap(string text, int columns)
     {
         var lines = new List<string>();
         var line = "";
-        foreach (var word in text.Split(' '))
+        foreach (var word in text.Split(' ').SelectMany(w => Pieces(w, columns)))
         {
             if (line.Length > 0 && line.GetColumns() + 1 + word.GetColumns() > columns)
             {
@@ -122,5 +140,35 @@ public sealed class Sheet
 
         lines.Add(line);
         return lines;
+    }
+
+    private static IEnumerable<string> Pieces(string word, int columns)
+    {
+        if (columns < 2 || Columns(word) <= columns)
+        {
+            return [word];
+        }
+
+        var pieces = new List<string> { "" };
+        foreach (var grapheme in Graphemes(word))
+        {
+            if (Columns(pieces[^1]) + Columns(grapheme) > columns)
+            {
+                pieces.Add("");
+            }
+
+            pieces[^1] += grapheme;
+        }
+
+        return pieces;
+    }
+
+    private static IEnumerable<string> Graphemes(string text)
+    {
+        var graphemes = StringInfo.GetTextElementEnumerator(text);
+        while (graphemes.MoveNext())
+        {
+            yield return graphemes.GetTextElement();
+        }
     }
 }

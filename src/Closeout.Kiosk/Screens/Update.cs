@@ -9,6 +9,8 @@ namespace Closeout.Screens;
 /// <summary>What a key does: a pure step from model to model, and perhaps an act.</summary>
 public static class Update
 {
+    private const string Beyond = "A character was left out: those up to U+FFFF are taken, and an emoji lies above. Say it in words.";
+
     /// <param name="plan">Tomorrow's plan, made only where a screen needs it: not between two items of a close-out.</param>
     public static (Model Model, Act? Act) On(Depot depot, Func<RestockPlan> plan, Model model, Keystroke key)
     {
@@ -16,6 +18,7 @@ public static class Update
         return key.Press switch
         {
             Press.Quit => (quiet, new QuitAct()),
+            Press.Beyond => (model with { Said = Beyond }, null),
             Press.F1 when model.Screen is not HelpScreen => (quiet with { Screen = new HelpScreen(model.Screen) }, null),
             _ => model.Screen switch
             {
@@ -26,7 +29,7 @@ public static class Update
                 WhyScreen s => Why(quiet, s, key),
                 LoadScreen s => PlanKeys.Load(plan(), depot, quiet, s, key),
                 DeskScreen s => PlanKeys.Desk(plan(), depot, quiet, s, key),
-                AccuracyScreen s => Scroll(quiet, key, top => s with { Top = Scrolled(top, key.Press) }, s.Top),
+                AccuracyScreen s => (quiet with { Screen = key.Press == Press.Escape ? s.Back : s with { Top = Scrolled(s.Top, key.Press) } }, null),
                 CardboardScreen s => YardKeys.Yard(depot, quiet, s, key),
                 VanScreen s => YardKeys.Van(depot, quiet, s, key),
                 DayBookScreen s => YardKeys.DayBook(depot, quiet, s, key),
@@ -50,33 +53,13 @@ public static class Update
         _ => model,
     };
 
-    /// <summary>A command was refused: the screen stays, and says why.</summary>
-    public static Model Refused(Depot depot, Model model, Command command, Refusal refusal) => model.Screen is CloseoutScreen s
-        ? new(s with { Doubted = refusal.AskAgain ? command : null, Form = Instead(depot, s, refusal) with { Focus = Doubtful(s, refusal) } }, refusal.Text)
-        : model with { Said = refusal.Text };
-
-    /// <summary>The form with the reading that was probably meant.</summary>
-    private static Form Instead(Depot depot, CloseoutScreen s, Refusal refusal) => refusal.InsteadMi is { } mi
-        ? s.Form.With(s.Form["odometer"] with { Typed = depot.Setup.Units.Distance(mi).Split(' ')[0], IsOffered = true })
-        : s.Form;
-
-    /// <summary>The field to look at again.</summary>
-    private static int Doubtful(CloseoutScreen s, Refusal refusal) => (s.At, refusal.Code) switch
-    {
-        (Step.Mileage, "odometer-below-start" or "odometer-too-far") => 0,
-        (Step.Mileage, "out-of-range") when s.Form["fuel"].Text.Length > 0 => 1,
-        (Step.Mileage, "wrong-fuel") => 2,
-        (_, _) when s.IsReport => s.Form["zone"].Text.Trim().Length is 0 or > Refusal.MostWords ? 0 : 2,
-        _ => s.Form.Focus,
-    };
-
     /// <summary>The wall, the van selected.</summary>
     public static WallScreen Back(Depot depot, Code<Van> van) =>
         new(Math.Max(0, depot.Setup.Vans.Index().Where(v => v.Item.Code == van).Select(v => v.Index).FirstOrDefault()));
 
     private static (Model, Act?) Wall(Depot depot, Model model, WallScreen s, Keystroke key)
     {
-        var last = depot.Setup.Vans.Count - 1;
+        var (last, here) = (depot.Setup.Vans.Count - 1, new WallScreen(s.Selected));
         return key.Press switch
         {
             Press.Up => (model with { Screen = new WallScreen(Math.Max(0, s.Selected - 1)) }, null),
@@ -85,14 +68,14 @@ public static class Update
             Press.End => (model with { Screen = new WallScreen(last) }, null),
             Press.PageUp => (model with { Screen = new WallScreen(Math.Max(0, s.Selected - 10)) }, null),
             Press.PageDown => (model with { Screen = new WallScreen(Math.Min(last, s.Selected + 10)) }, null),
-            Press.F2 => (model with { Screen = new TomorrowScreen() }, null),
-            Press.F3 => (model, new CardboardAct()),
-            Press.F4 => (model with { Screen = new LoadScreen(depot.Setup.Vans[s.Selected].Code, Form.Empty) }, null),
-            Press.F5 => (model with { Screen = new DeskScreen(DeskTask.Delivery, DeskForms.Of(DeskTask.Delivery), s) }, null),
-            Press.F6 => (model with { Screen = new AccuracyScreen() }, null),
-            Press.F8 => (model, new DayBookAct()),
+            Press.F2 => (model with { Screen = new TomorrowScreen(here) }, null),
+            Press.F3 => (model, new CardboardAct(here)),
+            Press.F4 => (model with { Screen = new LoadScreen(depot.Setup.Vans[s.Selected].Code, Form.None) }, null),
+            Press.F5 => (model with { Screen = new DeskScreen(DeskTask.Delivery, DeskForms.Of(DeskTask.Delivery), here) }, null),
+            Press.F6 => (model with { Screen = new AccuracyScreen(here) }, null),
+            Press.F8 => (model, new DayBookAct(here)),
             Press.F7 => (model with { Screen = new VanScreen(depot.Setup.Vans[s.Selected].Code) }, null),
-            Press.F9 => (model with { Screen = new PeopleScreen() }, null),
+            Press.F9 => (model with { Screen = new PeopleScreen(here) }, null),
             Press.Backspace => (model with { Screen = s with { Typed = s.Typed.Length > 0 ? s.Typed[..^1] : "" } }, null),
             Press.Escape => (model with { Screen = s with { Typed = "" } }, null),
             Press.Enter => Enter(depot, model, s),
@@ -131,7 +114,7 @@ public static class Update
         Press.Character => (model with { Screen = s with { Form = s.Form.Type(key.Character) ?? s.Form } }, null),
         Press.Enter when s.Form["technician"].Text is { Length: > 0 } code && Code<Technician>.IsValid(code) =>
             (model, new RecordAct([new ComeIn(s.Van, new(code))])),
-        Press.Enter => (model with { Said = "Type or scan the code of whoever brings it in, then Enter." }, null),
+        Press.Enter => (Refused.At(model, "technician", "Type or scan the code of whoever brings it in, then Enter."), null),
         _ => (model, null),
     };
 
@@ -140,12 +123,6 @@ public static class Update
         Press.F5 => (model with { Screen = PlanKeys.Change(s.Back, s.Van, s.Item) }, null),
         Press.Escape or Press.Enter => (model with { Screen = s.Back }, null),
         _ => (model, null),
-    };
-
-    private static (Model, Act?) Scroll(Model model, Keystroke key, Func<int, Screen> to, int top) => key.Press switch
-    {
-        Press.Escape => (model with { Screen = new WallScreen() }, null),
-        _ => (model with { Screen = to(top) }, null),
     };
 
     /// <summary>The first line shown; the view keeps it within the lines that there are.</summary>

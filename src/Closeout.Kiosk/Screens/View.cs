@@ -60,7 +60,7 @@ public static class View
                 PeopleView.Draw(sheet, desk.Depot, s);
                 break;
             case HelpScreen s:
-                HelpView.Draw(sheet, s);
+                HelpView.Draw(sheet, desk.Depot, s);
                 break;
             default:
                 throw new InvalidOperationException($"no view for {model.Screen.GetType().Name}");
@@ -70,11 +70,13 @@ public static class View
         return sheet;
     }
 
-    /// <summary>The line on top: depot, date, what is shown, and the time.</summary>
+    /// <summary>The line on top: depot, date, what is shown, and the time. A depot's name is what gives way when it is long, then a van's in the title.</summary>
     public static void Head(Sheet sheet, Depot depot, string title, string right)
     {
-        var column = sheet.Write(0, 1, Names(depot), Look.Strong, 46);
-        sheet.Write(0, column + 2, title, Look.Strong);
+        var when = $"   {Day(depot.Date)}{(depot.Rehearsal ? "  REHEARSAL" : "")}  ";
+        var room = sheet.Width - 2 - Sheet.Columns(when) - (right.Length > 0 ? Sheet.Columns(right) + 2 : 0);
+        var shown = Sheet.Cut(title, room);
+        sheet.Write(0, 1, Sheet.Cut(depot.Setup.Depot.Name, room - Sheet.Columns(shown)) + when + shown, Look.Strong);
         sheet.WriteRight(0, right, Look.Strong);
     }
 
@@ -88,9 +90,6 @@ public static class View
 
     /// <summary>The words for a number of things.</summary>
     public static string Count(int number, string one, string many) => string.Create(CultureInfo.InvariantCulture, $"{number} {(number == 1 ? one : many)}");
-
-    private static string Names(Depot depot) =>
-        $"{depot.Setup.Depot.Name}   {Day(depot.Date)}{(depot.Rehearsal ? "  REHEARSAL" : "")}";
 
     /// <summary>A sentence to the person, above the keys and over whatever stands there.</summary>
     private static void Say(Sheet sheet, string said)

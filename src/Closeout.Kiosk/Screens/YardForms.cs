@@ -57,23 +57,23 @@ public static class YardForms
         var form = s.Form;
         if (DeskForms.By(form) is not { } by)
         {
-            return s.Task is DeskTask.DepotBoxes or DeskTask.Pickup or DeskTask.Ship ? "Type your own code." : "That is a lead's: type the lead's code.";
+            return ("by", s.Task is DeskTask.DepotBoxes or DeskTask.Pickup or DeskTask.Ship ? "Type your own code." : "That is a lead's: type the lead's code.");
         }
 
         return s.Task switch
         {
             DeskTask.Lift => new LiftHolds(s.Van!.Value, form["reason"].Text, by),
             DeskTask.Hold => new PlaceHold(s.Van!.Value, form["reason"].Text, by),
-            DeskTask.Close => DeskForms.Whole(form["number"]) is { } number ? new CloseIncident(s.Van!.Value, number, form["reason"].Text, by) : "Type the incident's number.",
-            DeskTask.WriteOff => DeskForms.CodeOf<Item>(form["item"]) is { } item ? new WriteOffBoxes(s.Van, item, DeskForms.Whole(form["boxes"]), form["reason"].Text, by) : "Type the code of the item.",
+            DeskTask.Close => DeskForms.Whole(form["number"]) is { } number ? new CloseIncident(s.Van!.Value, number, form["reason"].Text, by) : ("number", "Type the incident's number."),
+            DeskTask.WriteOff => DeskForms.CodeOf<Item>(form["item"]) is { } item ? new WriteOffBoxes(s.Van, item, DeskForms.Whole(form["boxes"]), form["reason"].Text, by) : ("item", "Type the code of the item."),
             DeskTask.DepotBoxes => (DeskForms.CodeOf<Item>(form["item"]), DeskForms.Whole(form["boxes"])) switch
             {
-                (null, _) => "Type the code of the item.",
-                (_, null) => "Type how many boxes were flattened.",
+                (null, _) => ("item", "Type the code of the item."),
+                (_, null) => ("boxes", "Type how many boxes were flattened."),
                 ({ } code, { } boxes) => new CountDepotBoxes(code, boxes, by),
             },
             DeskTask.Pickup => new EmptyContainer(DeskForms.Whole(form["percent"]), Weight(depot, form["weight"]), by),
-            DeskTask.Ship => DeskForms.CodeOf<WasteStream>(form["stream"]) is { } stream ? new ShipCollected(stream, form["to"].Text, by) : "Type the name of the waste stream.",
+            DeskTask.Ship => DeskForms.CodeOf<WasteStream>(form["stream"]) is { } stream ? new ShipCollected(stream, form["to"].Text, by) : ("stream", "Type the name of the waste stream."),
             _ => throw new InvalidOperationException($"no command for {s.Task}"),
         };
     }

@@ -8,7 +8,7 @@ public static class YardKeys
 {
     public static (Model, Act?) Yard(Depot depot, Model model, CardboardScreen s, Keystroke key) => key.Press switch
     {
-        Press.Escape => (model with { Screen = new WallScreen() }, null),
+        Press.Escape => (model with { Screen = s.Back }, null),
         Press.Tab => (model with { Screen = s with { Page = (YardPage)(((int)s.Page + 1) % Enum.GetValues<YardPage>().Length), Top = 0 } }, null),
         Press.Character => (model with
         {
@@ -57,12 +57,18 @@ public static class YardKeys
 
     public static (Model, Act?) DayBook(Depot depot, Model model, DayBookScreen s, Keystroke key) => key.Press switch
     {
-        Press.Escape => (model with { Screen = s.Filter.Length > 0 ? s with { Filter = "", Top = 0 } : new WallScreen() }, null),
-        Press.F5 => (model with { Screen = Task(depot, new WallScreen(), DeskTask.EndDay, null) }, null),
-        Press.Backspace => (model with { Screen = s with { Top = 0, Filter = s.Filter.Length > 0 ? s.Filter[..^1] : "" } }, null),
-        Press.Character when s.Filter.Length < 24 => (model with { Screen = s with { Top = 0, Filter = s.Filter + key.Character } }, null),
-        _ => (model with { Screen = s with { Top = Update.Scrolled(s.Top, key.Press) } }, null),
+        Press.Escape => (model with { Screen = s.Filter.Length > 0 ? s with { Filter = "", Selected = 0 } : s.Back }, null),
+        Press.F5 => (model with { Screen = Task(depot, s.Back, DeskTask.EndDay, null) }, null),
+        Press.Backspace => (model with { Screen = s with { Selected = 0, Filter = s.Filter.Length > 0 ? s.Filter[..^1] : "" } }, null),
+        Press.Character when s.Filter.Length < 24 => (model with { Screen = s with { Selected = 0, Filter = s.Filter + key.Character } }, null),
+        _ => (model with { Screen = s with { Selected = Chosen(s, key.Press) } }, null),
     };
+
+    private static int Chosen(DayBookScreen s, Press press)
+    {
+        var last = Math.Max(0, DayBookView.Filtered(s).Count - 1);
+        return press == Press.End ? last : Math.Min(last, Update.Scrolled(s.Selected, press));
+    }
 
     private static DeskScreen Task(Depot depot, Screen back, DeskTask task, Code<Van>? van) =>
         new(task, task >= DeskTask.Check ? LeadForms.Of(task, depot, van) : YardForms.Of(task, depot, van), back, van);

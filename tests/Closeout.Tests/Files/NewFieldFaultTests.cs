@@ -106,7 +106,7 @@ public sealed class NewFieldFaultTests
     [InlineData("kit,tested,FIRE,2026-03-05", "The last test of Fire extinguisher cannot be 2026-03-05: today is 2026-03-04.")]
     [InlineData("weekly,photo,,nothing.png", "nothing.png cannot be attached:")]
     [InlineData("weekly,photo,,depot.csv", "depot.csv is no picture:")]
-    [InlineData("weekly,part,wipers,see card 356938035643809", "Where you say what it is stand 13 to 19 digits that fit a payment card")]
+    [InlineData("weekly,part,wipers,see card 356938035643809", "Your words on what it is hold 13 to 19 digits that fit a payment card")]
     public void Refused_answers_name_their_line_and_write_nothing(string row, string told)
     {
         using var temp = new TempFolder();

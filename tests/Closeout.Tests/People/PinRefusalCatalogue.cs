@@ -20,6 +20,8 @@ public static class PinRefusalCatalogue
         new(nameof(PinRefusal.Repeats), "pin-repeats", () => Own("71717171")),
         new(nameof(PinRefusal.Runs), "pin-runs", () => Own("1234abcd")),
         new(nameof(PinRefusal.IsADate), "pin-is-a-date", () => Own("19900412")),
+        new(nameof(PinRefusal.IsACardNumber), "pin-is-a-card-number", () => Own("4111 1111 1111 1111")),
+        new(nameof(PinRefusal.IsASocialSecurityNumber), "pin-is-a-social-security-number", () => Own("219-09-9999")),
         new(nameof(PinRefusal.HasYourName), "pin-has-your-name", () => Own("tess+gravel")),
         new(nameof(PinRefusal.NotTheSame), "pin-not-the-same", PinRefusal.NotTheSame),
         new(nameof(PinRefusal.Wrong), "wrong-pin", () => PinRefusal.Wrong(WithPins().Person("T1"), 3)),

@@ -1,6 +1,7 @@
 using System.Globalization;
 using Closeout.DayBook;
 using Closeout.People;
+using Closeout.Shifts;
 using CsCheck;
 using FluentAssertions;
 using Xunit;
@@ -23,8 +24,10 @@ public sealed class PinRulesTests
     [InlineData("wet gravel")]
     [InlineData("49302716")]
     [InlineData("漆 gravel 48")]
-    [InlineData("        x")]
-    [InlineData("iiiiiii!")]
+    [InlineData("       xy")]
+    [InlineData("iiiiii!?")]
+    [InlineData("4111 1111 1111 1112")]
+    [InlineData("900091234")]
     public void Eight_printable_characters_or_more_are_taken(string pin) => PinRules.Own(pin, Person).Should().BeNull();
 
     [Fact]
@@ -43,6 +46,10 @@ public sealed class PinRulesTests
     [InlineData("7391739173")]
     [InlineData("777777")]
     [InlineData("404404")]
+    [InlineData("aaaaaaab")]
+    [InlineData("AaAaAaA7")]
+    [InlineData("40404004")]
+    [InlineData("        x")]
     public void What_repeats_is_refused(string pin) => PinRules.Guessed(pin, Person)!.Code.Should().Be("pin-repeats");
 
     [Theory]
@@ -56,6 +63,12 @@ public sealed class PinRulesTests
     [InlineData("1234567890")]
     [InlineData("0987654321")]
     [InlineData("7890abcd")]
+    [InlineData("qwertyui")]
+    [InlineData("asdfghjk")]
+    [InlineData("MNBVCXZlkjh")]
+    [InlineData("poiu4321")]
+    [InlineData("asdfghijk")]
+    [InlineData("zxcvqwertyuiop")]
     public void What_runs_up_or_down_is_refused(string pin) => PinRules.Guessed(pin, Person)!.Code.Should().Be("pin-runs");
 
     [Theory]
@@ -88,6 +101,18 @@ public sealed class PinRulesTests
     [InlineData("grey shoal 4")]
     public void The_own_code_or_name_in_it_is_refused(string pin) => PinRules.Guessed(pin, Person)!.Code.Should().Be("pin-has-your-name");
 
+    [Theory]
+    [InlineData("4111111111111111")]
+    [InlineData("4111 1111 1111 1111")]
+    [InlineData("fuel 3569-3803-5643-809")]
+    public void A_card_number_is_refused(string pin) => PinRules.Own(pin, Person)!.Code.Should().Be("pin-is-a-card-number");
+
+    [Theory]
+    [InlineData("219-09-9999")]
+    [InlineData("mine 219 09 9999")]
+    [InlineData("219099999")]
+    public void A_social_security_number_is_refused(string pin) => PinRules.Own(pin, Person)!.Code.Should().Be("pin-is-a-social-security-number");
+
     [Fact]
     public void Every_day_of_the_two_centuries_is_a_date_in_every_order() => Gen.Int[0, 73_048].Holds(n =>
     {
@@ -106,7 +131,7 @@ public sealed class PinRulesTests
     });
 
     [Fact]
-    public void Any_run_of_digits_or_letters_runs_both_ways() => Gen.Select(Gen.OneOf("0123456789", "abcdefghijklmnopqrstuvwxyz"), Gen.Int[0, 5], Gen.Int[4, 5]).Holds((all, start, length) =>
+    public void Any_run_of_digits_or_letters_runs_both_ways() => Gen.Select(Gen.OneOf("0123456789", "abcdefghijklmnopqrstuvwxyz", "qwertyuiop", "asdfghjkl"), Gen.Int[0, 4], Gen.Int[4, 5]).Holds((all, start, length) =>
     {
         var run = all.Substring(start, length);
         PinRules.Runs(run).Should().BeTrue();
@@ -116,7 +141,7 @@ public sealed class PinRulesTests
 
     [Fact]
     public void What_is_taken_breaks_no_rule_and_what_is_refused_breaks_one() => Printable.Holds(pin =>
-        (PinRules.Own(pin, Person) is null).Should().Be(!PinRules.Repeats(pin) && !PinRules.Runs(pin) && !PinRules.IsDate(pin)
+        (PinRules.Own(pin, Person) is null).Should().Be(!PinRules.Repeats(pin) && !PinRules.Runs(pin) && !PinRules.IsDate(pin) && !CardNumber.IsIn(pin) && !PinRules.IsSocialSecurityNumber(pin)
             && !new[] { "T07", "Perrin", "Shoal" }.Any(n => pin.Contains(n, StringComparison.OrdinalIgnoreCase)), pin));
 
     [Fact]

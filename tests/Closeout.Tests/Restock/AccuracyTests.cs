@@ -92,7 +92,7 @@ public class AccuracyTests
     public void The_screen_says_the_same_sums_first_and_the_newest_day_on_top()
     {
         var sheet = new Sheet(80, 24);
-        AccuracyView.Draw(sheet, FridayNight(), new AccuracyScreen());
+        AccuracyView.Draw(sheet, FridayNight(), new AccuracyScreen(new WallScreen()));
         var rows = sheet.ToString().Split('\n').Select(r => string.Join(' ', r.Split(' ', StringSplitOptions.RemoveEmptyEntries))).ToList();
 
         rows[3].Should().Be("1 98 % 50 % 2 1 1 25 13 0.56");

@@ -186,8 +186,39 @@ public sealed class AtTheKioskWithoutTheRight : IDisposable
         kiosk.Clock.Pass(121);
         kiosk.Session.Refresh().Should().BeTrue();
 
-        kiosk.Session.Model.Screen.Should().BeOfType<CloseoutScreen>();
+        kiosk.Session.Model.Screen.Should().BeOfType<PinScreen>().Which.Typed.Should().BeEmpty();
+        kiosk.Session.Model.Said.Should().Contain("No key for 2 minutes: what was typed is gone");
+        kiosk.Session.Refresh().Should().BeFalse("it is said once");
         kiosk.Press("{Enter}{Enter}").Depot.Shift(new("B3"))!.IsClosed.Should().BeFalse();
+    }
+
+    [Theory]
+    [InlineData(ToSign)]
+    [InlineData("{F5}CO-10Y{Enter}5{Enter}L1{Enter}")]
+    [InlineData("{F9}{Down}{Down}{Down}c")]
+    public void What_is_typed_at_a_PIN_page_after_a_long_pause_stands_nowhere_in_clear(string keys)
+    {
+        kiosk.Press(keys + "48");
+        kiosk.Clock.Pass(121);
+        kiosk.Session.Refresh();
+
+        kiosk.Press("735190").Show().Should().Contain("[••••••  ").And.NotContain("735190");
+        kiosk.Clock.Pass(121);
+        kiosk.Press("7351").Show().Should().Contain("[••••  ", "a key that comes before the clock was looked at is no part of the old").And.NotContain("7351");
+    }
+
+    [Theory]
+    [InlineData("i{Enter}")]
+    [InlineData("iron gravel{Enter}iron")]
+    public void A_new_PIN_half_chosen_or_drawn_and_left_is_gone(string keys)
+    {
+        using var first = new SampleKiosk(typesPins: false, without: "T07");
+        first.Press(ToSign + keys).Clock.Pass(121);
+        first.Session.Refresh().Should().BeTrue();
+
+        first.Session.Model.Screen.Should().BeOfType<CloseoutScreen>();
+        first.Session.Model.Said.Should().Contain("the PIN is asked anew, and nothing was recorded");
+        first.Press("{Enter}{Enter}").Entries.OfType<PinSet>().Should().BeEmpty();
     }
 
     [Fact]

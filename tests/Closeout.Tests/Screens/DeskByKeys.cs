@@ -28,6 +28,35 @@ public sealed class DeskByKeys : IDisposable
         kiosk.Entries.Should().BeEmpty();
     }
 
+    [Theory]
+    [InlineData("{F2}{Escape}")]
+    [InlineData("{F2}led{Escape}{Escape}")]
+    [InlineData("{F3}{Tab}{Escape}")]
+    [InlineData("{F4}{Escape}")]
+    [InlineData("{F5}{Escape}")]
+    [InlineData("{F6}{Escape}")]
+    [InlineData("{F7}{Escape}")]
+    [InlineData("{F8}{Escape}")]
+    [InlineData("{F8}{F5}{Escape}")]
+    [InlineData("{F9}{Down}{Escape}")]
+    [InlineData("{F1}{Escape}")]
+    public void Back_on_the_wall_the_same_van_is_chosen_still(string away)
+    {
+        kiosk.Press("{Down}{Down}{Down}" + away);
+        kiosk.Session.Model.Screen.Should().Be(new WallScreen(3));
+
+        kiosk.Press("{F7}").Session.Model.Screen.Should().BeOfType<VanScreen>().Which.Van.Should().Be(kiosk.Depot.Setup.Vans[3].Code);
+    }
+
+    [Fact]
+    public void A_code_half_typed_on_the_wall_is_gone_after_another_screen_and_the_van_that_it_found_is_chosen()
+    {
+        kiosk.Press("B4{F2}{Escape}B5{Enter}");
+
+        kiosk.Session.Model.Said.Should().BeEmpty();
+        kiosk.Session.Model.Screen.Should().BeOfType<WhoScreen>().Which.Van.Text.Should().Be("B5");
+    }
+
     [Fact]
     public void A_delivery_is_recorded_and_the_form_is_ready_for_the_next_item()
     {

@@ -47,6 +47,30 @@ public sealed class PinByKeys
     }
 
     [Fact]
+    public void An_empty_Enter_says_what_is_asked_at_each_stage()
+    {
+        using var kiosk = new SampleKiosk(typesPins: false, without: "T07");
+        kiosk.Press(ToSign + "{Enter}").Session.Model.Said.Should().Be("Type a new PIN of 8 characters or more, or I for 6 digits drawn for you, then Enter.");
+        kiosk.Press("iron gravel{Enter}{Enter}").Session.Model.Said.Should().Be("Type the new PIN once more, then Enter.");
+        kiosk.Press("{Escape}{Enter}i{Enter}{Enter}").Session.Model.Said.Should().Be("Type the 6 digits that stand above, then Enter.");
+        kiosk.Press("{Escape}T14{Enter}{Enter}").Session.Model.Said.Should().Be("Type the PIN of T14, then Enter.");
+    }
+
+    [Theory]
+    [InlineData("4111 1111 1111 1111", "fit a payment card")]
+    [InlineData("219-09-9999", "fit a social-security number")]
+    [InlineData("aaaaaaab", "1 or 2 characters")]
+    [InlineData("qwertyui", "along a row of keys")]
+    public void A_number_that_must_not_be_kept_or_is_soon_guessed_is_no_PIN(string pin, string said)
+    {
+        using var kiosk = new SampleKiosk(typesPins: false, without: "T07");
+        kiosk.Press(ToSign + pin + "{Enter}").Session.Model.Said.Should().Contain(said).And.NotContain(pin);
+
+        kiosk.Session.Model.Screen.Should().BeOfType<PinScreen>().Which.Stage.Should().Be(PinStage.Choose);
+        kiosk.Entries.OfType<PinSet>().Should().BeEmpty();
+    }
+
+    [Fact]
     public void Or_types_one_of_his_own_twice()
     {
         using var kiosk = new SampleKiosk(typesPins: false, without: "T07");

@@ -47,4 +47,20 @@ public sealed class SheetTests
     {
         Sheet.Wrap("one two three", 8).Should().Equal("one two", "three");
     }
+
+    [Fact]
+    public void A_word_longer_than_a_line_breaks_within_and_nothing_of_it_is_lost()
+    {
+        Sheet.Wrap("one twothreefour five", 8).Should().Equal("one", "twothree", "four", "five");
+        Sheet.Wrap("漢字漢字漢", 5).Should().Equal("漢字", "漢字", "漢");
+    }
+
+    [Theory]
+    [InlineData("Saltmarsh", 9, "Saltmarsh")]
+    [InlineData("Saltmarsh", 8, "Saltmar…")]
+    [InlineData("漢字漢字", 6, "漢字…")]
+    [InlineData("Saltmarsh", 1, "…")]
+    [InlineData("Saltmarsh", 0, "")]
+    [InlineData("Saltmarsh", -3, "")]
+    public void What_is_too_long_ends_with_an_ellipsis(string text, int columns, string cut) => Sheet.Cut(text, columns).Should().Be(cut);
 }

@@ -77,6 +77,20 @@ public sealed partial class TerminalTests
         depot.Shift(new("B3"))!.Counts[new("LED-G25")].Gap.Should().Be(2);
     }
 
+    [Fact]
+    public void What_is_pasted_is_typed_its_line_end_is_no_Enter_and_an_emoji_is_refused_with_a_word()
+    {
+        using var folder = new TempFolder();
+        using var kiosk = new SampleKiosk();
+        using var pty = new Pty(folder, $"{Program} --book {kiosk.Folder.Path}");
+        pty.Await("BAY WALL").Type("\U0001F690").Await("U+FFFF");
+
+        pty.Type("\u001b[200~B3\r\u001b[201~").Type("\r").Await("Who closes it out").Type("\u001b[200~T14\r\n\u001b[201~").Type("\r").Await("item 1 of 21").Type("\u0011");
+
+        pty.Code().Should().Be(0);
+        Book.Open(kiosk.Folder).Depot.Shift(new("B3"))!.Technician.Text.Should().Be("T14", "the roster's name stood there until the paste replaced it");
+    }
+
     [Theory]
     [InlineData("NO_COLOR=1")]
     [InlineData("")]

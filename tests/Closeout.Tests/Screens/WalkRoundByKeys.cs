@@ -88,7 +88,7 @@ public sealed class WalkRoundByKeys : IDisposable
     }
 
     [Theory]
-    [InlineData("x{Enter}={Enter}{Enter}{Enter}", "Say whether lights is in order: Y yes, N no.")]
+    [InlineData("x{Enter}={Enter}{Enter}{Enter}", "Say whether this part is in order: lights. Y yes, N no.")]
     [InlineData("={Enter}{Enter}x{Enter}", "Say whether it is clean inside: Y yes, N no.")]
     [InlineData("=2026{Enter}{Enter}{Enter}", "\"2026\" is no date")]
     [InlineData("=2026-11-19{Enter}{Enter}{Enter}", "The last oil change cannot be 2026-11-19: today is 2026-11-18.")]
