@@ -15,6 +15,9 @@ internal sealed partial class Shadow(BookFolder copy, string? other)
     /// <summary>How a line of the wall's totals begins that goes on with the one above.</summary>
     private const string Continued = "            ";
 
+    /// <summary>Totals of the depot, which the other van's entries change without naming it.</summary>
+    private static readonly string[] Totals = [" Tomorrow ", " Cardboard ", " Gaps "];
+
     private readonly List<(string Screen, int Entries)> moments = [];
 
     public KioskSession Kiosk { get; } = new(new Desk(Book.Open(copy), TimeProvider.System), new Archive(copy), new Attachments(copy));
@@ -56,7 +59,7 @@ internal sealed partial class Shadow(BookFolder copy, string? other)
 
     private void Remember() => moments.Add((Comparable(Kiosk.Show(80, 24).ToString()), Kiosk.Desk.Depot.Number));
 
-    /// <summary>A screen without the times of day and without the sentences that name the other van, which wrap over several lines.</summary>
+    /// <summary>A screen without the times of day and without what the other van's entries change: sentences may wrap over several lines.</summary>
     private string Comparable(string screen)
     {
         var sentences = new List<string>();
@@ -72,8 +75,11 @@ internal sealed partial class Shadow(BookFolder copy, string? other)
             }
         }
 
-        return string.Join('\n', sentences.Where(s => other is null || !s.Contains(other, StringComparison.Ordinal))).TrimEnd();
+        return string.Join('\n', sentences.Where(s => other is null || !IsOthers(s))).TrimEnd();
     }
+
+    private bool IsOthers(string sentence) =>
+        sentence.Contains(other!, StringComparison.Ordinal) || Totals.Any(t => sentence.StartsWith(t, StringComparison.Ordinal));
 
     [GeneratedRegex("[0-9]{2}:[0-9]{2}")]
     private static partial Regex TimePattern();
