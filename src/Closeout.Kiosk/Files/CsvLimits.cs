@@ -6,10 +6,10 @@ namespace Closeout.Files;
 /// </summary>
 public static class CsvLimits
 {
-    /// <summary>Bytes of a file: visit reports of a hundred vans for two years.</summary>
-    public const long MostBytes = 64L * 1024 * 1024;
+    /// <summary>Bytes of a file: visit reports of four hundred vans for sixty days, twice over.</summary>
+    public const long MostBytes = 128L * 1024 * 1024;
 
-    public const int MostRows = 1_000_000;
+    public const int MostRows = 2_000_000;
 
     /// <summary>Bytes of a row, its line breaks within quotes included; so no line is longer either.</summary>
     public const int MostRowBytes = 64 * 1024;

@@ -22,7 +22,7 @@ public sealed class CsvLimitsTests
             file.SetLength(CsvLimits.MostBytes + 1);
         }
 
-        ReadDay.Faults(DayFolder.Read(folder)).Should().Equal("usage.csv:1:1: the file cannot be read: found 67108865 bytes, allowed is a readable CSV file of at most 67108864 bytes");
+        ReadDay.Faults(DayFolder.Read(folder)).Should().Equal("usage.csv:1:1: the file cannot be read: found 134217729 bytes, allowed is a readable CSV file of at most 134217728 bytes");
     }
 
     [Theory]
@@ -46,8 +46,8 @@ public sealed class CsvLimitsTests
 
     [Fact]
     public void Of_too_many_rows_the_first_that_is_too_many_is_told() =>
-        ReadDay.Faults(ReadDay.With(("orders.csv", "cartons\n" + Again("1\n", 2 * 1_000_001)))).Should().EndWith(
-            "orders.csv:1000002:1: the file has too many rows: found more than 1000000 below the header, allowed 1000000. The file was not read further");
+        ReadDay.Faults(ReadDay.With(("orders.csv", "cartons\n" + Again("1\n", 2 * 2_000_001)))).Should().EndWith(
+            "orders.csv:2000002:1: the file has too many rows: found more than 2000000 below the header, allowed 2000000. The file was not read further");
 
     [Fact]
     public void A_file_that_was_not_read_to_its_end_may_hold_any_code() =>
