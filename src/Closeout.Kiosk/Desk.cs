@@ -66,6 +66,32 @@ public sealed class Desk(Book book, TimeProvider clock)
     /// <exception cref="BookException">It could not be written.</exception>
     public Refusal? Record(LeadCommand command) => book.Record(depot => LeadDecider.Decide(depot, command), Now);
 
+    /// <summary>Closes a van out for somebody: what was not answered is as booked, one entry each, then the lead's name. The lead is looked at first: nothing is half done.</summary>
+    /// <returns>Why not; null: it is closed.</returns>
+    /// <exception cref="BookException">It could not be written: what was confirmed before stands.</exception>
+    public Refusal? CloseFor(SignFor sign)
+    {
+        if (LeadDecider.MaySignFor(Depot, sign.Van, sign.For, sign.Why, sign.Lead) is { } refused)
+        {
+            return refused;
+        }
+
+        if (Depot.Shift(sign.Van) is null && Record(new ComeIn(sign.Van, sign.For)) is { } notIn)
+        {
+            return notIn;
+        }
+
+        while (Depot.Shift(sign.Van) is { Step: < Step.SignOff })
+        {
+            if (Record(AsBooked.Answer(Depot, sign.Van)) is { } refusal)
+            {
+                return refusal;
+            }
+        }
+
+        return Record(sign);
+    }
+
     /// <summary>Ends the business date: the next page is written whole, and the old one never again.</summary>
     /// <returns>Why not; null: the next page is open.</returns>
     /// <exception cref="BookException">It could not be written: the old page is open still.</exception>

@@ -210,35 +210,10 @@ public sealed class KioskSession(Desk desk, Archive archive, Attachments attachm
     private Model Told(Refusal? refusal, string done) =>
         refusal is null ? PlanKeys.Recorded(desk.Plan, desk.Depot, Model, done) : Refused.By(Model, refusal);
 
-    /// <summary>Everything that was not answered as booked, one entry each, then the lead's name. The lead is looked at first: nothing is half done.</summary>
-    private Refusal? Behalf(BehalfAct act)
-    {
-        if (LeadDecider.MaySignFor(desk.Depot, act.Van, act.For, act.Why, act.Lead) is { } refused)
-        {
-            return refused;
-        }
-
-        // A van that is being counted at another kiosk is not confirmed as booked under its hands.
-        if (seats?.Take(act.Van, desk.Now) is { } holder)
-        {
-            return new("walked-elsewhere", Elsewhere(act.Van, holder));
-        }
-
-        if (desk.Depot.Shift(act.Van) is null && desk.Record(new ComeIn(act.Van, act.For)) is { } notIn)
-        {
-            return notIn;
-        }
-
-        while (desk.Depot.Shift(act.Van) is { Step: < Step.SignOff })
-        {
-            if (desk.Record(AsBooked.Answer(desk.Depot, act.Van)) is { } refusal)
-            {
-                return refusal;
-            }
-        }
-
-        return desk.Record(new SignFor(act.Van, act.For, act.Why, act.Lead));
-    }
+    /// <summary>A van that is being counted at another kiosk is not confirmed as booked under its hands.</summary>
+    private Refusal? Behalf(BehalfAct act) => seats?.Take(act.Van, desk.Now) is { } holder
+        ? new("walked-elsewhere", Elsewhere(act.Van, holder))
+        : desk.CloseFor(new SignFor(act.Van, act.For, act.Why, act.Lead));
 
     /// <summary>Pictures one after the other: each is in the book before the next is looked at.</summary>
     private void Attach(AttachAct attach)
