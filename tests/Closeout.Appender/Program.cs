@@ -1,11 +1,10 @@
+using Closeout.Facts;
+using Closeout.Shifts;
+using Closeout.Store;
+
 // A second program for the tests: appends counts to a book, one after the other, and says each as soon as it is recorded.
 // With the one argument faulty-kiosk: a kiosk that fails at F3, to see what an error of our own leaves behind.
 // Otherwise, arguments: the book's folder, a van that has come in, an item, how many counts. After the first it waits for a line on standard input.
-using Closeout;
-using Closeout.DayBook;
-using Closeout.Shifts;
-using Closeout.Stock;
-using Closeout.Store;
 
 if (args is ["faulty-kiosk"])
 {

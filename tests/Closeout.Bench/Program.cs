@@ -1,9 +1,10 @@
-// Measures and simulates. Prints ratios of things measured side by side in one run; nothing here passes or fails.
-//   dotnet run -c Release --project tests/Closeout.Bench -- plan | year | start | append | opening
-// plan takes the name of one part (floor, solver, growth) after it; without one it runs all three.
 using Closeout.Bench.Kiosk;
 using Closeout.Bench.Plan;
 using Closeout.Bench.Year;
+
+// Measures and simulates. Prints ratios of things measured side by side in one run; nothing here passes or fails.
+//   dotnet run -c Release --project tests/Closeout.Bench -- plan | year | start | append | opening
+// plan takes the name of one part (floor, solver, growth) after it; without one it runs all three.
 
 switch (args)
 {

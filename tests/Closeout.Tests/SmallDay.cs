@@ -1,6 +1,6 @@
 using System.Text;
-using Closeout.DayBook;
 using Closeout.Files;
+using Closeout.Turning;
 
 namespace Closeout.Tests;
 

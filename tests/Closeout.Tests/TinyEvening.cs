@@ -1,9 +1,11 @@
 using Closeout.Cardboard;
 using Closeout.DayBook;
+using Closeout.Facts;
 using Closeout.Leads;
 using Closeout.Restock;
+using Closeout.Rules;
 using Closeout.Shifts;
-using Closeout.Stock;
+using Closeout.Turning;
 using Closeout.Vans;
 using FluentAssertions;
 

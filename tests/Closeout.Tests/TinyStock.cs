@@ -1,6 +1,5 @@
 using System.Globalization;
-using Closeout.DayBook;
-using Closeout.Stock;
+using Closeout.Facts;
 
 namespace Closeout.Tests;
 

@@ -1,4 +1,4 @@
-using Closeout.DayBook;
+using Closeout.Facts;
 
 namespace Closeout.Cardboard;
 

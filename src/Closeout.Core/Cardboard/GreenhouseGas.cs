@@ -1,5 +1,5 @@
 using System.Globalization;
-using Closeout.DayBook;
+using Closeout.Facts;
 
 namespace Closeout.Cardboard;
 

@@ -1,6 +1,6 @@
 using System.Globalization;
 using Closeout.DayBook;
-using Closeout.Vans;
+using Closeout.Facts;
 
 namespace Closeout.Cardboard;
 
@@ -53,7 +53,7 @@ public static class RecyclingTotals
     private static string Name(Period period, DatedBoxes b) => period switch
     {
         Period.Day => b.Date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture),
-        Period.Week => WeeklyCheck.Name(b.Date),
+        Period.Week => IsoWeek.Name(b.Date),
         Period.Month => b.Date.ToString("yyyy-MM", CultureInfo.InvariantCulture),
         Period.Van => b.Row.Van.ToString(),
         Period.Item => b.Row.Item.ToString(),

@@ -1,4 +1,4 @@
-using Closeout.Stock;
+using Closeout.Facts;
 
 namespace Closeout.DayBook;
 

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
-using Closeout.Shifts;
-using Closeout.Stock;
+using Closeout.Facts;
 
 namespace Closeout.DayBook;
 
@@ -146,7 +145,7 @@ public sealed record Depot(
         var next = this with { Number = recorded.Number, Ledger = Ledger.Post(recorded.Entry.Moves) };
         return recorded.Entry switch
         {
-            VanCameIn e when Shift(e.Van) is null => next with { Explained = Explained.Remove(e.Van), Shifts = Shifts.Add(e.Van, Closeout.Shifts.Shift.Begin(e, recorded.At, Aboard(e.Van))) },
+            VanCameIn e when Shift(e.Van) is null => next with { Explained = Explained.Remove(e.Van), Shifts = Shifts.Add(e.Van, Closeout.DayBook.Shift.Begin(e, recorded.At, Aboard(e.Van))) },
             Signed { Proof: Proof.Rehearsal } when !Rehearsal => throw new InvalidOperationException("signed without a PIN, and this is no rehearsal"),
             VanEntry e when Shift(e.Van) is { } shift => next with
             {

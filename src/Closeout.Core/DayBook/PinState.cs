@@ -1,25 +1,7 @@
 using System.Collections.Immutable;
-using Closeout.People;
-using Closeout.Stock;
+using Closeout.Facts;
 
 namespace Closeout.DayBook;
-
-/// <summary>What the book knows of somebody's PIN.</summary>
-/// <param name="Hash">Null: no PIN.</param>
-/// <param name="Failures">Wrong ones in a row.</param>
-/// <param name="FailedAt">The last of them; null: none.</param>
-public sealed record PersonPin(Code<Technician> Person, PinHash? Hash, bool Issued, int Failures, DateTimeOffset? FailedAt)
-{
-    public bool IsLocked => Failures >= PinTries.MostInARow;
-
-    /// <summary>Whether there is one and it opens something.</summary>
-    public bool IsGood => Hash is not null && !IsLocked;
-}
-
-/// <summary>Wrong PINs typed at a kiosk.</summary>
-/// <param name="InARow">Since the last right one, whosever.</param>
-/// <param name="Failed">The last twenty moments, the oldest first; a right PIN does not take them away.</param>
-public sealed record KioskTries(string Kiosk, int InARow, IReadOnlyList<DateTimeOffset> Failed);
 
 /// <summary>PINs and the tries at them, by person and by kiosk.</summary>
 public sealed record PinState(ImmutableDictionary<Code<Technician>, PersonPin> People, ImmutableDictionary<string, KioskTries> Kiosks)
@@ -47,7 +29,7 @@ public sealed record PinState(ImmutableDictionary<Code<Technician>, PersonPin> P
     };
 
     private PinState Failed(KioskTries kiosk, DateTimeOffset at) =>
-        With(kiosk with { InARow = kiosk.InARow + 1, Failed = [.. kiosk.Failed.Append(at).TakeLast(PinTries.MostAtAKiosk)] });
+        With(kiosk with { InARow = kiosk.InARow + 1, Failed = [.. kiosk.Failed.Append(at).TakeLast(KioskTries.Most)] });
 
     private PinState With(PersonPin person) => this with { People = People.SetItem(person.Person, person) };
 

@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using Closeout.Stock;
+using Closeout.Facts;
 
 namespace Closeout.DayBook;
 

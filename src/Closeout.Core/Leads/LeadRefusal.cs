@@ -1,7 +1,6 @@
 using System.Globalization;
-using Closeout.DayBook;
-using Closeout.Shifts;
-using Closeout.Stock;
+using Closeout.Facts;
+using Closeout.Rules;
 
 namespace Closeout.Leads;
 
@@ -30,7 +29,7 @@ public static class LeadRefusal
         new("not-after", string.Create(CultureInfo.InvariantCulture, $"The next business date cannot be {next:yyyy-MM-dd}: today is {today:yyyy-MM-dd}. Type a later date."));
 
     public static Refusal TooFarAhead(DateOnly next, DateOnly today) =>
-        new("too-far-ahead", string.Create(CultureInfo.InvariantCulture, $"The next business date cannot be {next:yyyy-MM-dd}: that is {next.DayNumber - today.DayNumber} days after {today:yyyy-MM-dd}, and {NextPage.MostDaysAhead} are the most, for there is no way back. Type the date anew."));
+        new("too-far-ahead", string.Create(CultureInfo.InvariantCulture, $"The next business date cannot be {next:yyyy-MM-dd}: that is {next.DayNumber - today.DayNumber} days after {today:yyyy-MM-dd}, and {PlanningWindow.MostDaysAhead} are the most, for there is no way back. Type the date anew."));
 
     public static Refusal BroughtInBy(Van van, Technician broughtIn, Code<Technician> typed) =>
         new("brought-in-by", $"{van.Code} {van.Name} was brought in by 1 person, {broughtIn.Code} {broughtIn.Name}, and {typed} was typed. Type {broughtIn.Code}: the close-out stays in that name.");

@@ -1,5 +1,5 @@
-using Closeout.DayBook;
-using Closeout.Shifts;
+using Closeout.Facts;
+using Closeout.Rules;
 
 namespace Closeout.People;
 
@@ -34,7 +34,7 @@ public static class PinRefusal
         new("pin-not-the-same", "The PIN was typed 2 times and not the same: 0 PINs were set. Type it anew, then once more.");
 
     public static Refusal Wrong(Technician person, int failures) =>
-        new("wrong-pin", $"That is not the PIN of {person.Code} {person.Name}: {failures} wrong in a row, and {PinTries.MostInARow} lock it. Type it again after {(int)PinTries.Wait(failures).TotalSeconds} s.");
+        new("wrong-pin", $"That is not the PIN of {person.Code} {person.Name}: {failures} wrong in a row, and {PersonPin.MostInARow} lock it. Type it again after {(int)PinTries.Wait(failures).TotalSeconds} s.");
 
     public static Refusal Wait(int failures, int seconds) =>
         new("pin-waits", $"After {failures} wrong in a row the next PIN is looked at in {seconds} s. Wait, then type it again.");
@@ -43,7 +43,7 @@ public static class PinRefusal
         new("kiosk-rests", $"{failures} wrong PINs within 15 minutes at {kiosk}: it takes none for {seconds} s. Ask the lead what happened here, or use another kiosk.");
 
     public static Refusal Locked(Technician person, int failures) =>
-        new("pin-locked", $"The PIN of {person.Code} {person.Name} is locked: {failures} wrong in a row, and {PinTries.MostInARow} are the most. Ask {(person.IsLead ? "another lead" : "a lead")} to reset it: F9 on the wall, then R.{(person.IsLead ? $" Where there is none, closeout first-pin {person.Code} issues another." : "")}");
+        new("pin-locked", $"The PIN of {person.Code} {person.Name} is locked: {failures} wrong in a row, and {PersonPin.MostInARow} are the most. Ask {(person.IsLead ? "another lead" : "a lead")} to reset it: F9 on the wall, then R.{(person.IsLead ? $" Where there is none, closeout first-pin {person.Code} issues another." : "")}");
 
     public static Refusal LeadHasNone(Technician lead) =>
         new("lead-has-no-pin", $"{lead.Code} {lead.Name} is a lead and has 0 PINs, and 1 is needed. Ask another lead to issue one: F9 on the wall, then I. Where there is none, closeout first-pin {lead.Code} issues it.");

@@ -1,6 +1,6 @@
 using System.Globalization;
-using Closeout.DayBook;
-using Closeout.Shifts;
+using Closeout.Facts;
+using Closeout.Rules;
 
 namespace Closeout.People;
 

@@ -1,6 +1,6 @@
 using Closeout.DayBook;
-using Closeout.Shifts;
-using Closeout.Stock;
+using Closeout.Facts;
+using Closeout.Rules;
 
 namespace Closeout.People;
 
@@ -12,15 +12,10 @@ namespace Closeout.People;
 /// </remarks>
 public static class PinTries
 {
-    /// <summary>Failures in a row after which a person's PIN opens nothing until a lead resets it.</summary>
-    public const int MostInARow = 10;
-
     /// <summary>The longest wait after a failure, in seconds: 1, 2, 4, 8, 16, then this.</summary>
     public const int LongestSeconds = 30;
 
-    /// <summary>Failures at one kiosk within <see cref="Window"/>, whosever, after which it waits for as long.</summary>
-    public const int MostAtAKiosk = 20;
-
+    /// <summary>So long <see cref="KioskTries.Most"/> failures at one kiosk are counted together, and so long it rests after them.</summary>
     public static readonly TimeSpan Window = TimeSpan.FromMinutes(15);
 
     /// <summary>The wait after so many failures in a row.</summary>
@@ -40,9 +35,9 @@ public static class PinTries
             return PinRefusal.Locked(person, own.Failures);
         }
 
-        if (here.Failed.Count >= MostAtAKiosk && here.Failed[^1] - here.Failed[^MostAtAKiosk] <= Window && Left(here.Failed[^1], Window, now) is var pause && pause > TimeSpan.Zero)
+        if (here.Failed.Count >= KioskTries.Most && here.Failed[^1] - here.Failed[^KioskTries.Most] <= Window && Left(here.Failed[^1], Window, now) is var pause && pause > TimeSpan.Zero)
         {
-            return PinRefusal.KioskRests(kiosk, MostAtAKiosk, Seconds(pause));
+            return PinRefusal.KioskRests(kiosk, KioskTries.Most, Seconds(pause));
         }
 
         var waits = new List<(int Failures, TimeSpan Left)>();

@@ -1,4 +1,5 @@
 using Closeout.DayBook;
+using Closeout.Facts;
 
 namespace Closeout.Restock;
 

@@ -1,5 +1,4 @@
-using Closeout.DayBook;
-using Closeout.Stock;
+using Closeout.Facts;
 
 namespace Closeout.Restock;
 

@@ -1,6 +1,5 @@
 using Closeout.DayBook;
-using Closeout.Shifts;
-using Closeout.Stock;
+using Closeout.Facts;
 
 namespace Closeout.Restock;
 

@@ -1,5 +1,5 @@
 using Closeout.DayBook;
-using Closeout.Stock;
+using Closeout.Facts;
 
 namespace Closeout.Restock;
 
@@ -39,7 +39,7 @@ public sealed class WorkingDays
 
     public static WorkingDays Of(Depot depot)
     {
-        var from = depot.Date.AddDays(-NextPage.HistoryDays);
+        var from = depot.Date.AddDays(-PlanningWindow.Days);
         var days = depot.Use.Where(u => u.Date > from && u.Date <= depot.Date).GroupBy(u => u.Date).ToList();
         var working = new WorkingDays(days.Count);
         foreach (var day in days)

@@ -1,6 +1,6 @@
 using Closeout.Cardboard;
 using Closeout.DayBook;
-using Closeout.Stock;
+using Closeout.Facts;
 
 namespace Closeout.Restock;
 

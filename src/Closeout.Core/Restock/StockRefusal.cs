@@ -1,7 +1,6 @@
 using System.Globalization;
-using Closeout.DayBook;
-using Closeout.Shifts;
-using Closeout.Stock;
+using Closeout.Facts;
+using Closeout.Rules;
 
 namespace Closeout.Restock;
 

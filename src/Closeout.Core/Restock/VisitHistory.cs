@@ -1,5 +1,5 @@
 using Closeout.DayBook;
-using Closeout.Stock;
+using Closeout.Facts;
 
 namespace Closeout.Restock;
 
@@ -40,7 +40,7 @@ public sealed class VisitHistory
     public static VisitHistory Of(Depot depot)
     {
         var history = new VisitHistory(depot);
-        var from = depot.Date.AddDays(-NextPage.HistoryDays);
+        var from = depot.Date.AddDays(-PlanningWindow.Days);
         foreach (var day in depot.Use.Where(u => u.Date > from && u.Date <= depot.Date))
         {
             history.visits[day.Kind] = history.visits.GetValueOrDefault(day.Kind) + day.Visits;
@@ -50,7 +50,7 @@ public sealed class VisitHistory
             }
         }
 
-        foreach (var day in depot.Counted.Where(d => d.Date > from && d.Date <= depot.Date).Concat(CountedDay.Tonight(depot)))
+        foreach (var day in depot.Counted.Where(d => d.Date > from && d.Date <= depot.Date).Concat(CountedDays.Tonight(depot)))
         {
             history.visits[CountedDay.Kind] = history.visits.GetValueOrDefault(CountedDay.Kind) + 1;
             foreach (var item in day.Used)

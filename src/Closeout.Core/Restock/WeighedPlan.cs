@@ -1,5 +1,5 @@
 using Closeout.DayBook;
-using Closeout.Stock;
+using Closeout.Facts;
 
 namespace Closeout.Restock;
 

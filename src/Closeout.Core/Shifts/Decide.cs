@@ -1,16 +1,9 @@
 using Closeout.DayBook;
-using Closeout.Stock;
+using Closeout.Facts;
+using Closeout.Rules;
 using Closeout.Vans;
 
 namespace Closeout.Shifts;
-
-/// <summary>What a command comes to: one entry, or a refusal. One entry each, so that no crash can record half of an answer.</summary>
-public readonly record struct Decision(Entry? Entry, Refusal? Refusal)
-{
-    public static implicit operator Decision(Entry entry) => new(entry, null);
-
-    public static implicit operator Decision(Refusal refusal) => new(null, refusal);
-}
 
 /// <summary>The rules of the close-out.</summary>
 public static class Decider

@@ -1,5 +1,6 @@
 using Closeout.DayBook;
-using Closeout.Stock;
+using Closeout.Facts;
+using Closeout.Rules;
 
 namespace Closeout.Shifts;
 

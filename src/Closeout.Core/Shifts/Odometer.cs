@@ -1,5 +1,7 @@
 using System.Globalization;
 using Closeout.DayBook;
+using Closeout.Facts;
+using Closeout.Rules;
 using Closeout.Vans;
 
 namespace Closeout.Shifts;
@@ -40,13 +42,13 @@ public static class Odometer
     }
 
     /// <summary>Whether a reading lies below the start, or beyond what the van ever does in a day.</summary>
-    public static bool IsOdd(Depot depot, Stock.Code<Van> van, decimal start, decimal end) => end < start || end - start > DrivingHabit.FarOf(depot, van);
+    public static bool IsOdd(Depot depot, Code<Van> van, decimal start, decimal end) => end < start || end - start > DrivingHabit.FarOf(depot, van);
 
     /// <summary>
     /// The readings that two neighbouring digits swapped make of it, in whole units of the screen, that would not be odd; of
     /// several the one nearest to the van's usual day. Null: none.
     /// </summary>
-    public static decimal? Swapped(Depot depot, Stock.Code<Van> van, decimal start, decimal end)
+    public static decimal? Swapped(Depot depot, Code<Van> van, decimal start, decimal end)
     {
         var units = depot.Setup.Units;
         var typed = units.Distance(end).Split(' ')[0].ToCharArray();

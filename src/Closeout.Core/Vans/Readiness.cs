@@ -1,8 +1,7 @@
 using Closeout.Cardboard;
 using Closeout.DayBook;
+using Closeout.Facts;
 using Closeout.Restock;
-using Closeout.Shifts;
-using Closeout.Stock;
 
 namespace Closeout.Vans;
 

@@ -1,5 +1,6 @@
 using Closeout.DayBook;
-using Closeout.Shifts;
+using Closeout.Facts;
+using Closeout.Rules;
 
 namespace Closeout.Vans;
 

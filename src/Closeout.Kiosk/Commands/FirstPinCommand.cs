@@ -1,7 +1,6 @@
-using Closeout.DayBook;
+using Closeout.Facts;
 using Closeout.People;
-using Closeout.Shifts;
-using Closeout.Stock;
+using Closeout.Rules;
 using Closeout.Store;
 
 namespace Closeout.Commands;

@@ -1,7 +1,8 @@
 using Closeout.DayBook;
 using Closeout.Files;
-using Closeout.Shifts;
+using Closeout.Rules;
 using Closeout.Store;
+using Closeout.Turning;
 
 namespace Closeout.Commands;
 

@@ -2,6 +2,8 @@ using Closeout.DayBook;
 using Closeout.Files;
 using Closeout.Restock;
 using Closeout.Store;
+using Closeout.Turning;
+using Closeout.Words;
 
 namespace Closeout.Commands;
 
@@ -145,7 +147,7 @@ public static class Output
         var open = depot.Setup.Vans.Where(v => !depot.IsDone(v.Code)).ToList();
         foreach (var van in open)
         {
-            Say.Wrong($"{van.Code} {van.Name} is not closed: {(depot.Shift(van.Code) is { } shift ? $"it is at {Shifts.StepWords.Name(shift.Step)}" : "it is on the road")}. Close it out, or leave --final away.");
+            Say.Wrong($"{van.Code} {van.Name} is not closed: {(depot.Shift(van.Code) is { } shift ? $"it is at {StepWords.Name(shift.Step)}" : "it is on the road")}. Close it out, or leave --final away.");
         }
 
         return open.Count > 0;

@@ -1,7 +1,7 @@
-using Closeout.DayBook;
+using Closeout.Facts;
 using Closeout.Files;
+using Closeout.Rules;
 using Closeout.Shifts;
-using Closeout.Stock;
 using Closeout.Store;
 
 namespace Closeout.Commands;

@@ -1,7 +1,7 @@
-using Closeout.DayBook;
 using Closeout.Files;
 using Closeout.Screens;
 using Closeout.Store;
+using Closeout.Turning;
 
 namespace Closeout.Commands;
 

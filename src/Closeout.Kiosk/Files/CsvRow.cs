@@ -1,5 +1,5 @@
 using System.Globalization;
-using Closeout.Stock;
+using Closeout.Facts;
 
 namespace Closeout.Files;
 
@@ -55,7 +55,7 @@ public sealed class CsvRow(string file, int line, CsvCell[] cells, IReadOnlyDict
     public Code<T> Code<T>(string column)
     {
         var text = Raw(column);
-        if (Stock.Code<T>.IsValid(text))
+        if (Facts.Code<T>.IsValid(text))
         {
             return new(text);
         }

@@ -1,5 +1,5 @@
 using System.Text;
-using Closeout.Store;
+using Closeout.Words;
 
 namespace Closeout.Files;
 

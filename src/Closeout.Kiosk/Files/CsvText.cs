@@ -1,4 +1,5 @@
 using System.Globalization;
+using Closeout.Words;
 using CsvHelper;
 
 namespace Closeout.Files;

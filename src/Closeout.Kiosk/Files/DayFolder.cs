@@ -1,5 +1,5 @@
-using Closeout.DayBook;
-using Closeout.Stock;
+using Closeout.Facts;
+using Closeout.Turning;
 
 namespace Closeout.Files;
 

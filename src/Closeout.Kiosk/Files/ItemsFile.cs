@@ -1,6 +1,5 @@
 using Closeout.Cardboard;
-using Closeout.DayBook;
-using Closeout.Stock;
+using Closeout.Facts;
 
 namespace Closeout.Files;
 

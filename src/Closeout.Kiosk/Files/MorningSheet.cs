@@ -2,9 +2,11 @@ using System.Net;
 using System.Text;
 using Closeout.Cardboard;
 using Closeout.DayBook;
+using Closeout.Facts;
 using Closeout.Restock;
 using Closeout.Screens;
 using Closeout.Vans;
+using Closeout.Words;
 
 namespace Closeout.Files;
 

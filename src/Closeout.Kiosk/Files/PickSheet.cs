@@ -1,9 +1,11 @@
 using System.Net;
 using System.Text;
 using Closeout.DayBook;
+using Closeout.Facts;
 using Closeout.Restock;
 using Closeout.Screens;
 using Closeout.Vans;
+using Closeout.Words;
 
 namespace Closeout.Files;
 

@@ -1,5 +1,5 @@
 using Closeout.Cardboard;
-using Closeout.DayBook;
+using Closeout.Facts;
 
 namespace Closeout.Files;
 

@@ -1,5 +1,4 @@
 using Closeout.DayBook;
-using Closeout.Shifts;
 using Closeout.Vans;
 
 namespace Closeout.Files;

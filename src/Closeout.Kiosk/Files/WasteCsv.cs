@@ -1,5 +1,6 @@
 using Closeout.Cardboard;
 using Closeout.DayBook;
+using Closeout.Facts;
 using Closeout.Store;
 
 namespace Closeout.Files;

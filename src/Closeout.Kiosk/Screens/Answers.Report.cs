@@ -1,7 +1,6 @@
 using System.Globalization;
-using Closeout.DayBook;
+using Closeout.Facts;
 using Closeout.Shifts;
-using Closeout.Stock;
 
 namespace Closeout.Screens;
 
@@ -21,7 +20,7 @@ public static partial class Answers
             return Answer.Lacks("severity", "Say how bad it is: N note, R to repair, U unsafe.");
         }
 
-        if (severity == DayBook.Severity.Note)
+        if (severity == Facts.Severity.Note)
         {
             // The fields below are not shown then: what may stand in them from before is not said.
             return Answer.Of(new ReportDamage(van, zone, severity, form["what"].Text, true, "", null));
@@ -35,15 +34,15 @@ public static partial class Answers
 
         return at.Length > 0 && Clock(at) is null
             ? Answer.Lacks("told_at", $"\"{at}\" is no time. Type it as HH:MM, or clear the field.")
-            : Answer.Of(new ReportDamage(van, zone, severity, form["what"].Text, drivable == "Y" && severity != DayBook.Severity.Unsafe, form["told"].Text, Clock(at)));
+            : Answer.Of(new ReportDamage(van, zone, severity, form["what"].Text, drivable == "Y" && severity != Facts.Severity.Unsafe, form["told"].Text, Clock(at)));
     }
 
     /// <summary>How bad a damage is said to be; null: not said.</summary>
     public static Severity? Severity(Form form) => form["severity"].Text.ToUpperInvariant() switch
     {
-        "N" => DayBook.Severity.Note,
-        "R" => DayBook.Severity.Repair,
-        "U" => DayBook.Severity.Unsafe,
+        "N" => Facts.Severity.Note,
+        "R" => Facts.Severity.Repair,
+        "U" => Facts.Severity.Unsafe,
         _ => null,
     };
 }

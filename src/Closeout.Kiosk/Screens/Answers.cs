@@ -1,7 +1,7 @@
 using System.Globalization;
 using Closeout.DayBook;
+using Closeout.Facts;
 using Closeout.Shifts;
-using Closeout.Stock;
 using Closeout.Vans;
 
 namespace Closeout.Screens;

@@ -1,8 +1,7 @@
 using System.Globalization;
 using Closeout.Cardboard;
 using Closeout.DayBook;
-using Closeout.Shifts;
-using Closeout.Vans;
+using Closeout.Facts;
 
 namespace Closeout.Screens;
 
@@ -11,7 +10,7 @@ public static class CardboardView
 {
     public static void Draw(Sheet sheet, Depot depot, CardboardScreen s)
     {
-        View.Head(sheet, depot, s.Page == YardPage.OtherWaste ? "OTHER WASTE" : "CARDBOARD", WeeklyCheck.Name(depot.Date));
+        View.Head(sheet, depot, s.Page == YardPage.OtherWaste ? "OTHER WASTE" : "CARDBOARD", IsoWeek.Name(depot.Date));
         switch (s.Page)
         {
             case YardPage.Tonight:

@@ -1,6 +1,6 @@
 using Closeout.DayBook;
+using Closeout.Facts;
 using Closeout.Shifts;
-using Closeout.Stock;
 using Closeout.Vans;
 
 namespace Closeout.Screens;

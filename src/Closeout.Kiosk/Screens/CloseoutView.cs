@@ -1,5 +1,6 @@
 using Closeout.DayBook;
 using Closeout.Shifts;
+using Closeout.Store;
 
 namespace Closeout.Screens;
 

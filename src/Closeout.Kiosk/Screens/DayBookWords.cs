@@ -1,6 +1,6 @@
 using System.Globalization;
 using Closeout.DayBook;
-using Closeout.Stock;
+using Closeout.Facts;
 
 namespace Closeout.Screens;
 

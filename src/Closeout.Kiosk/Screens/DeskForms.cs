@@ -1,9 +1,9 @@
 using System.Globalization;
 using Closeout.Cardboard;
 using Closeout.DayBook;
+using Closeout.Facts;
 using Closeout.Leads;
 using Closeout.Restock;
-using Closeout.Stock;
 using Closeout.Vans;
 
 namespace Closeout.Screens;

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Closeout.Rules;
 
 namespace Closeout.Screens;
 
@@ -49,7 +50,7 @@ public sealed record Field(string Name, string Label, FieldKind Kind, string Sho
         _ => throw new InvalidOperationException($"no such kind of field: {Kind}"),
     };
 
-    private int Most => Kind == FieldKind.Words ? Shifts.Refusal.MostWords : Width;
+    private int Most => Kind == FieldKind.Words ? Refusal.MostWords : Width;
 
     /// <summary>The field after a character; null: it has no place here.</summary>
     public Field? Takes(char c)

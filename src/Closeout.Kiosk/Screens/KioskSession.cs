@@ -1,8 +1,8 @@
-using Closeout.DayBook;
+using Closeout.Facts;
 using Closeout.Leads;
 using Closeout.People;
+using Closeout.Rules;
 using Closeout.Shifts;
-using Closeout.Stock;
 using Closeout.Store;
 
 namespace Closeout.Screens;

@@ -1,8 +1,9 @@
 using System.Globalization;
 using Closeout.DayBook;
+using Closeout.Facts;
 using Closeout.Leads;
 using Closeout.Restock;
-using Closeout.Stock;
+using Closeout.Turning;
 
 namespace Closeout.Screens;
 

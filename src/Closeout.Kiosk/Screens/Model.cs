@@ -1,9 +1,9 @@
 using Closeout.Cardboard;
 using Closeout.DayBook;
+using Closeout.Facts;
 using Closeout.Leads;
 using Closeout.Restock;
 using Closeout.Shifts;
-using Closeout.Stock;
 using Closeout.Store;
 using Closeout.Vans;
 

@@ -1,6 +1,5 @@
 using Closeout.DayBook;
-using Closeout.People;
-using Closeout.Stock;
+using Closeout.Facts;
 
 namespace Closeout.Screens;
 
@@ -28,7 +27,7 @@ public static class PeopleView
 
         sheet.Write(sheet.Height - 4, 3, depot.Rehearsal
             ? "A rehearsal asks for no PIN and keeps none."
-            : $"{PinTries.MostInARow} wrong ones in a row lock a PIN until a lead resets it.", Look.Faint);
+            : $"{PersonPin.MostInARow} wrong ones in a row lock a PIN until a lead resets it.", Look.Faint);
         sheet.Write(sheet.Height - 3, 3, depot.Rehearsal ? "" : "A PIN says who confirmed. It does not say that a van is safe.", Look.Faint);
         View.Keys(sheet, "C change your own   R reset, I issue (a lead)   F1 help   Esc the wall");
     }

@@ -1,5 +1,6 @@
 using Closeout.DayBook;
 using Closeout.People;
+using Closeout.Store;
 
 namespace Closeout.Screens;
 

@@ -1,7 +1,7 @@
 using Closeout.DayBook;
+using Closeout.Facts;
 using Closeout.Files;
 using Closeout.Restock;
-using Closeout.Stock;
 
 namespace Closeout.Screens;
 

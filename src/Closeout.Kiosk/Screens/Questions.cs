@@ -2,8 +2,8 @@ using System.Collections.Immutable;
 using System.Globalization;
 using Closeout.Cardboard;
 using Closeout.DayBook;
+using Closeout.Facts;
 using Closeout.Shifts;
-using Closeout.Stock;
 using Closeout.Vans;
 
 namespace Closeout.Screens;

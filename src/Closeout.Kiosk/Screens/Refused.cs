@@ -1,4 +1,5 @@
 using Closeout.DayBook;
+using Closeout.Rules;
 using Closeout.Shifts;
 
 namespace Closeout.Screens;

@@ -1,6 +1,6 @@
 using System.Globalization;
 using System.Text;
-using Closeout.Files;
+using Closeout.Words;
 using Terminal.Gui.Text;
 
 namespace Closeout.Screens;

@@ -1,5 +1,6 @@
 using Closeout.Cardboard;
 using Closeout.DayBook;
+using Closeout.Facts;
 using Closeout.Shifts;
 using Closeout.Vans;
 

@@ -1,8 +1,8 @@
 using Closeout.DayBook;
+using Closeout.Facts;
 using Closeout.Restock;
+using Closeout.Rules;
 using Closeout.Shifts;
-using Closeout.Stock;
-using Closeout.Vans;
 
 namespace Closeout.Screens;
 

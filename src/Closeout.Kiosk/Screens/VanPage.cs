@@ -1,6 +1,7 @@
 using System.Globalization;
 using Closeout.Cardboard;
 using Closeout.DayBook;
+using Closeout.Facts;
 using Closeout.Restock;
 using Closeout.Vans;
 

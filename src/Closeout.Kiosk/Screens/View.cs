@@ -1,5 +1,6 @@
 using System.Globalization;
 using Closeout.DayBook;
+using Closeout.Store;
 
 namespace Closeout.Screens;
 

@@ -1,8 +1,9 @@
 using System.Text;
 using Closeout.DayBook;
-using Closeout.Files;
+using Closeout.Facts;
 using Closeout.Restock;
 using Closeout.Vans;
+using Closeout.Words;
 
 namespace Closeout.Screens;
 

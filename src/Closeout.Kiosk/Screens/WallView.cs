@@ -1,3 +1,4 @@
+using Closeout.Store;
 using Closeout.Vans;
 
 namespace Closeout.Screens;

@@ -3,7 +3,6 @@ using Closeout.Cardboard;
 using Closeout.DayBook;
 using Closeout.Restock;
 using Closeout.Shifts;
-using Closeout.Stock;
 using Closeout.Vans;
 
 namespace Closeout.Screens;

@@ -1,4 +1,5 @@
 using Closeout.DayBook;
+using Closeout.Facts;
 
 namespace Closeout.Screens;
 
@@ -12,7 +13,7 @@ public static class WhoView
         sheet.Write(3, 3, $"{van.Code} {van.Name}, bay {van.Bay}, is back.", Look.Strong);
         sheet.Write(5, 3, "Who closes it out?");
         FormView.Draw(sheet, 7, 3, s.Form, 0, 1, 22);
-        if (Stock.Code<Technician>.IsValid(s.Form["technician"].Text) && depot.Setup.Find(new Stock.Code<Technician>(s.Form["technician"].Text)) is { } who)
+        if (Code<Technician>.IsValid(s.Form["technician"].Text) && depot.Setup.Find(new Code<Technician>(s.Form["technician"].Text)) is { } who)
         {
             sheet.Write(9, 3, who.Name + (who.IsLead ? ", lead" : ""));
         }

@@ -1,7 +1,7 @@
 using System.Globalization;
 using Closeout.Cardboard;
 using Closeout.DayBook;
-using Closeout.Stock;
+using Closeout.Facts;
 using Closeout.Vans;
 
 namespace Closeout.Screens;

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Closeout.DayBook;
+using Closeout.Facts;
 using LiteDB;
 
 namespace Closeout.Store;

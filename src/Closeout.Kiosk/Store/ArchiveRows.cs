@@ -1,7 +1,6 @@
 using System.Globalization;
 using Closeout.Cardboard;
-using Closeout.DayBook;
-using Closeout.Stock;
+using Closeout.Facts;
 using Closeout.Vans;
 using LiteDB;
 

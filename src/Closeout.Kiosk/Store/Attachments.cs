@@ -1,4 +1,5 @@
 using System.Security.Cryptography;
+using Closeout.Words;
 
 namespace Closeout.Store;
 
@@ -119,7 +120,7 @@ public sealed class Attachments(BookFolder folder)
     private static string Kept(string name)
     {
         var end = name.Length > MostName ? name[^MostName..] : name;
-        return Files.Harmless.Line(char.IsLowSurrogate(end, 0) ? end[1..] : end);
+        return Harmless.Line(char.IsLowSurrogate(end, 0) ? end[1..] : end);
     }
 
     private bool IsWhole(string sha) => File.Exists(Place(sha)) && Convert.ToHexStringLower(SHA256.HashData(File.ReadAllBytes(Place(sha)))) == sha;

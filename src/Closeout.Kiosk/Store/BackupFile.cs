@@ -1,6 +1,7 @@
 using System.IO.Compression;
 using System.Security.Cryptography;
 using System.Text;
+using Closeout.Words;
 
 namespace Closeout.Store;
 
@@ -130,7 +131,7 @@ public sealed class BackupFile : IDisposable
         {
             if (entry.FullName != BackupManifest.Name && !BackupManifest.IsPart(entry.FullName))
             {
-                throw new InvalidDataException($"it holds \"{Closeout.Files.Harmless.Line(entry.FullName)}\", which is no part of a book");
+                throw new InvalidDataException($"it holds \"{Harmless.Line(entry.FullName)}\", which is no part of a book");
             }
 
             if (!entries.TryAdd(entry.FullName, entry))

@@ -1,5 +1,6 @@
 using Closeout.DayBook;
-using Closeout.Shifts;
+using Closeout.Facts;
+using Closeout.Rules;
 using Microsoft.Win32.SafeHandles;
 
 namespace Closeout.Store;

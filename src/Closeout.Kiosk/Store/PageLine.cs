@@ -4,7 +4,7 @@ using System.Security.Cryptography;
 using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
-using Closeout.DayBook;
+using Closeout.Facts;
 
 namespace Closeout.Store;
 

@@ -1,4 +1,4 @@
-using Closeout.DayBook;
+using Closeout.Facts;
 using Microsoft.Win32.SafeHandles;
 
 namespace Closeout.Store;

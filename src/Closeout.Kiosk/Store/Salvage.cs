@@ -1,3 +1,5 @@
+using Closeout.Facts;
+
 namespace Closeout.Store;
 
 /// <summary>What was saved of a damaged book.</summary>
@@ -55,7 +57,7 @@ public static class Salvage
         foreach (var page in book.Pages)
         {
             using var lines = new MemoryStream();
-            var date = ((DayBook.PageOpened)page[0].Entry).Date;
+            var date = ((PageOpened)page[0].Entry).Date;
             foreach (var recorded in page)
             {
                 var (bytes, sha) = PageLine.Write(recorded, prev, recorded == page[0] ? first : null);

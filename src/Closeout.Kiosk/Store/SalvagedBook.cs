@@ -1,6 +1,7 @@
 using System.Text.RegularExpressions;
 using Closeout.DayBook;
-using Closeout.Stock;
+using Closeout.Facts;
+using Closeout.Turning;
 
 namespace Closeout.Store;
 

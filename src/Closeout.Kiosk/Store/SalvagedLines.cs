@@ -1,6 +1,6 @@
 using System.Text;
 using System.Text.RegularExpressions;
-using Closeout.DayBook;
+using Closeout.Facts;
 
 namespace Closeout.Store;
 

@@ -1,7 +1,7 @@
 using Closeout.Bench.Plan;
+using Closeout.Facts;
 using Closeout.Screens;
 using Closeout.Shifts;
-using Closeout.Stock;
 using Closeout.Store;
 
 namespace Closeout.Bench.Kiosk;
@@ -72,7 +72,7 @@ public static class AppendBench
         }
     }
 
-    private static CountLeftover Count(Code<DayBook.Van> van, Code<Item> item, int n) => new(van, item, null, 0, n % 9, Installed: 0, Sure: true);
+    private static CountLeftover Count(Code<Van> van, Code<Item> item, int n) => new(van, item, null, 0, n % 9, Installed: 0, Sure: true);
 
     private static void Tell(Desk desk, Command command)
     {

@@ -1,5 +1,5 @@
 using Closeout.Bench.Plan;
-using Closeout.DayBook;
+using Closeout.Turning;
 
 namespace Closeout.Bench.Kiosk;
 

@@ -1,8 +1,9 @@
 using Closeout.DayBook;
-using Closeout.Restock;
+using Closeout.Facts;
 using Closeout.Screens;
 using Closeout.Shifts;
 using Closeout.Store;
+using Closeout.Turning;
 using LiteDB;
 
 namespace Closeout.Bench.Kiosk;

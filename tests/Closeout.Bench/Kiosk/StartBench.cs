@@ -1,7 +1,7 @@
 using System.Diagnostics;
 using System.Text;
-using Closeout.Store;
 using Closeout.Bench.Plan;
+using Closeout.Store;
 
 namespace Closeout.Bench.Kiosk;
 

@@ -1,6 +1,8 @@
 using Closeout.DayBook;
+using Closeout.Facts;
 using Closeout.Files;
 using Closeout.Restock;
+using Closeout.Turning;
 
 namespace Closeout.Bench.Plan;
 

@@ -1,5 +1,5 @@
+using Closeout.Facts;
 using Closeout.Restock;
-using Closeout.Stock;
 
 namespace Closeout.Bench.Plan;
 

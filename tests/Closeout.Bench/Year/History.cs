@@ -1,4 +1,4 @@
-using Closeout.DayBook;
+using Closeout.Facts;
 using Closeout.Restock;
 
 namespace Closeout.Bench.Year;
@@ -29,7 +29,7 @@ public sealed class History(World world)
 
         days.Enqueue(day);
         Count(day, 1);
-        while (days.Peek().Date <= date.AddDays(-NextPage.HistoryDays))
+        while (days.Peek().Date <= date.AddDays(-PlanningWindow.Days))
         {
             Count(days.Dequeue(), -1);
         }

@@ -1,6 +1,6 @@
 using System.Globalization;
 using Closeout.Bench.Plan;
-using Closeout.DayBook;
+using Closeout.Facts;
 
 namespace Closeout.Bench.Year;
 

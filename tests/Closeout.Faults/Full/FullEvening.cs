@@ -1,4 +1,3 @@
-using Closeout.DayBook;
 using Closeout.Faults.Machine;
 using Closeout.Screens;
 using Closeout.Store;

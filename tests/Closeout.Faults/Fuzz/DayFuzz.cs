@@ -1,10 +1,12 @@
 using Closeout.Cardboard;
 using Closeout.Commands;
 using Closeout.DayBook;
+using Closeout.Facts;
 using Closeout.Files;
 using Closeout.Restock;
 using Closeout.Screens;
 using Closeout.Store;
+using Closeout.Turning;
 using Closeout.Vans;
 
 namespace Closeout.Faults.Fuzz;

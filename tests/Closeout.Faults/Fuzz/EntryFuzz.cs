@@ -2,6 +2,7 @@ using System.Text;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using Closeout.DayBook;
+using Closeout.Facts;
 using Closeout.Store;
 
 namespace Closeout.Faults.Fuzz;

@@ -1,6 +1,5 @@
 using Closeout.Faults.Machine;
 using Closeout.Store;
-using Closeout.Tests;
 
 namespace Closeout.Faults.Fuzz;
 
@@ -51,8 +50,8 @@ public static class Fuzzing
         }
 
         var again = Book.Open(book);
-        again.Record(_ => (Shifts.Decision)given.Loaded(), DateTimeOffset.UnixEpoch);
-        Book.OpenPage(book, again, DayBook.NextPage.After(again.Depot, again.Date.AddDays(1)), DateTimeOffset.UnixEpoch);
+        again.Record(_ => (Rules.Decision)given.Loaded(), DateTimeOffset.UnixEpoch);
+        Book.OpenPage(book, again, Turning.NextPage.After(again.Depot, again.Date.AddDays(1)), DateTimeOffset.UnixEpoch);
         return book;
     }
 }

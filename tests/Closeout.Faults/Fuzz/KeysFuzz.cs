@@ -18,7 +18,7 @@ internal sealed class KeysFuzz(string temp) : IFuzzed
         "0", "1", "9", "99999", ".", "..", "0.0000001", "28153", "999999999", "123456.7", "2147483648", "-1", "2026-11-18", "2026-02-30", "0000-00-00", "-", "--", " ", "é", "漢", "\u00a0", "\u202e", "\"", "'", "\\", ",", "left side", "R", "U",
     ];
 
-    private static readonly Lazy<DayBook.DayGiven> Day = new(() =>
+    private static readonly Lazy<Turning.DayGiven> Day = new(() =>
     {
         using var folder = new Closeout.Tests.TempFolder();
         ShortDay.Write(folder.Path);

@@ -1,9 +1,10 @@
 using System.Text.Json;
 using Closeout.Commands;
-using Closeout.DayBook;
+using Closeout.Facts;
 using Closeout.Files;
 using Closeout.Store;
 using Closeout.Tests;
+using Closeout.Turning;
 
 namespace Closeout.Faults.Machine;
 

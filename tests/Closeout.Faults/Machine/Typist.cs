@@ -1,7 +1,7 @@
 using System.Globalization;
 using Closeout.DayBook;
+using Closeout.Facts;
 using Closeout.Screens;
-using Closeout.Shifts;
 
 namespace Closeout.Faults.Machine;
 

@@ -1,4 +1,3 @@
-using Closeout.DayBook;
 using Closeout.Faults.Machine;
 using Closeout.Store;
 using Closeout.Tests;

@@ -1,8 +1,8 @@
 using System.Globalization;
-using Closeout.DayBook;
 using Closeout.Faults.Machine;
 using Closeout.Screens;
 using Closeout.Store;
+using Closeout.Turning;
 
 namespace Closeout.Faults.Power;
 

@@ -1,7 +1,7 @@
 using Closeout.Cardboard;
 using Closeout.DayBook;
 using Closeout.Faults.Machine;
-using Closeout.Shifts;
+using Closeout.Rules;
 using Closeout.Store;
 
 namespace Closeout.Faults.Power;

@@ -1,8 +1,6 @@
 using System.Diagnostics;
 using System.Globalization;
-using Closeout.DayBook;
 using Closeout.Shifts;
-using Closeout.Stock;
 using Closeout.Store;
 
 namespace Closeout.Faults.Processes;

@@ -1,5 +1,5 @@
 using System.Globalization;
-using Closeout.DayBook;
+using Closeout.Facts;
 using Closeout.Faults.Machine;
 using Closeout.Store;
 using Closeout.Tests;

@@ -1,9 +1,10 @@
 using Closeout.Cardboard;
 using Closeout.DayBook;
+using Closeout.Facts;
 using Closeout.Leads;
 using Closeout.Restock;
+using Closeout.Rules;
 using Closeout.Shifts;
-using Closeout.Stock;
 using Closeout.Vans;
 using CsCheck;
 

@@ -1,7 +1,6 @@
 using Closeout.Cardboard;
 using Closeout.DayBook;
-using Closeout.Shifts;
-using Closeout.Stock;
+using Closeout.Facts;
 using CsCheck;
 using FluentAssertions;
 using Xunit;

@@ -1,10 +1,12 @@
 using System.Text;
 using Closeout.Cardboard;
 using Closeout.DayBook;
+using Closeout.Facts;
 using Closeout.Files;
 using Closeout.Shifts;
 using Closeout.Store;
 using Closeout.Tests.Cardboard;
+using Closeout.Turning;
 using CsCheck;
 using FluentAssertions;
 using Xunit;

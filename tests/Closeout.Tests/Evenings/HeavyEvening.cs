@@ -1,10 +1,9 @@
 using Closeout.Commands;
-using Closeout.DayBook;
+using Closeout.Facts;
 using Closeout.Files;
 using Closeout.Restock;
-using Closeout.Stock;
-using Closeout.Tests.Screens;
 using Closeout.Store;
+using Closeout.Tests.Screens;
 using FluentAssertions;
 using Xunit;
 

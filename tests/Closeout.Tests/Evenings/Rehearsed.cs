@@ -1,6 +1,6 @@
 using Closeout.Commands;
 using Closeout.DayBook;
-using Closeout.Stock;
+using Closeout.Facts;
 using Closeout.Store;
 
 namespace Closeout.Tests.Evenings;

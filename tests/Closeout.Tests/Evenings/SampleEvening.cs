@@ -1,10 +1,10 @@
 using Closeout.Commands;
+using Closeout.DayBook;
 using Closeout.Files;
 using Closeout.Restock;
-using Closeout.Shifts;
+using Closeout.Store;
 using Closeout.Tests.Screens;
 using Closeout.Vans;
-using Closeout.Store;
 using FluentAssertions;
 using Xunit;
 

@@ -1,5 +1,5 @@
 using Closeout.DayBook;
-using Closeout.Shifts;
+using Closeout.Facts;
 using FluentAssertions;
 using Xunit;
 
@@ -93,7 +93,7 @@ public sealed class StepStories
         using var evening = Rehearsed.Evening("B1,T1,leftovers,kept,LAMP,1", "B2,T2,leftovers,kept,LAMP,2", "B1,T1,leftovers,sealed,LAMP,2", "B2,T2,sign,,,", "B1,T1,sign,,,");
 
         evening.Depot.Shifts.Values.Should().OnlyContain(s => s.IsClosed).And.HaveCount(2);
-        evening.Depot.Shift(new("B1"))!.Counts[new("LAMP")].Count.Should().Be(new Closeout.Stock.LeftoverCount(2, 0, 1));
+        evening.Depot.Shift(new("B1"))!.Counts[new("LAMP")].Count.Should().Be(new LeftoverCount(2, 0, 1));
     }
 
     [Fact]

@@ -1,5 +1,6 @@
 using System.Diagnostics;
 using System.Text;
+using Closeout.DayBook;
 using Closeout.Files;
 using FluentAssertions;
 using Xunit;
@@ -131,7 +132,7 @@ public sealed class CsvLimitsTests
     public void A_hundred_thousand_pictures_of_a_walk_round_are_put_in_order_in_a_moment()
     {
         var begun = Stopwatch.StartNew();
-        var rows = Enumerable.Range(0, 100_000).Select(i => new EveningRow(i + 2, new("B1"), new("T1"), Closeout.Shifts.Step.Weekly, i == 0 ? "clean" : "photo", "", i == 0 ? "yes" : "a.png"));
+        var rows = Enumerable.Range(0, 100_000).Select(i => new EveningRow(i + 2, new("B1"), new("T1"), Step.Weekly, i == 0 ? "clean" : "photo", "", i == 0 ? "yes" : "a.png"));
 
         var answers = EveningAnswers.Of(rows);
 

@@ -1,4 +1,6 @@
 using System.Text;
+using Closeout.DayBook;
+using Closeout.Facts;
 using Closeout.Files;
 using FluentAssertions;
 using Xunit;
@@ -26,7 +28,7 @@ public sealed class CsvShapeTests
     {
         var read = ReadDay.With(("kit.csv", "expires,colour,required,description,Kit_Item,critical\nyes,red,1,Fire extinguisher,FIRE,yes\n"));
 
-        read.Given!.Setup.Kit.Should().ContainSingle().Which.Should().BeEquivalentTo(new Closeout.DayBook.KitPiece(new("FIRE"), "Fire extinguisher", 1, true, true));
+        read.Given!.Setup.Kit.Should().ContainSingle().Which.Should().BeEquivalentTo(new KitPiece(new("FIRE"), "Fire extinguisher", 1, true, true));
         read.Findings.Notes.Select(n => n.ToString()).Should().Equal("kit.csv:1:9: unknown column \"colour\" is ignored");
     }
 
@@ -108,9 +110,9 @@ public sealed class CsvShapeTests
             ("bookings.csv", "date,van,visit_kind,visits\n2026-03-05,b1,INSTALL,2\n2026-03-05,B1,install,1\n"), SmallDay.Evening("b1,t1,LEFTOVERS,Bin,lamp,3"));
 
         read.Given!.Stock.Select(b => (b.Place.ToString(), b.Item.Text)).Should().Contain([("shelf", "LAMP"), ("B1 sealed", "LAMP")]);
-        read.Given.Setup.Limits.Should().ContainSingle().Which.Should().Match<Closeout.DayBook.VanLimit>(l => l.Van.Text == "B2" && l.Item.Text == "LAMP");
-        read.Given.Bookings.Should().ContainSingle().Which.Should().Match<Closeout.DayBook.Booking>(b => b.Van.Text == "B1" && b.Kind.Text == "install" && b.Visits == 3);
-        read.Evening.Should().Equal(new EveningRow(2, new("B1"), new("T1"), Closeout.Shifts.Step.Leftovers, "bin", "LAMP", "3"));
+        read.Given.Setup.Limits.Should().ContainSingle().Which.Should().Match<VanLimit>(l => l.Van.Text == "B2" && l.Item.Text == "LAMP");
+        read.Given.Bookings.Should().ContainSingle().Which.Should().Match<Booking>(b => b.Van.Text == "B1" && b.Kind.Text == "install" && b.Visits == 3);
+        read.Evening.Should().Equal(new EveningRow(2, new("B1"), new("T1"), Step.Leftovers, "bin", "LAMP", "3"));
         read.Evening[0].Van.Text.Should().Be("B1");
     }
 

@@ -1,7 +1,6 @@
-using Closeout.DayBook;
+using Closeout.Facts;
 using Closeout.Files;
 using Closeout.Shifts;
-using Closeout.Stock;
 using FluentAssertions;
 using Xunit;
 

@@ -1,3 +1,4 @@
+using Closeout.Facts;
 using Closeout.Files;
 using FluentAssertions;
 using Xunit;
@@ -46,7 +47,7 @@ public sealed class ExtremeFileTests
         var read = ReadDay.With(("usage.csv", "date,van,visit,visit_kind,item,units\n2026-03-03,B9,1,install,LAMP,4\n2026-03-03,B9,2,install,,0\n2026-03-03,B1,3,INSTALL,LAMP,2\n2026-03-03,B1,3,install,lamp,3\n"));
 
         read.Given!.Use.Should().ContainSingle().Which.Should().BeEquivalentTo(
-            new Closeout.DayBook.DailyUse(new(2026, 3, 3), new("install"), 3, [new(new("LAMP"), 9, 41)]), "three visits used 4, 0 and 2 + 3");
+            new DailyUse(new(2026, 3, 3), new("install"), 3, [new(new("LAMP"), 9, 41)]), "three visits used 4, 0 and 2 + 3");
     }
 
     [Fact]

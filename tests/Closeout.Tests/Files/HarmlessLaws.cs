@@ -1,11 +1,12 @@
 using System.Text;
 using System.Text.RegularExpressions;
 using Closeout.DayBook;
+using Closeout.Facts;
 using Closeout.Files;
 using Closeout.Restock;
 using Closeout.Screens;
 using Closeout.Shifts;
-using Closeout.Stock;
+using Closeout.Words;
 using CsCheck;
 using FluentAssertions;
 using Xunit;

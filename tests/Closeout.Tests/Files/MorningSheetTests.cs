@@ -1,10 +1,9 @@
 using System.Xml.Linq;
 using Closeout.Commands;
 using Closeout.DayBook;
+using Closeout.Facts;
 using Closeout.Files;
 using Closeout.Restock;
-using Closeout.Shifts;
-using Closeout.Stock;
 using Closeout.Store;
 using Closeout.Tests.Screens;
 using FluentAssertions;

@@ -1,5 +1,5 @@
 using Closeout.Commands;
-using Closeout.DayBook;
+using Closeout.Facts;
 using Closeout.Files;
 using Closeout.Shifts;
 using FluentAssertions;

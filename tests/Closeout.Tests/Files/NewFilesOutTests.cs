@@ -1,9 +1,8 @@
 using System.Text;
 using Closeout.Cardboard;
 using Closeout.DayBook;
+using Closeout.Facts;
 using Closeout.Files;
-using Closeout.Shifts;
-using Closeout.Stock;
 using Closeout.Store;
 using Closeout.Vans;
 using FluentAssertions;

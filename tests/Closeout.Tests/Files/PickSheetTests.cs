@@ -2,13 +2,12 @@ using System.Text.RegularExpressions;
 using System.Xml.Linq;
 using Closeout.Commands;
 using Closeout.DayBook;
+using Closeout.Facts;
 using Closeout.Files;
 using Closeout.Restock;
 using Closeout.Shifts;
-using Closeout.Stock;
-using Closeout.Tests.Restock;
-using Closeout.Tests.Screens;
 using Closeout.Store;
+using Closeout.Tests.Screens;
 using FluentAssertions;
 using Xunit;
 

@@ -1,8 +1,9 @@
 using Closeout.DayBook;
+using Closeout.Facts;
 using Closeout.Leads;
 using Closeout.Restock;
+using Closeout.Rules;
 using Closeout.Shifts;
-using Closeout.Stock;
 using Closeout.Tests.Shifts;
 
 namespace Closeout.Tests.Leads;

@@ -1,8 +1,9 @@
 using Closeout.DayBook;
+using Closeout.Facts;
 using Closeout.Leads;
 using Closeout.Restock;
 using Closeout.Shifts;
-using Closeout.Stock;
+using Closeout.Turning;
 using Closeout.Vans;
 using FluentAssertions;
 using Xunit;

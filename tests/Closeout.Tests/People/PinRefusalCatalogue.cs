@@ -1,6 +1,5 @@
-using Closeout.DayBook;
 using Closeout.People;
-using Closeout.Shifts;
+using Closeout.Rules;
 using static Closeout.Tests.People.TinyPeople;
 
 namespace Closeout.Tests.People;

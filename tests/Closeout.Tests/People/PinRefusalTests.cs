@@ -1,8 +1,8 @@
 using System.Reflection;
 using Closeout.People;
-using Closeout.Shifts;
+using Closeout.Rules;
 using Closeout.Tests.Restock;
-using Closeout.Tests.Shifts;
+using Closeout.Tests.Rules;
 using FluentAssertions;
 using Xunit;
 using static Closeout.Tests.People.TinyPeople;

@@ -1,7 +1,8 @@
 using System.Globalization;
-using Closeout.DayBook;
+using Closeout.Facts;
 using Closeout.People;
-using Closeout.Shifts;
+using Closeout.Rules;
+using Closeout.Store;
 using CsCheck;
 using FluentAssertions;
 using Xunit;

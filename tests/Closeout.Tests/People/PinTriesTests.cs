@@ -1,4 +1,5 @@
 using Closeout.DayBook;
+using Closeout.Facts;
 using Closeout.People;
 using Closeout.Tests.Restock;
 using CsCheck;
@@ -115,7 +116,7 @@ public sealed class PinTriesTests
         bare.Should().Throw<InvalidOperationException>("nobody can miss a PIN that is not there");
         var rehearsed = () => (WithPins() with { Rehearsal = true }).Apply(new Recorded(4, Tiny.FiveOClock, new PinReset(Tiny.T1, Tiny.Lead)));
         rehearsed.Should().Throw<InvalidOperationException>();
-        var unproven = () => Tiny.Opened().At(Tiny.B1, Closeout.Shifts.Step.SignOff) is var d ? d.Apply(new Recorded(d.Number + 1, Tiny.FiveOClock, new Signed(Tiny.B1, Tiny.T1, Proof.Rehearsal))) : null;
+        var unproven = () => Tiny.Opened().At(Tiny.B1, Step.SignOff) is var d ? d.Apply(new Recorded(d.Number + 1, Tiny.FiveOClock, new Signed(Tiny.B1, Tiny.T1, Proof.Rehearsal))) : null;
         unproven.Should().Throw<InvalidOperationException>().WithMessage("*no rehearsal*");
     }
 }

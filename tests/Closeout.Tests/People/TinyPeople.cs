@@ -1,6 +1,7 @@
 using Closeout.DayBook;
+using Closeout.Facts;
 using Closeout.People;
-using Closeout.Shifts;
+using Closeout.Rules;
 using FluentAssertions;
 
 namespace Closeout.Tests.People;
@@ -12,7 +13,7 @@ internal static class TinyPeople
 
     public static readonly PinHash Known = PinHash.Of("493027", new byte[16], 1);
 
-    public static Technician Person(this Depot depot, string code) => depot.Setup.Find(new Closeout.Stock.Code<Technician>(code))!;
+    public static Technician Person(this Depot depot, string code) => depot.Setup.Find(new Code<Technician>(code))!;
 
     /// <summary>A depot where T1 and the lead have a PIN.</summary>
     public static Depot WithPins() => Tiny.Opened().Did(0, new FirstPin(Tiny.Lead, Known), new TakePin(Tiny.T1, Known, true));

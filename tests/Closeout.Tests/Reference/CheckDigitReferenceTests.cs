@@ -1,4 +1,4 @@
-using Closeout.Shifts;
+using Closeout.Rules;
 using CsCheck;
 using FluentAssertions;
 using Xunit;

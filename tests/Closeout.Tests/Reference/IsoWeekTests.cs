@@ -1,4 +1,4 @@
-using Closeout.Vans;
+using Closeout.Facts;
 using FluentAssertions;
 using Xunit;
 
@@ -53,8 +53,8 @@ public class IsoWeekTests
     public void A_date_has_the_week_and_day_that_is_published(string date, string week, int day)
     {
         var on = DateOnly.ParseExact(date, "yyyy-MM-dd");
-        WeeklyCheck.Name(on).Should().Be(week);
-        (on.DayNumber - WeeklyCheck.Monday(on).DayNumber + 1).Should().Be(day);
+        IsoWeek.Name(on).Should().Be(week);
+        (on.DayNumber - IsoWeek.Monday(on).DayNumber + 1).Should().Be(day);
     }
 
     /// <summary>M. Kuhn, International standard date and time notation, on weeks (copy), VERIFIED: week 1 of 1997 lasts from 1996-12-30 to 1997-01-05.</summary>
@@ -63,12 +63,12 @@ public class IsoWeekTests
     {
         for (var date = new DateOnly(1996, 12, 30); date <= new DateOnly(1997, 1, 5); date = date.AddDays(1))
         {
-            WeeklyCheck.Name(date).Should().Be("1997-W01");
-            WeeklyCheck.Monday(date).Should().Be(new DateOnly(1996, 12, 30));
+            IsoWeek.Name(date).Should().Be("1997-W01");
+            IsoWeek.Monday(date).Should().Be(new DateOnly(1996, 12, 30));
         }
 
-        WeeklyCheck.Name(new DateOnly(1996, 12, 29)).Should().Be("1996-W52");
-        WeeklyCheck.Name(new DateOnly(1997, 1, 6)).Should().Be("1997-W02");
+        IsoWeek.Name(new DateOnly(1996, 12, 29)).Should().Be("1996-W52");
+        IsoWeek.Name(new DateOnly(1997, 1, 6)).Should().Be("1997-W02");
     }
 
     /// <summary>Weeks in ISO years, test of a public C# suite, VERIFIED. 28 December always lies in the last week.</summary>
@@ -79,13 +79,13 @@ public class IsoWeekTests
     [InlineData(2007, 52)]
     [InlineData(2008, 52)]
     [InlineData(2009, 53)]
-    public void A_year_has_so_many_weeks(int year, int weeks) => WeeklyCheck.Name(new(year, 12, 28)).Should().Be($"{year}-W{weeks}");
+    public void A_year_has_so_many_weeks(int year, int weeks) => IsoWeek.Name(new(year, 12, 28)).Should().Be($"{year}-W{weeks}");
 
     /// <summary>ISO week date calendar page, "cycle", VERIFIED: 71 years of 53 weeks and 20,871 weeks in 400 years.</summary>
     [Fact]
     public void In_four_hundred_years_seventy_one_have_fifty_three_weeks()
     {
-        var weeks = Enumerable.Range(2001, 400).Select(y => WeeklyCheck.Name(new(y, 12, 28))[^2..]).ToList();
+        var weeks = Enumerable.Range(2001, 400).Select(y => IsoWeek.Name(new(y, 12, 28))[^2..]).ToList();
         weeks.Count(w => w == "53").Should().Be(71);
         weeks.Sum(int.Parse).Should().Be(20_871);
     }

@@ -1,8 +1,7 @@
 using System.Text;
 using Closeout.DayBook;
+using Closeout.Facts;
 using Closeout.Files;
-using Closeout.Shifts;
-using Closeout.Stock;
 using Closeout.Vans;
 using FluentAssertions;
 using Xunit;

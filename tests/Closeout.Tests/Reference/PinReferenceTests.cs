@@ -1,4 +1,5 @@
 using System.Text;
+using Closeout.Facts;
 using Closeout.People;
 using FluentAssertions;
 using Xunit;
@@ -24,7 +25,7 @@ public sealed class PinReferenceTests
         (PinHash.SaltBytes * 8).Should().BeGreaterThanOrEqualTo(32);
 
         // 5.2.2: at most 100 failures in a row; revision 4 draft, 5.2.11: 10 for an activation secret. VERIFIED in facts.
-        PinTries.MostInARow.Should().Be(10).And.BeLessThanOrEqualTo(100);
+        PersonPin.MostInARow.Should().Be(10).And.BeLessThanOrEqualTo(100);
 
         // OWASP Password Storage Cheat Sheet, 2026-08-17: PBKDF2-HMAC-SHA256. VERIFIED in facts.
         PinHash.UsualIterations.Should().Be(600_000);

@@ -1,5 +1,4 @@
 using Closeout.Restock;
-using Closeout.Stock;
 using FluentAssertions;
 using MathNet.Numerics.Distributions;
 using Xunit;

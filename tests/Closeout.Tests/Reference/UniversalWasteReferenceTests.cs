@@ -1,5 +1,5 @@
 using Closeout.Cardboard;
-using Closeout.DayBook;
+using Closeout.Facts;
 using FluentAssertions;
 using Xunit;
 

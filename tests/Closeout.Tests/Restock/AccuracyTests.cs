@@ -1,10 +1,10 @@
 using System.Text;
 using Closeout.DayBook;
+using Closeout.Facts;
 using Closeout.Files;
 using Closeout.Restock;
 using Closeout.Screens;
 using Closeout.Shifts;
-using Closeout.Stock;
 using FluentAssertions;
 using Xunit;
 using static Closeout.Tests.Restock.TinyDesk;

@@ -1,7 +1,8 @@
 using Closeout.DayBook;
+using Closeout.Facts;
 using Closeout.Restock;
 using Closeout.Shifts;
-using Closeout.Stock;
+using Closeout.Turning;
 using FluentAssertions;
 using Xunit;
 

@@ -1,6 +1,6 @@
 using Closeout.DayBook;
+using Closeout.Facts;
 using Closeout.Restock;
-using Closeout.Stock;
 using CsCheck;
 
 namespace Closeout.Tests.Restock;

@@ -1,6 +1,6 @@
 using Closeout.DayBook;
+using Closeout.Facts;
 using Closeout.Restock;
-using Closeout.Stock;
 
 namespace Closeout.Tests.Restock;
 

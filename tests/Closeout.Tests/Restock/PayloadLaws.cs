@@ -1,4 +1,5 @@
 using Closeout.DayBook;
+using Closeout.Facts;
 using Closeout.Restock;
 using CsCheck;
 using FluentAssertions;
@@ -105,7 +106,7 @@ public class PayloadLaws
         var other = depot with
         {
             Setup = depot.Setup with { Items = [.. depot.Setup.Items.Reverse()], Limits = [.. depot.Setup.Limits.Reverse()] },
-            Ledger = Closeout.Stock.Ledger.Carried(depot.Ledger.Balances.OrderByDescending(b => b.Item).ThenByDescending(b => b.Place.Van)),
+            Ledger = Ledger.Carried(depot.Ledger.Balances.OrderByDescending(b => b.Item).ThenByDescending(b => b.Place.Van)),
         };
         SomeDepot.Text(RestockPlan.For(other)).Should().Equal(SomeDepot.Text(plan));
         RestockPlan.For(other).Weights.Select(w => (w.AboardLb, w.UncutLb, w.LoadedLb)).Should().Equal(plan.Weights.Select(w => (w.AboardLb, w.UncutLb, w.LoadedLb)), "to the last bit");
@@ -129,7 +130,7 @@ public class PayloadLaws
             foreach (var van in depot.Setup.Vans.Where(v => depot.AsPlanned(v.Code).Lines.Count > 0).ToList())
             {
                 var planned = RestockPlan.For(depot).Weight(van.Code).LoadedLb;
-                depot = depot.AsPlanned(van.Code) is { Lines.Count: > 0 } take ? depot.At(van.Code, Closeout.Shifts.Step.Closed).Did(take) : depot;
+                depot = depot.AsPlanned(van.Code) is { Lines.Count: > 0 } take ? depot.At(van.Code, Step.Closed).Did(take) : depot;
                 RestockPlan.For(depot).Weight(van.Code).AboardLb.Should().BeApproximately(planned, 1e-9);
             }
         },
@@ -143,7 +144,7 @@ public class PayloadLaws
         {
             foreach (var van in depot.Setup.Vans.Where(v => depot.AsPlanned(v.Code).Lines.Count > 0).Take(3))
             {
-                var after = RestockPlan.For(depot.At(van.Code, Closeout.Shifts.Step.Closed).Did(depot.AsPlanned(van.Code)));
+                var after = RestockPlan.For(depot.At(van.Code, Step.Closed).Did(depot.AsPlanned(van.Code)));
                 var (before, left) = (plan.Lines.Where(l => l.Van == van).ToList(), after.Lines.Where(l => l.Van == van).ToList());
                 left.Sum(l => l.Units).Should().Be(0);
                 left.Should().NotContain(l => l.Short > before.Where(b => b.Item == l.Item).Sum(b => b.Short));
@@ -187,6 +188,6 @@ public class PayloadLaws
     });
 
     /// <summary>Units given by the sharing: what a line needs and is not short of.</summary>
-    private static Dictionary<(Closeout.Stock.Code<Van> Van, Closeout.Stock.Code<Closeout.Stock.Item> Item), int> Given(RestockPlan plan) =>
+    private static Dictionary<(Code<Van> Van, Code<Item> Item), int> Given(RestockPlan plan) =>
         plan.Lines.ToDictionary(l => (l.Van.Code, l.Item.Code), l => l.Need - l.Short);
 }

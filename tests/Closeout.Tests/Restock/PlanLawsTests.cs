@@ -1,7 +1,7 @@
 using System.Diagnostics;
 using Closeout.DayBook;
+using Closeout.Facts;
 using Closeout.Restock;
-using Closeout.Stock;
 using FluentAssertions;
 using Xunit;
 

@@ -3,6 +3,7 @@ using Closeout.Restock;
 using Closeout.Shifts;
 using Closeout.Store;
 using Closeout.Tests.Store;
+using Closeout.Turning;
 using FluentAssertions;
 using Xunit;
 

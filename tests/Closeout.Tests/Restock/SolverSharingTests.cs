@@ -1,4 +1,3 @@
-using Closeout.Restock;
 using FluentAssertions;
 using Google.OrTools.Sat;
 using Xunit;

@@ -1,7 +1,6 @@
-using System.Collections.Immutable;
 using Closeout.DayBook;
+using Closeout.Facts;
 using Closeout.Restock;
-using Closeout.Stock;
 
 namespace Closeout.Tests.Restock;
 

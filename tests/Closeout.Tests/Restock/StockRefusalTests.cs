@@ -1,4 +1,4 @@
-using Closeout.Tests.Shifts;
+using Closeout.Tests.Rules;
 using FluentAssertions;
 using Xunit;
 

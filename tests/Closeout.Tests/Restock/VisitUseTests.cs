@@ -1,4 +1,3 @@
-using Closeout.DayBook;
 using Closeout.Restock;
 using CsCheck;
 using FluentAssertions;

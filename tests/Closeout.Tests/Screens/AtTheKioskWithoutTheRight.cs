@@ -1,6 +1,7 @@
-using Closeout.DayBook;
+using Closeout.Facts;
 using Closeout.People;
 using Closeout.Screens;
+using Closeout.Store;
 using FluentAssertions;
 using Xunit;
 

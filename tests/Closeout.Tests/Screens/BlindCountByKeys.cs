@@ -1,7 +1,5 @@
 using Closeout.DayBook;
-using Closeout.Screens;
-using Closeout.Shifts;
-using Closeout.Stock;
+using Closeout.Facts;
 using FluentAssertions;
 using Xunit;
 

@@ -1,8 +1,8 @@
 using Closeout.DayBook;
+using Closeout.Facts;
 using Closeout.Files;
 using Closeout.Screens;
 using Closeout.Shifts;
-using Closeout.Stock;
 using FluentAssertions;
 using Xunit;
 

@@ -1,7 +1,5 @@
-using Closeout.DayBook;
+using Closeout.Facts;
 using Closeout.Screens;
-using Closeout.Shifts;
-using Closeout.Stock;
 using FluentAssertions;
 using Xunit;
 

@@ -1,4 +1,4 @@
-using Closeout.DayBook;
+using Closeout.Facts;
 using Closeout.Screens;
 using FluentAssertions;
 using Xunit;

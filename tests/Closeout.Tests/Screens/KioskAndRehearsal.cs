@@ -1,7 +1,7 @@
 using System.Text;
 using System.Text.Json;
 using Closeout.Commands;
-using Closeout.DayBook;
+using Closeout.Facts;
 using Closeout.Files;
 using Closeout.Store;
 using FluentAssertions;

@@ -1,8 +1,7 @@
 using Closeout.Commands;
-using Closeout.DayBook;
+using Closeout.Facts;
 using Closeout.Files;
 using Closeout.Screens;
-using Closeout.Stock;
 using Closeout.Store;
 using FluentAssertions;
 using Xunit;

@@ -1,5 +1,6 @@
 using System.Text;
 using Closeout.Commands;
+using Closeout.Facts;
 using Closeout.Files;
 using Closeout.People;
 using Closeout.Screens;
@@ -34,8 +35,8 @@ public sealed class NoPinInClear
         MorningCommand.Run(kiosk.Depot, outside["morning"]);
 
         var entries = kiosk.Entries;
-        entries.OfType<Closeout.DayBook.PinSet>().Should().HaveCount(2);
-        entries.OfType<Closeout.DayBook.PinFailed>().Should().ContainSingle();
+        entries.OfType<PinSet>().Should().HaveCount(2);
+        entries.OfType<PinFailed>().Should().ContainSingle();
         var pins = kiosk.Depot.Setup.Crew.Select(t => kiosk.PinOf(t.Code.Text)).Append(Own).Append(issued).Append("975311").ToList();
         var files = new[] { kiosk.Folder.Path, outside.Path }.SelectMany(f => Directory.EnumerateFiles(f, "*", SearchOption.AllDirectories)).ToList();
         files.Should().HaveCountGreaterThan(15).And.Contain(f => f.EndsWith(".jsonl", StringComparison.Ordinal)).And.Contain(f => f.EndsWith(".db", StringComparison.Ordinal));

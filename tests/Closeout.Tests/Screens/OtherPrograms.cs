@@ -1,9 +1,10 @@
 using Closeout.DayBook;
+using Closeout.Facts;
 using Closeout.Files;
-using Closeout.Restock;
 using Closeout.Screens;
 using Closeout.Shifts;
 using Closeout.Store;
+using Closeout.Turning;
 using FluentAssertions;
 using Xunit;
 

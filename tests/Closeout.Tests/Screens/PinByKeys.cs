@@ -1,7 +1,6 @@
-using Closeout.DayBook;
+using Closeout.Facts;
 using Closeout.Screens;
-using Closeout.Shifts;
-using Closeout.Stock;
+using Closeout.Store;
 using FluentAssertions;
 using Xunit;
 

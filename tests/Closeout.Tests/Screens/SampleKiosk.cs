@@ -1,11 +1,11 @@
 using System.Globalization;
 using Closeout.Commands;
 using Closeout.DayBook;
+using Closeout.Facts;
 using Closeout.Files;
-using Closeout.People;
 using Closeout.Screens;
-using Closeout.Stock;
 using Closeout.Store;
+using Closeout.Turning;
 using FluentAssertions;
 
 namespace Closeout.Tests.Screens;

@@ -1,6 +1,5 @@
 using System.Diagnostics;
 using System.Text.RegularExpressions;
-using Closeout.DayBook;
 using Closeout.Store;
 using FluentAssertions;
 using Xunit;

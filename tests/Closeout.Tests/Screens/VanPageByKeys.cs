@@ -1,6 +1,5 @@
-using Closeout.DayBook;
+using Closeout.Facts;
 using Closeout.Screens;
-using Closeout.Vans;
 using FluentAssertions;
 using Xunit;
 

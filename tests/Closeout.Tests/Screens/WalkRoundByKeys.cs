@@ -1,6 +1,5 @@
 using Closeout.DayBook;
-using Closeout.Screens;
-using Closeout.Shifts;
+using Closeout.Facts;
 using FluentAssertions;
 using Xunit;
 

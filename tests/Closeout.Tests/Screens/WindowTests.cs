@@ -1,10 +1,10 @@
 using Closeout.Screens;
 using FluentAssertions;
-using Xunit;
 using Terminal.Gui.App;
 using Terminal.Gui.Input;
 using Terminal.Gui.Testing;
 using Terminal.Gui.Time;
+using Xunit;
 
 namespace Closeout.Tests.Screens;
 

@@ -1,5 +1,5 @@
 using Closeout.Cardboard;
-using Closeout.DayBook;
+using Closeout.Facts;
 using Closeout.Screens;
 using FluentAssertions;
 using Xunit;

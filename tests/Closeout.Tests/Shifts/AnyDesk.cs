@@ -1,7 +1,6 @@
 using Closeout.Cardboard;
-using Closeout.DayBook;
+using Closeout.Facts;
 using Closeout.Leads;
-using Closeout.Stock;
 using Closeout.Vans;
 using CsCheck;
 

@@ -1,4 +1,5 @@
 using Closeout.DayBook;
+using Closeout.Facts;
 using Closeout.Shifts;
 using Closeout.Vans;
 using CsCheck;

@@ -1,7 +1,7 @@
 using Closeout.Cardboard;
 using Closeout.DayBook;
-using Closeout.Shifts;
-using Closeout.Stock;
+using Closeout.Facts;
+using Closeout.Turning;
 using Closeout.Vans;
 using FluentAssertions;
 using Xunit;

@@ -1,6 +1,7 @@
 using Closeout.DayBook;
+using Closeout.Facts;
+using Closeout.Rules;
 using Closeout.Shifts;
-using Closeout.Stock;
 using FluentAssertions;
 using Xunit;
 

@@ -2,11 +2,13 @@ using Closeout.Cardboard;
 using Closeout.DayBook;
 using Closeout.Leads;
 using Closeout.Restock;
-using Closeout.Shifts;
+using Closeout.Rules;
 using Closeout.Tests.Cardboard;
 using Closeout.Tests.Leads;
 using Closeout.Tests.Restock;
+using Closeout.Tests.Rules;
 using Closeout.Tests.Vans;
+using Closeout.Turning;
 using FluentAssertions;
 
 namespace Closeout.Tests.Shifts;

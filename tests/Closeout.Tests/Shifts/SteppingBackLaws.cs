@@ -1,5 +1,5 @@
 using Closeout.DayBook;
-using Closeout.Shifts;
+using Closeout.Facts;
 using FluentAssertions;
 using Xunit;
 

@@ -1,7 +1,9 @@
 using Closeout.Cardboard;
 using Closeout.DayBook;
+using Closeout.Facts;
 using Closeout.Store;
 using Closeout.Tests.Cardboard;
+using Closeout.Turning;
 using Closeout.Vans;
 using CsCheck;
 using FluentAssertions;

@@ -1,7 +1,7 @@
 using System.Diagnostics;
 using System.Globalization;
 using System.IO.Compression;
-using Closeout.DayBook;
+using Closeout.Facts;
 using Closeout.Store;
 using FluentAssertions;
 using Xunit;

@@ -1,6 +1,6 @@
-using Closeout.DayBook;
 using Closeout.Shifts;
 using Closeout.Store;
+using Closeout.Turning;
 using FluentAssertions;
 using Xunit;
 

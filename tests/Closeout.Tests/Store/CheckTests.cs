@@ -1,6 +1,6 @@
-using Closeout.DayBook;
-using Closeout.Stock;
+using Closeout.Facts;
 using Closeout.Store;
+using Closeout.Turning;
 using FluentAssertions;
 using Xunit;
 

@@ -1,5 +1,5 @@
 using System.Text;
-using Closeout.DayBook;
+using Closeout.Facts;
 using Closeout.Store;
 using FluentAssertions;
 using Xunit;

@@ -1,5 +1,6 @@
 using System.Text;
 using Closeout.DayBook;
+using Closeout.Facts;
 using Closeout.Store;
 using CsCheck;
 using FluentAssertions;

@@ -1,5 +1,4 @@
 using Closeout.Commands;
-using Closeout.Store;
 using FluentAssertions;
 using Xunit;
 

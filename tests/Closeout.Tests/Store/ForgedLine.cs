@@ -1,6 +1,6 @@
 using System.Security.Cryptography;
 using System.Text;
-using Closeout.DayBook;
+using Closeout.Facts;
 using Closeout.Store;
 
 namespace Closeout.Tests.Store;

@@ -1,4 +1,3 @@
-using Closeout.DayBook;
 using Closeout.Store;
 using FluentAssertions;
 using Xunit;

@@ -1,8 +1,9 @@
-using Closeout.DayBook;
+using Closeout.Facts;
 using Closeout.Restock;
+using Closeout.Rules;
 using Closeout.Shifts;
-using Closeout.Stock;
 using Closeout.Store;
+using Closeout.Turning;
 using Closeout.Vans;
 
 namespace Closeout.Tests.Store;

@@ -1,6 +1,4 @@
-using Closeout.DayBook;
-using Closeout.People;
-using Closeout.Stock;
+using Closeout.Facts;
 using CsCheck;
 
 namespace Closeout.Tests.Store;

@@ -1,8 +1,6 @@
 using System.Text;
-using Closeout.DayBook;
+using Closeout.Facts;
 using Closeout.Restock;
-using Closeout.Shifts;
-using Closeout.Stock;
 using Closeout.Store;
 using FluentAssertions;
 using Xunit;

@@ -1,7 +1,8 @@
-using Closeout.DayBook;
+using Closeout.Facts;
+using Closeout.Rules;
 using Closeout.Shifts;
-using Closeout.Stock;
 using Closeout.Store;
+using Closeout.Turning;
 
 namespace Closeout.Tests.Store;
 

@@ -1,7 +1,6 @@
 using System.Diagnostics;
 using System.Globalization;
-using Closeout.DayBook;
-using Closeout.Stock;
+using Closeout.Facts;
 using Closeout.Store;
 using FluentAssertions;
 using Xunit;

@@ -1,5 +1,5 @@
 using Closeout.DayBook;
-using Closeout.Shifts;
+using Closeout.Facts;
 using Closeout.Vans;
 using CsCheck;
 using FluentAssertions;
@@ -75,7 +75,7 @@ public sealed class DateLimitLaws
     {
         var (last, days) = sample;
         var today = last.AddDays(days);
-        var weeks = Enumerable.Range(0, days + 1).Select(d => WeeklyCheck.Name(last.AddDays(d))).Distinct().Count() - 1;
+        var weeks = Enumerable.Range(0, days + 1).Select(d => IsoWeek.Name(last.AddDays(d))).Distinct().Count() - 1;
 
         WeeklyCheck.IsOverdue(today, last).Should().Be(weeks > 1);
         WeeklyCheck.IsDue([], today, last).Should().Be(weeks > 1);

@@ -1,4 +1,5 @@
 using Closeout.DayBook;
+using Closeout.Facts;
 using Closeout.Shifts;
 using Closeout.Vans;
 using FluentAssertions;
@@ -109,5 +110,5 @@ public sealed class IncidentStories
         Readiness.Of(closed, closed.Setup.Van(Tiny.B1)).Notes.Should().BeEmpty();
     }
 
-    private static ReportDamage Dent(Closeout.Stock.Code<Van> van) => new(van, "rear", Severity.Repair, "dent");
+    private static ReportDamage Dent(Code<Van> van) => new(van, "rear", Severity.Repair, "dent");
 }

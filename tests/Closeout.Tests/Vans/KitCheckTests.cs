@@ -1,5 +1,7 @@
 using Closeout.DayBook;
+using Closeout.Facts;
 using Closeout.Shifts;
+using Closeout.Turning;
 using Closeout.Vans;
 using FluentAssertions;
 using Xunit;

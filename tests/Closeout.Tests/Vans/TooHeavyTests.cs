@@ -1,7 +1,5 @@
 using Closeout.DayBook;
 using Closeout.Restock;
-using Closeout.Shifts;
-using Closeout.Tests.Shifts;
 using Closeout.Vans;
 using FluentAssertions;
 using Xunit;

@@ -1,3 +1,5 @@
+using Closeout.DayBook;
+using Closeout.Facts;
 using Closeout.Shifts;
 using Closeout.Vans;
 using FluentAssertions;
@@ -40,7 +42,7 @@ public class WeeklyCheckTests
         DayOfWeek[] weekend = [DayOfWeek.Sunday, DayOfWeek.Saturday];
         WeeklyCheck.IsDue(weekend, Tiny.Monday.AddDays(5), null).Should().BeFalse();
         WeeklyCheck.IsDue(weekend, Tiny.Monday.AddDays(6), null).Should().BeTrue();
-        WeeklyCheck.Monday(Tiny.Monday.AddDays(6)).Should().Be(Tiny.Monday);
+        IsoWeek.Monday(Tiny.Monday.AddDays(6)).Should().Be(Tiny.Monday);
     }
 
     [Fact]

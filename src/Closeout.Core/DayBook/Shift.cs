@@ -1,0 +1,146 @@
+using System.Collections.Immutable;
+using Closeout.Facts;
+
+namespace Closeout.DayBook;
+
+/// <summary>One van's one evening, as far as its entries tell it.</summary>
+/// <param name="Step">The first step without a valid answer.</param>
+/// <param name="WeeklyDue">Whether the weekly check is asked.</param>
+/// <param name="SpotItems">Items counted blind.</param>
+/// <param name="Before">What the book had aboard when the van came in.</param>
+/// <param name="Answered">Steps that were confirmed and still hold.</param>
+/// <param name="Story">The entries in order, for the tally card.</param>
+public sealed record Shift(
+    Code<Van> Van,
+    Step Step,
+    Code<Technician> Technician,
+    DateTimeOffset CameInAt,
+    bool WeeklyDue,
+    IReadOnlyList<Code<Item>> SpotItems,
+    ImmutableDictionary<Code<Item>, Holding> Before,
+    ImmutableHashSet<Step> Answered,
+    ImmutableDictionary<Code<Item>, LeftoverCounted> Counts,
+    ImmutableDictionary<Code<Item>, BoxesCounted> Boxes,
+    ImmutableDictionary<Code<WasteStream>, decimal> Streams,
+    MileageLogged? Mileage,
+    ImmutableList<DamageFound> Damages,
+    ImmutableDictionary<Code<KitPiece>, KitCounted> Kit,
+    WeeklyChecked? Weekly,
+    ImmutableList<PhotoAttached> Photos,
+    Signed? Signed,
+    SignedFor? SignedFor,
+    DateTimeOffset? SignedAt,
+    CloseoutChecked? Checked,
+    ImmutableList<Recorded> Story)
+{
+    public bool IsClosed => Step == Step.Closed;
+
+    /// <summary>Whose name stands under it; null: not signed.</summary>
+    public Code<Technician>? SignedBy => SignedFor?.Lead ?? Signed?.Technician;
+
+    /// <summary>The shift that begins when the van comes in.</summary>
+    public static Shift Begin(VanCameIn entry, DateTimeOffset at, ImmutableDictionary<Code<Item>, Holding> before) => new(
+        entry.Van,
+        ShiftFlow.After(Step.OnTheRoad, Trigger.ComeIn),
+        entry.Technician,
+        at,
+        entry.WeeklyDue,
+        entry.SpotItems,
+        before,
+        [],
+        ImmutableDictionary<Code<Item>, LeftoverCounted>.Empty,
+        ImmutableDictionary<Code<Item>, BoxesCounted>.Empty,
+        ImmutableDictionary<Code<WasteStream>, decimal>.Empty,
+        null,
+        [],
+        ImmutableDictionary<Code<KitPiece>, KitCounted>.Empty,
+        null,
+        [],
+        null,
+        null,
+        null,
+        null,
+        [new Recorded(0, at, entry)]);
+
+    /// <summary>Boxes that must exist, by item: one for each carton emptied. Items without are not listed.</summary>
+    public IEnumerable<(Code<Item> Item, int Boxes)> Expected =>
+        Counts.Values.Where(c => c.Emptied > 0).Select(c => (c.Item, c.Emptied));
+
+    /// <summary>The boxes of an item that must exist.</summary>
+    public int ExpectedOf(Code<Item> item) => Counts.TryGetValue(item, out var count) ? count.Emptied : 0;
+
+    /// <summary>Boxes flattened: as counted, or as expected once the cardboard was confirmed, else 0.</summary>
+    public int FlattenedOf(Code<Item> item) => Boxes.TryGetValue(item, out var counted)
+        ? counted.Flattened
+        : Answered.Contains(Step.Cardboard) ? ExpectedOf(item) : 0;
+
+    /// <summary>What came home of a waste stream: as counted, else 0.</summary>
+    public decimal StreamOf(Code<WasteStream> stream) => Streams.GetValueOrDefault(stream);
+
+    /// <summary>What an entry does to the shift.</summary>
+    /// <exception cref="InvalidOperationException">The entry is impossible here: the book or the rules are wrong.</exception>
+    public Shift Evolve(Recorded recorded)
+    {
+        var told = this with { Story = Story.Add(recorded) };
+        return recorded.Entry switch
+        {
+            LeftoverCounted e => told.Recounted(e),
+            LeftoversConfirmed => told.Confirm(Step.Leftovers),
+            BoxesCounted e => told.Open(Step.Cardboard) with { Boxes = Boxes.SetItem(e.Item, e) },
+            StreamCounted e => told.Open(Step.Cardboard) with { Streams = Streams.SetItem(e.Stream, e.Amount) },
+            CardboardConfirmed => told.Confirm(Step.Cardboard),
+            MileageLogged e => (told with { Mileage = e }).Confirm(Step.Mileage),
+            DamageFound e => told.Open(Step.Damage) with { Damages = Damages.Add(e) },
+            DamageConfirmed e => (told with { Damages = e.None ? [] : Damages }).Confirm(Step.Damage),
+            KitCounted e => told.Open(Step.Kit) with { Kit = Kit.SetItem(e.Piece, e) },
+            KitConfirmed => told.Confirm(Step.Kit),
+            PhotoAttached e when !IsClosed => told with { Photos = Photos.Add(e) },
+            WeeklyChecked e => (told with { Weekly = e }).Confirm(Step.Weekly),
+            Signed e => told with { Signed = e, SignedAt = recorded.At, Step = ShiftFlow.After(Step, Trigger.Sign) },
+            SignedFor e => told with { SignedFor = e, SignedAt = recorded.At, Step = ShiftFlow.After(Step, Trigger.Sign) },
+            CloseoutReopened => told with { Signed = null, SignedFor = null, SignedAt = null, Checked = null, Step = ShiftFlow.After(Step, Trigger.Reopen) },
+            CloseoutChecked e when IsClosed && Checked is null => told with { Checked = e },
+            _ => throw new InvalidOperationException("it cannot stand in a close-out"),
+        };
+    }
+
+    /// <summary>The flow must allow an answer to the step here; the answer alone moves nothing.</summary>
+    private Shift Open(Step step)
+    {
+        ShiftFlow.After(Step, ShiftFlow.Answers(step)!.Value);
+        return this;
+    }
+
+    private Shift Recounted(LeftoverCounted count)
+    {
+        var told = Open(Step.Leftovers) with { Counts = Counts.SetItem(count.Item, count) };
+        if (ExpectedOf(count.Item) == count.Emptied)
+        {
+            return told;
+        }
+
+        // The boxes flattened of this item were counted against another number: ask cardboard again, keep the rest.
+        return told with
+        {
+            Boxes = Boxes.Remove(count.Item),
+            Answered = Answered.Remove(Step.Cardboard),
+            Step = ShiftFlow.Allows(Step, Trigger.BoxesChanged) ? ShiftFlow.After(Step, Trigger.BoxesChanged) : Step,
+        };
+    }
+
+    private Shift Confirm(Step step)
+    {
+        var answered = Answered.Add(step);
+        var next = ShiftFlow.After(Step, ShiftFlow.Answers(step)!.Value);
+
+        // Past the answers that still hold, to the first question that is open.
+        while (next != Step.SignOff && (answered.Contains(next) || Passes(next)))
+        {
+            next = Passes(next) ? ShiftFlow.After(next, Trigger.NotDue) : ShiftFlow.After(next, ShiftFlow.Answers(next)!.Value);
+        }
+
+        return this with { Answered = answered, Step = next };
+    }
+
+    private bool Passes(Step step) => step == Step.Weekly && !WeeklyDue;
+}

@@ -1,0 +1,132 @@
+using Stateless;
+
+namespace Closeout.DayBook;
+
+/// <summary>Where a close-out stands. The steps are in the order in which they are asked.</summary>
+public enum Step
+{
+    OnTheRoad,
+    Leftovers,
+    Cardboard,
+    Mileage,
+    Damage,
+    Kit,
+    Weekly,
+    SignOff,
+    Closed,
+}
+
+/// <summary>What moves a close-out: a step answered, or the two things that redirect it.</summary>
+public enum Trigger
+{
+    ComeIn,
+    Leftovers,
+    Cardboard,
+    Mileage,
+    Damage,
+    Kit,
+    Weekly,
+    Sign,
+
+    /// <summary>A count was changed so that other boxes must exist than were counted: cardboard is asked again.</summary>
+    BoxesChanged,
+
+    /// <summary>The weekly check is not due: pass it by.</summary>
+    NotDue,
+
+    /// <summary>A lead opens a signed close-out again.</summary>
+    Reopen,
+}
+
+/// <summary>The only list of which step follows which. Read once from the machine into a table: a machine per step is a hundred times slower.</summary>
+public static class ShiftFlow
+{
+    private static readonly Dictionary<(Step, Trigger), Step> Table = Read();
+
+    /// <summary>Whether the trigger is allowed there. An answer to an earlier step is: it may be changed until the sign-off.</summary>
+    public static bool Allows(Step step, Trigger trigger) => Table.ContainsKey((step, trigger));
+
+    /// <summary>The step after the trigger.</summary>
+    /// <exception cref="InvalidOperationException">The flow has no such way.</exception>
+    public static Step After(Step step, Trigger trigger) => Table.TryGetValue((step, trigger), out var next)
+        ? next
+        : throw new InvalidOperationException($"the close-out has no way by {trigger} from {step}");
+
+    /// <summary>The trigger that answers the step; none for the two ends.</summary>
+    public static Trigger? Answers(Step step) => step switch
+    {
+        Step.OnTheRoad => Trigger.ComeIn,
+        Step.Leftovers => Trigger.Leftovers,
+        Step.Cardboard => Trigger.Cardboard,
+        Step.Mileage => Trigger.Mileage,
+        Step.Damage => Trigger.Damage,
+        Step.Kit => Trigger.Kit,
+        Step.Weekly => Trigger.Weekly,
+        Step.SignOff => Trigger.Sign,
+        Step.Closed => null,
+        _ => throw new InvalidOperationException($"no such step: {step}"),
+    };
+
+    /// <summary>The steps asked of a technician, in their order; the weekly check only when it is due.</summary>
+    public static IReadOnlyList<Step> Asked(bool weeklyDue)
+    {
+        var steps = new List<Step>();
+        for (var step = After(Step.OnTheRoad, Trigger.ComeIn); step != Step.Closed; step = After(step, Answers(step)!.Value))
+        {
+            if (step != Step.Weekly || weeklyDue)
+            {
+                steps.Add(step);
+            }
+        }
+
+        return steps;
+    }
+
+    private static StateMachine<Step, Trigger> Machine(Step at)
+    {
+        var flow = new StateMachine<Step, Trigger>(at);
+        flow.Configure(Step.OnTheRoad).Permit(Trigger.ComeIn, Step.Leftovers);
+        flow.Configure(Step.Leftovers).Permit(Trigger.Leftovers, Step.Cardboard);
+        flow.Configure(Step.Cardboard).Permit(Trigger.Cardboard, Step.Mileage);
+        flow.Configure(Step.Mileage).Permit(Trigger.Mileage, Step.Damage);
+        flow.Configure(Step.Damage).Permit(Trigger.Damage, Step.Kit);
+        flow.Configure(Step.Kit).Permit(Trigger.Kit, Step.Weekly);
+        flow.Configure(Step.Weekly).Permit(Trigger.Weekly, Step.SignOff).Permit(Trigger.NotDue, Step.SignOff);
+        flow.Configure(Step.SignOff).Permit(Trigger.Sign, Step.Closed);
+        flow.Configure(Step.Closed).Permit(Trigger.Reopen, Step.SignOff);
+
+        for (var step = Step.Cardboard; step <= Step.SignOff; step++)
+        {
+            for (var earlier = Step.Leftovers; earlier < step; earlier++)
+            {
+                flow.Configure(step).InternalTransition(Answers(earlier)!.Value, () => { });
+            }
+
+            if (step > Step.Cardboard)
+            {
+                flow.Configure(step).Permit(Trigger.BoxesChanged, Step.Cardboard);
+            }
+        }
+
+        return flow;
+    }
+
+    private static Dictionary<(Step, Trigger), Step> Read()
+    {
+        var table = new Dictionary<(Step, Trigger), Step>();
+        foreach (var step in Enum.GetValues<Step>())
+        {
+            foreach (var trigger in Enum.GetValues<Trigger>())
+            {
+                var machine = Machine(step);
+                if (machine.CanFire(trigger))
+                {
+                    machine.Fire(trigger);
+                    table[(step, trigger)] = machine.State;
+                }
+            }
+        }
+
+        return table;
+    }
+}

@@ -1,0 +1,30 @@
+using System.Text.RegularExpressions;
+
+namespace Closeout.Facts;
+
+/// <summary>A code by which the depot names a thing of kind <typeparamref name="T"/>: <c>LED-A19-27</c>, <c>B3</c>, <c>T07</c>.</summary>
+/// <remarks>
+/// Letters, digits, dot, underscore and hyphen, 1 to 24 of them. Two codes are the same when they differ by case alone;
+/// the spelling kept is the one first written. Order is ordinal, by that spelling.
+/// </remarks>
+public readonly partial record struct Code<T>(string Text) : IComparable<Code<T>>
+{
+    public bool Equals(Code<T> other) => string.Equals(Text, other.Text, StringComparison.OrdinalIgnoreCase);
+
+    public override int GetHashCode() => Text is null ? 0 : StringComparer.OrdinalIgnoreCase.GetHashCode(Text);
+
+    public int CompareTo(Code<T> other) => string.CompareOrdinal(Text, other.Text);
+
+    public override string ToString() => Text ?? "";
+
+    /// <summary>Whether <paramref name="text"/> may stand as a code.</summary>
+    public static bool IsValid(string text) => Pattern().IsMatch(text);
+
+    /// <summary>The code written so.</summary>
+    /// <exception cref="ArgumentException">The text cannot be a code.</exception>
+    public static Code<T> Of(string text) =>
+        IsValid(text) ? new(text) : throw new ArgumentException($"'{text}' is not a code", nameof(text));
+
+    [GeneratedRegex(@"\A[A-Za-z0-9._-]{1,24}\z")]
+    private static partial Regex Pattern();
+}

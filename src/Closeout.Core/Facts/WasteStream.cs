@@ -1,0 +1,34 @@
+namespace Closeout.Facts;
+
+/// <summary>Something besides cardboard that comes home from visits and is collected at the depot.</summary>
+/// <param name="Unit">What it is counted in: <c>pieces</c>, or <c>lb</c> (pounds).</param>
+/// <param name="Label">For universal waste, the words that the rule wants on its collecting box; null: it is none.</param>
+/// <remarks>
+/// Universal waste is the term of 40 CFR part 273 for common hazardous wastes under easier rules. State rules may be
+/// stricter, and the site's own procedure comes first.
+/// </remarks>
+public sealed record WasteStream(Code<WasteStream> Code, string Description, string Unit, string? Label)
+{
+    public bool IsUniversalWaste => Label is not null;
+
+    public bool IsWeighed => Unit == Pounds;
+
+    private const string Pieces = "pieces";
+    private const string Pounds = "lb";
+
+    /// <summary>The streams that a depot may switch on. Labels: 40 CFR 273.14 (a), (d) and (e).</summary>
+    public static readonly IReadOnlyList<WasteStream> All =
+    [
+        new(new("lamps"), "Removed lamps, fluorescent", Pieces, "Universal Waste-Lamp(s)"),
+        new(new("thermostats"), "Mercury thermostats", Pieces, "Universal Waste-Mercury Thermostat(s)"),
+        new(new("batteries"), "Batteries", Pieces, "Universal Waste-Battery(ies)"),
+        new(new("metal"), "Scrap metal", Pounds, null),
+        new(new("film"), "Plastic film", Pounds, null),
+    ];
+
+    /// <summary>The stream of that name; null: there is none.</summary>
+    public static WasteStream? Find(Code<WasteStream> code) => All.FirstOrDefault(s => s.Code == code);
+
+    /// <exception cref="InvalidOperationException">There is none.</exception>
+    public static WasteStream Of(Code<WasteStream> code) => Find(code) ?? throw new InvalidOperationException($"no waste stream {code}");
+}
