@@ -1,5 +1,5 @@
 using Closeout.Facts;
-using Closeout.Shifts;
+using Closeout.Shifts.Steps;
 using Closeout.Store;
 
 // A second program for the tests: appends counts to a book, one after the other, and says each as soon as it is recorded.

@@ -1,5 +1,7 @@
 using System.Text;
 using Closeout.Files;
+using Closeout.Rules;
+using Closeout.Screens.Steps;
 using Closeout.Turning;
 
 namespace Closeout.Tests;
@@ -57,7 +59,7 @@ internal static class SmallDay
     public static DayGiven Given(params (string File, string? Text)[] instead)
     {
         using var folder = new TempFolder();
-        var read = DayFolder.Read(Write(folder["day"], instead));
+        var read = DayFolder.Read(Write(folder["day"], instead), StepPages.Evening);
         return read.Given ?? throw new InvalidOperationException(string.Join("\n", read.Findings.Problems));
     }
 }

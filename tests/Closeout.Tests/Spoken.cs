@@ -1,4 +1,5 @@
 using System.Text;
+using Closeout.Facts;
 
 namespace Closeout.Tests;
 

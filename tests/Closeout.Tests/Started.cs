@@ -1,4 +1,5 @@
 using System.Diagnostics;
+using Closeout.Facts;
 
 namespace Closeout.Tests;
 

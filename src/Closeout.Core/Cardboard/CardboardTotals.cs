@@ -37,7 +37,7 @@ public static class CardboardTotals
             .OrderBy(r => r.Item);
 
     /// <summary>The rows of the cartons opened at the depot, in item order. Nothing is flattened there until somebody counts it.</summary>
-    public static IEnumerable<BoxRow> DepotRows(Depot depot) => depot.Loaded.Values
+    public static IEnumerable<BoxRow> DepotRows(Depot depot) => depot.Stock.Loaded.Values
         .Where(l => l.Opened > 0)
         .Select(l => l.Item)
         .Concat(depot.Yard.DepotBoxes.Keys)
@@ -47,7 +47,7 @@ public static class CardboardTotals
         .OrderBy(r => r.Item);
 
     /// <summary>Cartons of the item opened at the depot tonight.</summary>
-    public static int OpenedAtDepot(Depot depot, Code<Item> item) => depot.Loaded.Values.Where(l => l.Item == item).Sum(l => l.Opened);
+    public static int OpenedAtDepot(Depot depot, Code<Item> item) => depot.Stock.Loaded.Values.Where(l => l.Item == item).Sum(l => l.Opened);
 
     /// <summary>All rows of the evening, vans in bay order, then the depot's own, each in item order.</summary>
     public static IReadOnlyList<BoxRow> Rows(Depot depot) => [.. depot.Setup.Vans.SelectMany(v => Rows(depot, v.Code)), .. DepotRows(depot)];

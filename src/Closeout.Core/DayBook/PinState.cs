@@ -19,7 +19,7 @@ public sealed record PinState(ImmutableDictionary<Code<Technician>, PersonPin> P
 
     /// <summary>What an entry of the people does.</summary>
     /// <exception cref="InvalidOperationException">The entry is impossible here.</exception>
-    public PinState Evolve(Entry entry, DateTimeOffset at) => entry switch
+    public PinState Evolve(PinEntry entry, DateTimeOffset at) => entry switch
     {
         PinSet e => With(new PersonPin(e.Person, e.Hash, e.Issued, 0, null)),
         PinReset e when Of(e.Person).Hash is not null => With(new PersonPin(e.Person, null, false, 0, null)),

@@ -1,3 +1,5 @@
+using Closeout.Leads;
+using Closeout.Shifts.Steps;
 using Stateless;
 
 namespace Closeout.DayBook;

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Closeout.Cardboard;
 using Closeout.Facts;
 
 namespace Closeout.DayBook;
@@ -43,7 +44,7 @@ public sealed record Yard(
 
     /// <summary>What an entry of the yard does.</summary>
     /// <exception cref="InvalidOperationException">The entry is impossible here.</exception>
-    public Yard Evolve(Entry entry) => entry switch
+    public Yard Evolve(YardEntry entry) => entry switch
     {
         DepotBoxesCounted e => this with { DepotBoxes = DepotBoxes.SetItem(e.Item, e) },
         BoxesWrittenOff e => this with { WrittenOff = WrittenOff.Add(e) },

@@ -1,3 +1,5 @@
+using Closeout.Shifts.Steps;
+
 namespace Closeout.Facts;
 
 /// <summary>What older records can say of a day before a book began.</summary>

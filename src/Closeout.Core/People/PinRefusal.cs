@@ -45,6 +45,10 @@ public static class PinRefusal
     public static Refusal Locked(Technician person, int failures) =>
         new("pin-locked", $"The PIN of {person.Code} {person.Name} is locked: {failures} wrong in a row, and {PersonPin.MostInARow} are the most. Ask {(person.IsLead ? "another lead" : "a lead")} to reset it: F9 on the wall, then R.{(person.IsLead ? $" Where there is none, closeout first-pin {person.Code} issues another." : "")}");
 
+    /// <summary>Why a PIN that was typed cannot be noted, right or wrong; null: it can.</summary>
+    internal static Refusal? NotTried(Technician person, PersonPin now) =>
+        now.Hash is null ? ChangedMeanwhile(person) : now.IsLocked ? Locked(person, now.Failures) : null;
+
     public static Refusal LeadHasNone(Technician lead) =>
         new("lead-has-no-pin", $"{lead.Code} {lead.Name} is a lead and has 0 PINs, and 1 is needed. Ask another lead to issue one: F9 on the wall, then I. Where there is none, closeout first-pin {lead.Code} issues it.");
 

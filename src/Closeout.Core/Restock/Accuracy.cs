@@ -12,7 +12,7 @@ namespace Closeout.Restock;
 public static class Accuracy
 {
     /// <summary>The promises for the business date to vans that are closed out, by priority.</summary>
-    public static IEnumerable<KeptPromises> Tonight(Depot depot) => depot.Promises
+    public static IEnumerable<KeptPromises> Tonight(Depot depot) => depot.Planning.Promises
         .Where(p => depot.Shift(p.Van) is { IsClosed: true } && depot.Setup.Find(p.Item) is not null)
         .Select(p => Line(depot, p))
         .GroupBy(k => k.Priority)
@@ -21,7 +21,7 @@ public static class Accuracy
 
     /// <summary>All dates of the planning window and tonight, oldest first.</summary>
     public static IReadOnlyList<KeptPromises> Of(Depot depot) =>
-        [.. depot.Kept.Concat(Tonight(depot)).OrderBy(k => k.Date).ThenBy(k => k.Priority)];
+        [.. depot.Planning.Kept.Concat(Tonight(depot)).OrderBy(k => k.Date).ThenBy(k => k.Priority)];
 
     /// <summary>The same without the dates, by priority.</summary>
     public static IReadOnlyList<KeptPromises> Sums(Depot depot) =>

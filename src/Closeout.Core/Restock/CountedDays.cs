@@ -8,7 +8,7 @@ public static class CountedDays
 {
     /// <summary>Tonight's close-outs that are signed and that no visit report tells of.</summary>
     public static IEnumerable<CountedDay> Tonight(Depot depot) => depot.Shifts.Values
-        .Where(s => s.IsClosed && !depot.ByVan.ContainsKey((depot.Date, s.Van)))
+        .Where(s => s.IsClosed && !depot.Planning.ByVan.ContainsKey((depot.Date, s.Van)))
         .OrderBy(s => s.Van)
         .Select(s => new CountedDay(depot.Date, s.Van, Used(s)));
 

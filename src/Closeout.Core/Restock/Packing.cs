@@ -1,3 +1,5 @@
+using Closeout.Rules;
+
 namespace Closeout.Restock;
 
 /// <summary>What a van is to get of an item: units given, units aboard already, and the most it may carry.</summary>

@@ -23,12 +23,12 @@ internal sealed class Planner
         history = VisitHistory.Of(depot);
         working = WorkingDays.Of(depot);
         limits = depot.Setup.Limits.ToDictionary(l => (l.Van, l.Item));
-        var booked = depot.Bookings.Where(b => b.Date == date && b.Visits > 0).ToLookup(b => b.Van);
+        var booked = depot.Planning.Bookings.Where(b => b.Date == date && b.Visits > 0).ToLookup(b => b.Van);
         kinds = [.. booked.SelectMany(b => b).Select(b => b.Kind).Distinct().Order()];
-        var changes = depot.Overrides.Where(o => o.Change.Date == date).ToLookup(o => o.Change.Van);
+        var changes = depot.Planning.Overrides.Where(o => o.Change.Date == date).ToLookup(o => o.Change.Van);
         vans = [.. depot.Setup.Vans.Select(v => new VanInPlan(v, Group(booked[v.Code]), !depot.IsDone(v.Code), [.. changes[v.Code]]))];
         var bays = depot.Setup.Vans.Index().ToDictionary(v => v.Item.Code, v => v.Index);
-        foreach (var balance in depot.Ledger.Balances.Where(b => b.Place.Van != default && bays.ContainsKey(b.Place.Van)))
+        foreach (var balance in depot.Stock.Ledger.Balances.Where(b => b.Place.Van != default && bays.ContainsKey(b.Place.Van)))
         {
             if (!aboard.TryGetValue(balance.Item, out var there))
             {
@@ -58,11 +58,11 @@ internal sealed class Planner
     public (IReadOnlyList<RestockLine> Lines, ShelfLine Shelf) Plan(Item item)
     {
         var c = item.UnitsPerCarton;
-        var (cartons, bin) = (depot.Ledger.Units(Place.Shelf, item.Code) / c, depot.Ledger.Units(Place.Bin, item.Code));
+        var (cartons, bin) = (depot.Stock.Ledger.Units(Place.Shelf, item.Code) / c, depot.Stock.Ledger.Units(Place.Bin, item.Code));
         var wants = Wants(item).Where(w => w.Need > 0 || w.Cut is not null || IsChanged(w)).ToList();
 
         // What was loaded is done, even when it was less than planned: what is left is for the others.
-        var claims = wants.Select(w => new Claim(depot.Loaded.ContainsKey((w.Van.Code, item.Code)) ? 0 : w.Need, w.Aboard, w.ChanceAbove));
+        var claims = wants.Select(w => new Claim(depot.Stock.Loaded.ContainsKey((w.Van.Code, item.Code)) ? 0 : w.Need, w.Aboard, w.ChanceAbove));
         var given = Sharing.ByChance([.. claims], bin + (long)cartons * c);
         var packing = Packing.Pack([.. wants.Select((w, v) => new Portion(given[v], w.Aboard, w.Most))], c, bin, cartons);
 
@@ -114,7 +114,7 @@ internal sealed class Planner
         var c = item.UnitsPerCarton;
         var (sealedOut, looseOut) = (lines.Sum(l => l.Sealed), lines.Sum(l => l.FromBin + l.FromOpened));
         var (cartonsLeft, binLeft) = (cartons - sealedOut - opened, bin + opened * c - looseOut);
-        var onOrder = depot.Orders.Where(o => o.Item == item.Code).Sum(o => o.Cartons) * c;
+        var onOrder = depot.Stock.Orders.Where(o => o.Item == item.Code).Sum(o => o.Cartons) * c;
         var position = (long)cartonsLeft * c + binLeft + onOrder;
         var order = Reorder.Of(item, working.UseOf(item.Code), depot.Setup.Depot.Service(item.Priority), position);
         return new(item, cartons, bin, sealedOut, opened, looseOut, cartonsLeft, binLeft, lines.Sum(l => l.Short), onOrder, order);

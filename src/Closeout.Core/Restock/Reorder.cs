@@ -40,7 +40,7 @@ public sealed class WorkingDays
     public static WorkingDays Of(Depot depot)
     {
         var from = depot.Date.AddDays(-PlanningWindow.Days);
-        var days = depot.Use.Where(u => u.Date > from && u.Date <= depot.Date).GroupBy(u => u.Date).ToList();
+        var days = depot.Planning.Use.Where(u => u.Date > from && u.Date <= depot.Date).GroupBy(u => u.Date).ToList();
         var working = new WorkingDays(days.Count);
         foreach (var day in days)
         {

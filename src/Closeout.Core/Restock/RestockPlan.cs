@@ -79,7 +79,7 @@ public sealed record RestockPlan(DateOnly Date, IReadOnlyList<RestockLine> Lines
     }
 
     /// <summary>The first date after the business date with a visit booked for any van; without bookings, the day after.</summary>
-    public static DateOnly Tomorrow(Depot depot) => depot.Bookings
+    public static DateOnly Tomorrow(Depot depot) => depot.Planning.Bookings
         .Where(b => b.Date > depot.Date && b.Visits > 0)
         .Select(b => b.Date)
         .DefaultIfEmpty(depot.Date.AddDays(1))

@@ -41,7 +41,7 @@ public sealed class VisitHistory
     {
         var history = new VisitHistory(depot);
         var from = depot.Date.AddDays(-PlanningWindow.Days);
-        foreach (var day in depot.Use.Where(u => u.Date > from && u.Date <= depot.Date))
+        foreach (var day in depot.Planning.Use.Where(u => u.Date > from && u.Date <= depot.Date))
         {
             history.visits[day.Kind] = history.visits.GetValueOrDefault(day.Kind) + day.Visits;
             foreach (var item in day.Items)
@@ -50,7 +50,7 @@ public sealed class VisitHistory
             }
         }
 
-        foreach (var day in depot.Counted.Where(d => d.Date > from && d.Date <= depot.Date).Concat(CountedDays.Tonight(depot)))
+        foreach (var day in depot.Planning.Counted.Where(d => d.Date > from && d.Date <= depot.Date).Concat(CountedDays.Tonight(depot)))
         {
             history.visits[CountedDay.Kind] = history.visits.GetValueOrDefault(CountedDay.Kind) + 1;
             foreach (var item in day.Used)

@@ -136,7 +136,7 @@ internal sealed class WeighedPlan
     private HashSet<Code<Item>> KeepWhatWasCut()
     {
         var concerned = new HashSet<Code<Item>>();
-        var loaded = depot.Loaded.ToLookup(l => l.Key.Item1, l => l.Value);
+        var loaded = depot.Stock.Loaded.ToLookup(l => l.Key.Item1, l => l.Value);
         var may = loaded.Count == 0 ? [] : scales.MayHaveBeenCut(planned.Select(p => p.Lines), loaded);
         var vans = depot.Setup.Vans.Index().Where(v => loaded.Contains(v.Item.Code) && may[v.Index]).ToList();
         if (vans.Count == 0)

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Closeout.Facts;
+using Closeout.Rules;
 
 namespace Closeout.Restock;
 

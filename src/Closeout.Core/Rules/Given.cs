@@ -18,6 +18,10 @@ internal static class Given
         _ => null,
     };
 
+    /// <summary>Why a number cannot be. Null: it can.</summary>
+    public static Refusal? Range(string what, decimal number, decimal least, decimal most, string? about = null) =>
+        number >= least && number <= most ? null : Refusal.OutOfRange(what, number, least, most) with { About = about };
+
     private static Refusal? Wordy(string what, string text) => text.Trim() switch
     {
         "" => Refusal.NoWords(what),

@@ -25,7 +25,7 @@ public static class SpotCount
     {
         var classes = Classes(depot);
         return [.. depot.Setup.Items
-            .Where(i => depot.Ledger.Aboard(van, i) != default)
+            .Where(i => depot.Stock.Ledger.Aboard(van, i) != default)
             .Select(i => (i.Code, Class: classes.GetValueOrDefault(i.Code, 2)))
             .Select(i => (i.Code, i.Class, Age: Age(depot, van, i.Code, i.Class)))
             .Where(i => i.Age >= Soon)
@@ -39,8 +39,8 @@ public static class SpotCount
     /// <summary>0 for class A, 1 for B, 2 for C; items that did not move are C.</summary>
     public static IReadOnlyDictionary<Code<Item>, int> Classes(Depot depot)
     {
-        var moved = depot.Use.SelectMany(u => u.Items).Select(i => (i.Item, i.Sum))
-            .Concat(depot.Counted.SelectMany(d => d.Used).Select(u => (u.Item, Sum: (long)u.Units)))
+        var moved = depot.Planning.Use.SelectMany(u => u.Items).Select(i => (i.Item, i.Sum))
+            .Concat(depot.Planning.Counted.SelectMany(d => d.Used).Select(u => (u.Item, Sum: (long)u.Units)))
             .GroupBy(i => i.Item, i => i.Sum).Select(g => (Item: g.Key, Units: g.Sum()))
             .OrderByDescending(m => m.Units).ThenBy(m => m.Item).ToList();
         var all = (double)moved.Sum(m => m.Units);
@@ -58,7 +58,7 @@ public static class SpotCount
     /// <summary>The share of its time that an item has gone uncounted; endless when it never was counted.</summary>
     private static double Age(Depot depot, Code<Van> van, Code<Item> item, int ofClass)
     {
-        if (!depot.SpotCounts.TryGetValue((van, item), out var last))
+        if (!depot.Stock.SpotCounts.TryGetValue((van, item), out var last))
         {
             return double.PositiveInfinity;
         }

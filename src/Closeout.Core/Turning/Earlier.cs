@@ -1,4 +1,5 @@
 using Closeout.Cardboard;
+using Closeout.DayBook;
 using Closeout.Facts;
 using Closeout.Vans;
 

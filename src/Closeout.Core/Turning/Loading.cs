@@ -39,7 +39,7 @@ public static class Loading
 
         foreach (var van in depot.Setup.Vans.Where(v => given.Setup.Find(v.Code) is null))
         {
-            var aboard = depot.Ledger.Balances.Where(b => b.Place.IsPhysical && b.Place.Van == van.Code).ToList();
+            var aboard = depot.Stock.Ledger.Balances.Where(b => b.Place.IsPhysical && b.Place.Van == van.Code).ToList();
             if (aboard.Count > 0)
             {
                 yield return ("vans.csv", $"van {van.Code} still has {aboard.Sum(b => b.Units)} units aboard and is gone: found no row, allowed once it is empty");
@@ -48,7 +48,7 @@ public static class Loading
 
         foreach (var item in depot.Setup.Items)
         {
-            var held = depot.Ledger.Balances.Where(b => b.Item == item.Code && b.Place.IsPhysical).ToList();
+            var held = depot.Stock.Ledger.Balances.Where(b => b.Item == item.Code && b.Place.IsPhysical).ToList();
             if (given.Setup.Find(item.Code) is not { } now)
             {
                 if (depot.Shifts.Values.FirstOrDefault(t => t.Counts.ContainsKey(item.Code) || t.Boxes.ContainsKey(item.Code)) is { } shift)
@@ -96,6 +96,6 @@ public static class Loading
         var page = NextPage.After(loaded, given.BusinessDate);
 
         // Reports that came late tell of days that only counts told of so far.
-        return page with { Carried = page.Carried with { Counted = [.. page.Carried.Counted.Where(d => !given.Reported.Contains(new VanDay(d.Date, d.Van)))] } };
+        return page with { Carried = page.Carried with { Counted = [.. page.Carried.Counted.Where(d => !given.Used.Reported.Contains(new VanDay(d.Date, d.Van)))] } };
     }
 }

@@ -1,5 +1,6 @@
 using Closeout.DayBook;
 using Closeout.Facts;
+using Closeout.Restock;
 
 namespace Closeout.Vans;
 
@@ -25,7 +26,7 @@ public static class IncidentLog
     /// <summary>Carried ones and tonight's, those closed or withdrawn tonight among them, by number.</summary>
     public static IReadOnlyList<LoggedIncident> Of(Depot depot)
     {
-        var closed = depot.Closed.ToDictionary(c => c.Entry.Number, c => c.Entry);
+        var closed = depot.Vans.Closed.ToDictionary(c => c.Entry.Number, c => c.Entry);
         var logged = depot.Setup.Vans.SelectMany(v => Incidents.All(depot, v.Code).Select(i => (v.Code, Incident: i)))
             .Select(i => closed.TryGetValue(i.Incident.Number, out var by)
                 ? new LoggedIncident(i.Code, i.Incident, IncidentState.Closed, depot.Date, by.Lead, by.Why)

@@ -10,7 +10,7 @@ public static class Incidents
     /// <summary>The van's open incidents, the oldest first: carried ones, and tonight's.</summary>
     public static IReadOnlyList<Incident> Open(Depot depot, Code<Van> van)
     {
-        var closed = depot.Closed.Select(c => c.Entry.Number).ToHashSet();
+        var closed = depot.Vans.Closed.Select(c => c.Entry.Number).ToHashSet();
         return [.. All(depot, van).Where(i => !closed.Contains(i.Number))];
     }
 

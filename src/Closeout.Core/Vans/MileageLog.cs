@@ -27,7 +27,7 @@ public static class MileageLog
         from van in depot.Setup.Vans
         let read = depot.Shift(van.Code)?.Mileage
         where read is not null
-        let visits = depot.ByVan.GetValueOrDefault((depot.Date, van.Code))?.Visits
+        let visits = depot.Planning.ByVan.GetValueOrDefault((depot.Date, van.Code))?.Visits
         select new LoggedMiles(
             depot.Date, van.Code, read.Technician, read.StartMi, read.EndMi, read.FuelGal, read.FuelGrade ?? "", visits?.Sum(v => v.Visits), Purpose(depot, van.Code, visits));
 
@@ -38,7 +38,7 @@ public static class MileageLog
             return "home visits: " + Kinds(visits.Select(v => (v.Kind, v.Visits)));
         }
 
-        var booked = depot.Bookings.Where(b => b.Date == depot.Date && b.Van == van && b.Visits > 0).Select(b => (b.Kind, b.Visits)).ToList();
+        var booked = depot.Planning.Bookings.Where(b => b.Date == depot.Date && b.Van == van && b.Visits > 0).Select(b => (b.Kind, b.Visits)).ToList();
         return booked.Count > 0 ? "home visits booked: " + Kinds(booked) : "not said";
     }
 

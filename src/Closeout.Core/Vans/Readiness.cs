@@ -44,7 +44,7 @@ public static class Readiness
     {
         var shift = depot.Shift(van.Code);
         var with = shift?.Technician ?? depot.Setup.Rostered(van.Code, depot.Date)?.Code;
-        return new(van, shift, with, [.. Standing(depot, van.Code).Select(h => h.Reason)], [.. Notes(depot, van, shift)], depot.Explained.GetValueOrDefault(van.Code));
+        return new(van, shift, with, [.. Standing(depot, van.Code).Select(h => h.Reason)], [.. Notes(depot, van, shift)], depot.Vans.Explained.GetValueOrDefault(van.Code));
     }
 
     /// <summary>The words of the wall for it.</summary>
@@ -78,7 +78,7 @@ public static class Readiness
     {
         var lifted = Lifted(depot, van);
         var others = depot.Van(van).Holds
-            .Concat(depot.Placed.Where(p => p.Van == van).Select(p => new Hold(depot.Date, p.Reason)))
+            .Concat(depot.Vans.Placed.Where(p => p.Van == van).Select(p => new Hold(depot.Date, p.Reason)))
             .Concat(KitCheck.MissingOf(depot, van).Where(m => m.Piece.Critical).Select(m => new Hold(depot.Date, KitWords(m))))
             .Concat(OtherFuel(depot.Setup.Van(van), depot.Shift(van)?.Mileage) is { } fuel ? [new Hold(depot.Date, fuel)] : [])
             .Where(h => !lifted.Contains(h.Reason));
@@ -93,7 +93,7 @@ public static class Readiness
     }
 
     /// <summary>Holds that a lead lifted tonight, in the words of the wall.</summary>
-    public static IReadOnlySet<string> Lifted(Depot depot, Code<Van> van) => depot.Lifted.Where(l => l.Van == van).SelectMany(l => l.Reasons).ToHashSet();
+    public static IReadOnlySet<string> Lifted(Depot depot, Code<Van> van) => depot.Vans.Lifted.Where(l => l.Van == van).SelectMany(l => l.Reasons).ToHashSet();
 
     /// <summary>A kit piece that is short, in the words of the wall.</summary>
     public static string KitWords(KitMissing lack) => $"{lack.Piece.Description}: {lack.There} of {lack.Required}";
@@ -101,7 +101,7 @@ public static class Readiness
     private static IEnumerable<string> Notes(Depot depot, Van van, Shift? shift)
     {
         var units = depot.Setup.Units;
-        if (depot.Explained.GetValueOrDefault(van.Code) is { } explained)
+        if (depot.Vans.Explained.GetValueOrDefault(van.Code) is { } explained)
         {
             yield return $"{(explained.StayedIn ? "stayed in" : "left open")}, {explained.Lead}: {explained.Why}";
         }
@@ -121,12 +121,12 @@ public static class Readiness
             yield return Incidents.Words(incident) + (incident.Since < depot.Date ? $" since {incident.Since:yyyy-MM-dd}" : "");
         }
 
-        foreach (var lifted in depot.Lifted.Where(l => l.Van == van.Code && l.Reasons.Count > 0))
+        foreach (var lifted in depot.Vans.Lifted.Where(l => l.Van == van.Code && l.Reasons.Count > 0))
         {
             yield return $"hold lifted by {lifted.Lead}: {lifted.Why} ({string.Join(", ", lifted.Reasons)})";
         }
 
-        foreach (var (_, closed) in depot.Closed.Where(c => c.Entry.Van == van.Code))
+        foreach (var (_, closed) in depot.Vans.Closed.Where(c => c.Entry.Van == van.Code))
         {
             yield return $"incident {closed.Number} closed by {closed.Lead}: {closed.Why}";
         }

@@ -1,7 +1,7 @@
 using System.CommandLine;
 using System.Globalization;
-using Closeout.Screens;
 using Closeout.Store;
+using Closeout.Words;
 
 namespace Closeout.Commands;
 
@@ -46,7 +46,7 @@ public static class CommandLine
         wall.SetAction(parsed => Guarded(() =>
         {
             var depot = Book.Open(FolderOf(parsed), DateOf(parsed.GetValue(date))).Depot;
-            Console.Out.Write(WallText.Of(depot, Restock.RestockPlan.For(depot)));
+            Console.Out.Write(WallText.Of(new(depot)));
             return parsed.GetValue(final) && Output.RefusesFinal(depot) ? ExitCode.No : ExitCode.Done;
         }));
         root.Add(wall);
@@ -71,12 +71,12 @@ public static class CommandLine
 
         var pickDir = new Option<string?>("--out") { Description = "The folder for the sheets.", HelpName = "DIR", Required = true };
         var picks = new Command("picks", "Writes a pick sheet for every van as text, and all in picks.html.") { pickDir };
-        picks.SetAction(parsed => Guarded(() => PicksCommand.Run(Book.Open(FolderOf(parsed), DateOf(parsed.GetValue(date))).Depot, Path(parsed, pickDir)!)));
+        picks.SetAction(parsed => Guarded(() => PicksCommand.Run(new(Book.Open(FolderOf(parsed), DateOf(parsed.GetValue(date))).Depot), Path(parsed, pickDir)!)));
         root.Add(picks);
 
         var morningDir = new Option<string?>("--out") { Description = "The folder for the sheets.", HelpName = "DIR", Required = true };
         var morning = new Command("morning", "Writes the morning sheet: a page for the depot and one for every van as text, and all in morning.html.") { morningDir };
-        morning.SetAction(parsed => Guarded(() => MorningCommand.Run(Book.Open(FolderOf(parsed), DateOf(parsed.GetValue(date))).Depot, Path(parsed, morningDir)!)));
+        morning.SetAction(parsed => Guarded(() => MorningCommand.Run(new(Book.Open(FolderOf(parsed), DateOf(parsed.GetValue(date))).Depot), Path(parsed, morningDir)!)));
         root.Add(morning);
 
         var photoDir = new Option<string?>("--out") { Description = "The folder for the pictures.", HelpName = "DIR", Required = true };

@@ -39,7 +39,7 @@ public static class FirstPinCommand
         }
 
         var pin = Pins.Draw(lead);
-        if (book.Record(depot => PinDesk.Decide(depot, new FirstPin(lead.Code, pins.Hash(pin))), clock.GetLocalNow()) is { } refusal)
+        if (book.Record(new FirstPin(lead.Code, pins.Hash(pin)).Decide, clock.GetLocalNow()) is { } refusal)
         {
             Say.Wrong(refusal.Text);
             return ExitCode.No;

@@ -1,6 +1,5 @@
-using Closeout.DayBook;
 using Closeout.Files;
-using Closeout.Rules;
+using Closeout.Screens.Steps;
 using Closeout.Store;
 using Closeout.Turning;
 
@@ -12,7 +11,7 @@ public static class LoadCommand
     /// <param name="daily">The day's backup, made when a page is opened.</param>
     public static int Run(string folder, BookFolder target, DateOnly? date, TimeProvider clock, DailyBackup daily, Pins pins)
     {
-        var day = DayFolder.Read(folder);
+        var day = DayFolder.Read(folder, StepPages.Evening);
         Output.Notes(day.Findings);
         if (day.Given is not { } given)
         {
@@ -43,11 +42,7 @@ public static class LoadCommand
             return Opened(target, daily, clock);
         }
 
-        // Others may have written meanwhile: the rules are asked once more on what they wrote.
-        Decision Decide(Depot depot) => Loading.Faults(depot, kept).Any()
-            ? new Refusal("book-moved-on", "The book changed while the folder was read. Load it again.")
-            : kept.Loaded();
-        if (book.Record(Decide, clock.GetLocalNow()) is { } refusal)
+        if (book.Record(new LoadFolder(kept).Decide, clock.GetLocalNow()) is { } refusal)
         {
             Say.Wrong(refusal.Text);
             return ExitCode.NoBook;

@@ -1,7 +1,8 @@
 using Closeout.Facts;
 using Closeout.Files;
 using Closeout.Rules;
-using Closeout.Shifts;
+using Closeout.Screens.Steps;
+using Closeout.Shifts.Steps;
 using Closeout.Store;
 
 namespace Closeout.Commands;
@@ -39,7 +40,7 @@ public static class Rehearsal
 
         while (desk.Depot.Shift(answer.Van)!.Step < answer.Step)
         {
-            if (Tell(desk, AsBooked.Answer(desk.Depot, answer.Van)) is { } refusal)
+            if (Tell(desk, StepPages.Of(desk.Depot.Shift(answer.Van)!.Step).Unchanged(answer.Van)) is { } refusal)
             {
                 yield return refusal;
                 yield break;
@@ -53,7 +54,7 @@ public static class Rehearsal
         }
     }
 
-    private static (Command? Command, Refusal? None) Photo(Attachments attachments, Code<Van> van, string path)
+    private static (ICommand? Command, Refusal? None) Photo(Attachments attachments, Code<Van> van, string path)
     {
         try
         {
@@ -67,17 +68,10 @@ public static class Rehearsal
     }
 
     /// <summary>Records; what the kiosk would ask twice was answered twice.</summary>
-    private static Refusal? Tell(Desk desk, Command command)
+    private static Refusal? Tell(Desk desk, ICommand command)
     {
         var refusal = desk.Record(command);
-        return refusal is { AskAgain: true }
-            ? desk.Record(command switch
-            {
-                CountLeftover c => c with { Sure = true },
-                LogMileage c => c with { Sure = true },
-                _ => throw new InvalidOperationException($"{command.GetType().Name} cannot be asked again"),
-            })
-            : refusal;
+        return refusal is { AskAgain: true } && command is IAskedAgain again ? desk.Record(again.Surely()) : refusal;
     }
 
     private sealed class Ticking(DateTimeOffset start) : TimeProvider

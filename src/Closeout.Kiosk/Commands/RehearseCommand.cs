@@ -1,7 +1,8 @@
 using Closeout.Files;
-using Closeout.Screens;
+using Closeout.Screens.Steps;
 using Closeout.Store;
 using Closeout.Turning;
+using Closeout.Words;
 
 namespace Closeout.Commands;
 
@@ -12,7 +13,7 @@ public static class RehearseCommand
     /// <param name="book">The book named on the command line; null: DIR/book, replaced when it is a rehearsal's.</param>
     public static int Run(string folder, string outDir, string? book, DateOnly? date, bool final)
     {
-        var day = DayFolder.Read(folder);
+        var day = DayFolder.Read(folder, StepPages.Evening);
         Output.Notes(day.Findings);
         if (day.Given is not { } given)
         {
@@ -66,8 +67,8 @@ public static class RehearseCommand
             Output.Write(Path.Combine(outDir, name + ".csv"), Output.Files[name](desk.Depot, new Archive(target)));
         }
 
-        MorningCommand.Run(desk.Depot, Path.Combine(outDir, "morning"));
-        Console.Out.Write(WallText.Of(desk.Depot, desk.Plan));
+        MorningCommand.Run(desk.Tonight, Path.Combine(outDir, "morning"));
+        Console.Out.Write(WallText.Of(desk.Tonight));
         return ExitCode.Done;
     }
 

@@ -1,7 +1,7 @@
 using System.Globalization;
 using Closeout.Facts;
-using Closeout.Screens;
 using Closeout.Store;
+using Closeout.Words;
 
 namespace Closeout.Files;
 

@@ -1,4 +1,5 @@
 using System.Text;
+using Closeout.Words;
 using CsvHelper;
 
 namespace Closeout.Files;

@@ -1,4 +1,5 @@
 using Closeout.Facts;
+using Closeout.Rules;
 using Closeout.Turning;
 
 namespace Closeout.Files;
@@ -9,7 +10,8 @@ namespace Closeout.Files;
 public sealed record DayFolder(DayGiven? Given, IReadOnlyList<EveningRow> Evening, Findings Findings)
 {
     /// <summary>Reads all files of the folder, and tells all faults of all of them.</summary>
-    public static DayFolder Read(string folder)
+    /// <param name="steps">The steps of a close-out, for evening.csv.</param>
+    public static DayFolder Read(string folder, IReadOnlyList<EveningStep> steps)
     {
         var findings = new Findings();
         var depot = DepotFile.Read(folder, findings);
@@ -26,7 +28,7 @@ public sealed record DayFolder(DayGiven? Given, IReadOnlyList<EveningRow> Evenin
         var bookings = BookingsFile.Read(folder, vanCodes, kinds, findings);
         var orders = OrdersFile.Read(folder, itemCodes, findings);
         var past = PastFile.Read(folder, depot?.BusinessDate, vanCodes, itemCodes, kitCodes, findings);
-        var evening = EveningFile.Read(folder, vanCodes, crewCodes, itemCodes, kitCodes, findings);
+        var evening = EveningFile.Read(folder, steps, new(vanCodes, crewCodes, itemCodes, kitCodes), findings);
         if (findings.AreFaults || depot is null)
         {
             return new(null, [], findings);
@@ -34,7 +36,9 @@ public sealed record DayFolder(DayGiven? Given, IReadOnlyList<EveningRow> Evenin
 
         var setup = new Setup(depot.Settings, items, [.. vans.OrderBy(v => v.Bay)], limits, kit, vanKit, crew, rates, boards);
         return new(
-            new(depot.BusinessDate, setup, stock, [.. bookings.Select(b => b.Date).Distinct().Order()], bookings, usage.Dates, usage.Use, usage.ByVan, usage.Reported, orders, past),
+            new(
+                depot.BusinessDate, setup, stock, new([.. bookings.Select(b => b.Date).Distinct().Order()], bookings),
+                new(usage.Dates, usage.Use, usage.ByVan, usage.Reported), orders, past),
             evening,
             findings);
     }

@@ -1,4 +1,5 @@
 using Closeout.Facts;
+using Closeout.Vans;
 
 namespace Closeout.Files;
 

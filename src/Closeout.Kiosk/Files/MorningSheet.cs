@@ -1,10 +1,8 @@
-using System.Net;
 using System.Text;
 using Closeout.Cardboard;
 using Closeout.DayBook;
 using Closeout.Facts;
 using Closeout.Restock;
-using Closeout.Screens;
 using Closeout.Vans;
 using Closeout.Words;
 
@@ -21,32 +19,43 @@ public static class MorningSheet
     private const int Columns = 80;
     private const int Word = 11;
 
+    private const string Style =
+        """
+        h1 { font-size: 14pt; margin: .8em 0 .2em; }
+        table { border-collapse: collapse; width: 100%; }
+        td { border-bottom: 1px solid #000; padding: .2em .4em; text-align: left; vertical-align: top; }
+        td.w { width: 9em; font-weight: bold; }
+        td.t { width: 1.2em; }
+        td.t span { display: block; width: .9em; height: .9em; border: 1px solid #000; }
+        """;
+
     private const string Caution = "This sheet repeats what people confirmed. It does not say that a van is safe: look at it before you drive. Local rules and the maker's instructions come first.";
 
     /// <summary>The depot's page.</summary>
-    public static IEnumerable<SheetLine> OfDepot(Depot depot, RestockPlan plan)
+    public static IEnumerable<SheetLine> OfDepot(Tonight t)
     {
-        yield return new("", $"{depot.Setup.Depot.Name}: MORNING SHEET for {View.Day(plan.Date)}{Rehearsed(depot)}", IsHeading: true);
-        yield return new("", $"as of the evening of {View.Day(depot.Date)}; {WallWords.Closed(Readiness.Of(depot))}");
-        foreach (var state in Readiness.Of(depot))
+        var (depot, plan) = (t.Depot, t.Plan);
+        yield return new("", $"{depot.Setup.Depot.Name}: MORNING SHEET for {Spell.Day(plan.Date)}{Rehearsed(depot)}", IsHeading: true);
+        yield return new("", $"as of the evening of {Spell.Day(depot.Date)}; {WallWords.Closed(t.Vans)}");
+        foreach (var state in t.Vans)
         {
             yield return new($"{state.Van.Bay} {state.Van.Code} {state.Van.Name}", WallWords.Morning(state));
         }
 
         yield return new("", "The depot", IsHeading: true);
-        foreach (var (word, sentence) in WallWords.Totals(depot, plan))
+        foreach (var (word, sentence) in t.Totals)
         {
             yield return new(word, sentence);
         }
 
         foreach (var order in plan.Shelf.Where(s => s.Order.Cartons > 0))
         {
-            yield return new("Order", $"{View.Count(order.Order.Cartons, "carton", "cartons")} of {order.Item.Code} {order.Item.Description}", Tick: true);
+            yield return new("Order", $"{Spell.Count(order.Order.Cartons, "carton", "cartons")} of {order.Item.Code} {order.Item.Description}", Tick: true);
         }
 
         foreach (var van in depot.Setup.Vans)
         {
-            foreach (var piece in VanPage.ToBuy(depot, van))
+            foreach (var piece in VanWords.ToBuy(depot, van))
             {
                 yield return new("Buy", $"{piece} for {van.Code} {van.Name}", Tick: true);
             }
@@ -61,15 +70,16 @@ public static class MorningSheet
     }
 
     /// <summary>A van's page.</summary>
-    public static IEnumerable<SheetLine> OfVan(Depot depot, RestockPlan plan, Van van)
+    public static IEnumerable<SheetLine> OfVan(Tonight t, Van van)
     {
-        yield return new("", $"Bay {van.Bay}  {van.Code} {van.Name}: MORNING SHEET for {View.Day(plan.Date)}{Rehearsed(depot)}", IsHeading: true);
-        foreach (var (word, sentence) in VanPage.Of(depot, plan, van))
+        var (depot, plan) = (t.Depot, t.Plan);
+        yield return new("", $"Bay {van.Bay}  {van.Code} {van.Name}: MORNING SHEET for {Spell.Day(plan.Date)}{Rehearsed(depot)}", IsHeading: true);
+        foreach (var (word, sentence) in VanWords.Of(t, van))
         {
             yield return new(word, sentence);
         }
 
-        var take = PickSheet.ToTake(depot, plan, van);
+        var take = StowOrder.ToTake(depot, plan, van.Code);
         yield return new("", take.Count == 0 ? "Nothing to load" : "To load, deepest first", IsHeading: true);
         foreach (var line in take)
         {
@@ -108,7 +118,7 @@ public static class MorningSheet
             }
 
             begin = (indent == 0 ? "" : begin + " ") + (line.Tick ? "[ ] " : "");
-            foreach (var wrapped in Sheet.Wrap(line.Sentence, Columns - begin.Length))
+            foreach (var wrapped in Cells.Wrap(line.Sentence, Columns - begin.Length))
             {
                 text.Append(Harmless.Line(begin + wrapped).TrimEnd()).Append('\n');
                 begin = new string(' ', begin.Length);
@@ -119,44 +129,43 @@ public static class MorningSheet
     }
 
     /// <summary>All pages in one self-contained HTML file, a sheet of paper each.</summary>
-    public static string Html(Depot depot, RestockPlan plan)
+    public static string Html(Tonight t)
     {
-        var html = new StringBuilder();
-        html.Append("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\"/>\n");
-        html.Append($"<title>{Safe($"{depot.Setup.Depot.Name}, morning sheet for {View.Day(plan.Date)}")}</title>\n");
-        html.Append("<style>\nbody { font: 11pt/1.35 sans-serif; color: #000; background: #fff; margin: 1.5em; }\nsection { break-after: page; margin-bottom: 2em; }\nsection:last-child { break-after: auto; }\n");
-        html.Append("h1 { font-size: 14pt; margin: .8em 0 .2em; }\ntable { border-collapse: collapse; width: 100%; }\ntd { border-bottom: 1px solid #000; padding: .2em .4em; text-align: left; vertical-align: top; }\ntd.w { width: 9em; font-weight: bold; }\ntd.t { width: 1.2em; }\ntd.t span { display: block; width: .9em; height: .9em; border: 1px solid #000; }\n</style>\n</head>\n<body>\n");
-        Section(html, OfDepot(depot, plan));
-        foreach (var van in depot.Setup.Vans)
+        var page = new HtmlPage($"{t.Depot.Setup.Depot.Name}, morning sheet for {Spell.Day(t.Plan.Date)}", Style);
+        foreach (var lines in t.Depot.Setup.Vans.Select(v => OfVan(t, v)).Prepend(OfDepot(t)))
         {
-            Section(html, OfVan(depot, plan, van));
+            Section(page, [.. lines]);
         }
 
-        return html.Append("</body>\n</html>\n").ToString();
+        return page.End();
     }
 
-    private static void Section(StringBuilder html, IEnumerable<SheetLine> lines)
+    private static void Section(HtmlPage page, IReadOnlyList<SheetLine> lines)
     {
-        html.Append("<section>\n");
-        var inTable = false;
-        foreach (var line in lines)
+        page.Add("<section>");
+        for (var at = 0; at < lines.Count;)
         {
-            var row = !line.IsHeading && (line.Word.Length > 0 || line.Tick);
-            html.Append(row == inTable ? "" : row ? "<table>\n" : "</table>\n");
-            inTable = row;
-            html.Append(line.IsHeading
-                ? $"<h1>{Safe(line.Sentence)}</h1>\n"
-                : row
-                    ? $"<tr><td class=\"w\">{Safe(line.Word)}</td><td class=\"t\">{(line.Tick ? "<span></span>" : "")}</td><td>{Safe(line.Sentence)}</td></tr>\n"
-                    : $"<p>{Safe(line.Sentence)}</p>\n");
+            var rows = lines.Skip(at).TakeWhile(IsRow).ToList();
+            if (rows.Count > 0)
+            {
+                page.Table("", rows.Select(Row));
+                at += rows.Count;
+                continue;
+            }
+
+            var (tag, text) = (lines[at].IsHeading ? "h1" : "p", HtmlPage.Safe(lines[at++].Sentence));
+            page.Add($"<{tag}>{text}</{tag}>");
         }
 
-        html.Append(inTable ? "</table>\n" : "").Append("</section>\n");
+        page.Add("</section>");
     }
+
+    private static bool IsRow(SheetLine line) => !line.IsHeading && (line.Word.Length > 0 || line.Tick);
+
+    private static string Row(SheetLine line) =>
+        $"<td class=\"w\">{HtmlPage.Safe(line.Word)}</td><td class=\"t\">{(line.Tick ? "<span></span>" : "")}</td><td>{HtmlPage.Safe(line.Sentence)}</td>";
 
     private static string Rehearsed(Depot depot) => depot.Rehearsal ? ", REHEARSAL" : "";
-
-    private static string Safe(string text) => WebUtility.HtmlEncode(Harmless.Line(text));
 
     private static string Fit(string text) => text.Length > Columns ? text[..Columns] : text;
 }

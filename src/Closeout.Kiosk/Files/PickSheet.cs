@@ -1,9 +1,7 @@
-using System.Net;
+using System.Globalization;
 using System.Text;
-using Closeout.DayBook;
 using Closeout.Facts;
 using Closeout.Restock;
-using Closeout.Screens;
 using Closeout.Vans;
 using Closeout.Words;
 
@@ -14,11 +12,24 @@ public static class PickSheet
 {
     private const int Columns = 80;
 
+    private const string Style =
+        """
+        h1 { font-size: 15pt; margin: 0 0 .2em; }
+        table { border-collapse: collapse; width: 100%; }
+        th, td { border-bottom: 1px solid #000; padding: .25em .4em; text-align: left; vertical-align: top; }
+        th.n, td.n { text-align: right; }
+        td.t { width: 1.6em; border: 1px solid #000; }
+        @page { margin: 15mm; }
+        """;
+
+    private const string Heads =
+        "<th></th><th>Where</th><th>Item</th><th class=\"n\">Sealed cartons</th><th class=\"n\">From the bin</th><th class=\"n\">From an opened carton</th>";
+
     /// <summary>One van's sheet as text.</summary>
-    public static string Text(Depot depot, RestockPlan plan, Van van)
+    public static string Text(Tonight t, Van van)
     {
         var text = new StringBuilder();
-        foreach (var line in Lines(depot, plan, van))
+        foreach (var line in Lines(t, van))
         {
             text.Append(Harmless.Line(line).TrimEnd()).Append('\n');
         }
@@ -27,35 +38,32 @@ public static class PickSheet
     }
 
     /// <summary>All vans in one self-contained HTML file, a page each when printed.</summary>
-    public static string Html(Depot depot, RestockPlan plan)
+    public static string Html(Tonight t)
     {
-        var html = new StringBuilder();
-        html.Append("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\"/>\n");
-        html.Append($"<title>{Safe($"{depot.Setup.Depot.Name}, to load for {View.Day(plan.Date)}")}</title>\n");
-        html.Append("<style>\nbody { font: 11pt/1.35 sans-serif; color: #000; background: #fff; margin: 1.5em; }\nsection { break-after: page; margin-bottom: 2em; }\nsection:last-child { break-after: auto; }\n");
-        html.Append("h1 { font-size: 15pt; margin: 0 0 .2em; }\ntable { border-collapse: collapse; width: 100%; }\nth, td { border-bottom: 1px solid #000; padding: .25em .4em; text-align: left; vertical-align: top; }\nth.n, td.n { text-align: right; }\ntd.t { width: 1.6em; border: 1px solid #000; }\n@page { margin: 15mm; }\n</style>\n</head>\n<body>\n");
-        foreach (var van in depot.Setup.Vans)
+        var page = new HtmlPage($"{t.Depot.Setup.Depot.Name}, to load for {Spell.Day(t.Plan.Date)}", Style);
+        foreach (var van in t.Depot.Setup.Vans)
         {
-            Section(html, depot, plan, van);
+            page.Add($"<section>\n<h1>{HtmlPage.Safe($"{van.Code} {van.Name}, bay {van.Bay}")}</h1>");
+            page.Add($"<p>{HtmlPage.Safe($"{t.Depot.Setup.Depot.Name}: to load for {Spell.Day(t.Plan.Date)}")}</p>");
+            page.Table(Heads, StowOrder.ToTake(t.Depot, t.Plan, van.Code).Select(Row));
+            foreach (var line in Below(t, van).Where(b => b.Length > 0))
+            {
+                page.Add($"<p>{HtmlPage.Safe(line)}</p>");
+            }
+
+            page.Add("</section>");
         }
 
-        return html.Append("</body>\n</html>\n").ToString();
+        return page.End();
     }
 
-    /// <summary>The van's lines with anything to take, in stow order: what lies deepest is named first in the items file, and loaded first.</summary>
-    public static IReadOnlyList<RestockLine> ToTake(Depot depot, RestockPlan plan, Van van)
+    private static IEnumerable<string> Lines(Tonight t, Van van)
     {
-        var order = depot.Setup.Items.OrderBy(i => depot.Setup.Stows[i.Stow]).Select((i, n) => (i.Code, n)).ToDictionary(i => i.Code, i => i.n);
-        return [.. plan.Lines.Where(l => l.Van.Code == van.Code && l.Units > 0).OrderBy(l => order[l.Item.Code])];
-    }
-
-    private static IEnumerable<string> Lines(Depot depot, RestockPlan plan, Van van)
-    {
-        yield return $"{Fit(depot.Setup.Depot.Name, 50).TrimEnd()}: TO LOAD for {View.Day(plan.Date)}";
+        yield return $"{Fit(t.Depot.Setup.Depot.Name, 50).TrimEnd()}: TO LOAD for {Spell.Day(t.Plan.Date)}";
         yield return Fit($"Bay {van.Bay}  {van.Code} {van.Name}", Columns);
         yield return "";
         var stow = "";
-        foreach (var l in ToTake(depot, plan, van))
+        foreach (var l in StowOrder.ToTake(t.Depot, t.Plan, van.Code))
         {
             if (l.Item.Stow != stow)
             {
@@ -71,81 +79,37 @@ public static class PickSheet
             }
         }
 
-        foreach (var line in Below(depot, plan, van).SelectMany(b => Sheet.Wrap(b, 76).Select((w, i) => i == 0 ? w : "  " + w)))
+        foreach (var line in Below(t, van).SelectMany(b => Cells.Wrap(b, 76).Select((w, i) => i == 0 ? w : "  " + w)))
         {
             yield return line;
         }
     }
 
-    private static IEnumerable<string> Below(Depot depot, RestockPlan plan, Van van)
+    private static IEnumerable<string> Below(Tonight t, Van van)
     {
-        if (ToTake(depot, plan, van).Count == 0)
-        {
-            yield return "Nothing to load.";
-        }
-
-        yield return "";
-        foreach (var l in plan.Lines.Where(l => l.Van.Code == van.Code && l.Short > 0))
-        {
-            yield return $"SHORT {l.Short} {l.Item.Description}: the depot has no more.";
-        }
-
+        var (depot, plan) = (t.Depot, t.Plan);
         var weight = plan.Weight(van.Code);
-        foreach (var cut in weight.Cut)
-        {
-            yield return $"CUT {cut.Units} {cut.Item.Description}: too heavy for this van.";
-        }
-
-        yield return $"Weight: {WeightWords.Of(depot.Setup.Units, weight)}.";
-        foreach (var lack in KitCheck.MissingOf(depot, van.Code))
-        {
-            yield return $"KIT bring {lack.Missing} {lack.Piece.Description}.";
-        }
-
-        var state = Readiness.Of(depot, van);
-        yield return $"Van: {WallWords.Morning(state)}.";
-        yield return "Lift heavy cartons with two; ladder tied. This sheet does not say that the van is safe.";
+        return
+        [
+            .. StowOrder.ToTake(depot, plan, van.Code).Count == 0 ? new[] { "Nothing to load." } : [],
+            "",
+            .. plan.Lines.Where(l => l.Van.Code == van.Code && l.Short > 0).Select(l => $"SHORT {l.Short} {l.Item.Description}: the depot has no more."),
+            .. weight.Cut.Select(c => $"CUT {c.Units} {c.Item.Description}: too heavy for this van."),
+            $"Weight: {WeightWords.Of(depot.Setup.Units, weight)}.",
+            .. KitCheck.MissingOf(depot, van.Code).Select(m => $"KIT bring {m.Missing} {m.Piece.Description}."),
+            $"Van: {WallWords.Morning(t.Van(van.Code))}.",
+            "Lift heavy cartons with two; ladder tied. This sheet does not say that the van is safe.",
+        ];
     }
 
-    private static IEnumerable<string> Amounts(RestockLine l)
-    {
-        if (l.Sealed > 0)
-        {
-            yield return $"{l.Sealed} sealed";
-        }
+    private static IEnumerable<string> Amounts(RestockLine l) =>
+        new[] { (l.Sealed, "sealed"), (l.FromBin, "from the bin"), (l.FromOpened, "of an opened one") }.Where(a => a.Item1 > 0).Select(a => $"{a.Item1} {a.Item2}");
 
-        if (l.FromBin > 0)
-        {
-            yield return $"{l.FromBin} from the bin";
-        }
+    private static string Row(RestockLine l) =>
+        $"<td class=\"t\"></td><td>{HtmlPage.Safe(l.Item.Stow)}</td><td>{HtmlPage.Safe($"{l.Item.Code} {l.Item.Description}")}</td>"
+        + string.Concat(new[] { l.Sealed, l.FromBin, l.FromOpened }.Select(n => $"<td class=\"n\">{Blank(n)}</td>"));
 
-        if (l.FromOpened > 0)
-        {
-            yield return $"{l.FromOpened} of an opened one";
-        }
-    }
-
-    private static void Section(StringBuilder html, Depot depot, RestockPlan plan, Van van)
-    {
-        html.Append($"<section>\n<h1>{Safe($"{van.Code} {van.Name}, bay {van.Bay}")}</h1>\n<p>{Safe($"{depot.Setup.Depot.Name}: to load for {View.Day(plan.Date)}")}</p>\n");
-        html.Append("<table>\n<thead><tr><th></th><th>Where</th><th>Item</th><th class=\"n\">Sealed cartons</th><th class=\"n\">From the bin</th><th class=\"n\">From an opened carton</th></tr></thead>\n<tbody>\n");
-        foreach (var l in ToTake(depot, plan, van))
-        {
-            html.Append($"<tr><td class=\"t\"></td><td>{Safe(l.Item.Stow)}</td><td>{Safe($"{l.Item.Code} {l.Item.Description}")}</td><td class=\"n\">{Blank(l.Sealed)}</td><td class=\"n\">{Blank(l.FromBin)}</td><td class=\"n\">{Blank(l.FromOpened)}</td></tr>\n");
-        }
-
-        html.Append("</tbody>\n</table>\n");
-        foreach (var line in Below(depot, plan, van).Where(b => b.Length > 0))
-        {
-            html.Append($"<p>{Safe(line)}</p>\n");
-        }
-
-        html.Append("</section>\n");
-    }
-
-    private static string Blank(int number) => number == 0 ? "" : number.ToString(System.Globalization.CultureInfo.InvariantCulture);
-
-    private static string Safe(string text) => WebUtility.HtmlEncode(Harmless.Line(text));
+    private static string Blank(int number) => number == 0 ? "" : number.ToString(CultureInfo.InvariantCulture);
 
     private static string Fit(string text, int columns) => (text.Length > columns ? text[..columns] : text).PadRight(columns);
 }

@@ -1,3 +1,5 @@
+using Closeout.Facts;
+using Closeout.Screens.Parts;
 using Terminal.Gui.Drawing;
 using Terminal.Gui.Drivers;
 using Terminal.Gui.Input;

@@ -1,5 +1,6 @@
 using System.Security.Cryptography;
 using System.Text;
+using Closeout.Screens.Parts;
 using LiteDB;
 
 namespace Closeout.Store;

@@ -1,4 +1,6 @@
 using System.Security.Cryptography;
+using Closeout.Facts;
+using Closeout.Restock;
 using Closeout.Words;
 
 namespace Closeout.Store;

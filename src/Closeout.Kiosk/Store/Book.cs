@@ -141,7 +141,7 @@ public sealed class Book
     /// <summary>Takes the lock, reads what others wrote, and opens the page that follows from it.</summary>
     /// <returns>The refusal; null: this book stands at the new page.</returns>
     /// <exception cref="BookException">It could not be written: nothing was.</exception>
-    public Refusal? Turn(Func<Depot, (PageOpened? Page, Refusal? Refusal)> decide, DateTimeOffset at)
+    public Refusal? Turn(Func<Depot, Decision> decide, DateTimeOffset at)
     {
         using (var held = BookLock.Take(folder.Lock))
         {

@@ -116,7 +116,7 @@ public static class BookCheck
             return $"{path}:1: entry {page.Entries[0].Number} follows entry {before.Number} of the page before: there is a hole.";
         }
 
-        return before.Ledger.Balances.ToHashSet().SetEquals(((PageOpened)page.Entries[0].Entry).Carried.Balances)
+        return before.Stock.Ledger.Balances.ToHashSet().SetEquals(((PageOpened)page.Entries[0].Entry).Carried.Balances)
             ? null
             : $"{path}:1: the balances carried forward are not those that the page before ended with.";
     }
@@ -142,12 +142,12 @@ public static class BookCheck
 
     private static string? Ledger(string path, Depot depot)
     {
-        foreach (var (item, sum) in depot.Ledger.Unbalanced)
+        foreach (var (item, sum) in depot.Stock.Ledger.Unbalanced)
         {
             return $"{path}: the ledger does not balance: the units of {item} over all places sum to {sum}, not 0.";
         }
 
-        foreach (var below in depot.Ledger.BelowZero)
+        foreach (var below in depot.Stock.Ledger.BelowZero)
         {
             return $"{path}: {below.Place} holds {below.Units} of {below.Item}: less than nothing.";
         }

@@ -72,7 +72,7 @@ internal sealed partial class SalvagedBook(DateTimeOffset now, Func<string, bool
 
         try
         {
-            var ledger = Depot.Open(line.Read.Recorded).Ledger;
+            var ledger = Depot.Open(line.Read.Recorded).Stock.Ledger;
             if (ledger.Unbalanced.Any() || ledger.BelowZero.Any())
             {
                 return "the balances that it carries forward cannot be";
@@ -123,7 +123,7 @@ internal sealed partial class SalvagedBook(DateTimeOffset now, Func<string, bool
             Kept++;
             if (line.Read.Recorded.Entry is DamageFound found)
             {
-                incidents[found.Number] = depot.Incidents;
+                incidents[found.Number] = depot.Vans.Incidents;
             }
 
             Counted(recorded.Entry);
@@ -140,7 +140,7 @@ internal sealed partial class SalvagedBook(DateTimeOffset now, Func<string, bool
     private string? Missing(Entry entry) => entry switch
     {
         PhotoAttached p when !isThere(p.Sha256) => $"its picture {p.Sha256} is gone or damaged",
-        IncidentClosed c when !incidents.ContainsKey(c.Number) && c.Number > depot!.Incidents - incidents.Count => $"incident {c.Number} is lost",
+        IncidentClosed c when !incidents.ContainsKey(c.Number) && c.Number > depot!.Vans.Incidents - incidents.Count => $"incident {c.Number} is lost",
         _ => null,
     };
 
@@ -148,7 +148,7 @@ internal sealed partial class SalvagedBook(DateTimeOffset now, Func<string, bool
     private Entry Following(Entry entry) => entry switch
     {
         OverrideWithdrawn w => w with { Number = Renumbered(w.Number) },
-        DamageFound d => d with { Number = depot!.Incidents + 1 },
+        DamageFound d => d with { Number = depot!.Vans.Incidents + 1 },
         IncidentClosed c => c with { Number = incidents.GetValueOrDefault(c.Number, c.Number) },
         _ => entry,
     };
@@ -187,7 +187,7 @@ internal sealed partial class SalvagedBook(DateTimeOffset now, Func<string, bool
         }
     }
 
-    private void Owe(Place place, Code<Item> item, int counted) => owed[(place, item)] = counted - depot!.Ledger.Units(place, item);
+    private void Owe(Place place, Code<Item> item, int counted) => owed[(place, item)] = counted - depot!.Stock.Ledger.Units(place, item);
 
     /// <summary>Writes down what was lost, and brings the balances to those that the next page carried forward.</summary>
     /// <param name="carried">Null: no page tells them.</param>
@@ -209,17 +209,17 @@ internal sealed partial class SalvagedBook(DateTimeOffset now, Func<string, bool
     private List<Move> ByCarried(IReadOnlyList<Balance> carried)
     {
         var target = carried.ToDictionary(b => (b.Place, b.Item), b => b.Units);
-        return [.. depot!.Ledger.Balances.Select(b => (b.Place, b.Item)).Union(target.Keys)
+        return [.. depot!.Stock.Ledger.Balances.Select(b => (b.Place, b.Item)).Union(target.Keys)
             .Where(k => k.Place != Place.Unexplained)
             .OrderBy(k => k.Item).ThenBy(k => k.Place.Kind).ThenBy(k => k.Place.Van)
-            .SelectMany(k => Move.Signed(k.Item, target.GetValueOrDefault(k) - depot.Ledger.Units(k.Place, k.Item), Place.Unexplained, k.Place))];
+            .SelectMany(k => Move.Signed(k.Item, target.GetValueOrDefault(k) - depot.Stock.Ledger.Units(k.Place, k.Item), Place.Unexplained, k.Place))];
     }
 
     private List<Move> ByCounts()
     {
         var moves = owed.OrderBy(o => o.Key.Item).ThenBy(o => o.Key.Place.Kind).ThenBy(o => o.Key.Place.Van)
             .SelectMany(o => Move.Signed(o.Key.Item, o.Value, Place.Unexplained, o.Key.Place)).ToList();
-        moves.AddRange(depot!.Ledger.Post(moves).BelowZero.OrderBy(b => b.Item).ThenBy(b => b.Place.Kind).ThenBy(b => b.Place.Van)
+        moves.AddRange(depot!.Stock.Ledger.Post(moves).BelowZero.OrderBy(b => b.Item).ThenBy(b => b.Place.Kind).ThenBy(b => b.Place.Van)
             .SelectMany(b => Move.Signed(b.Item, -b.Units, Place.Unexplained, b.Place)).ToList());
         return moves;
     }

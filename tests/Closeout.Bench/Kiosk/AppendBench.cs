@@ -1,7 +1,8 @@
 using Closeout.Bench.Plan;
 using Closeout.Facts;
+using Closeout.Rules;
 using Closeout.Screens;
-using Closeout.Shifts;
+using Closeout.Shifts.Steps;
 using Closeout.Store;
 
 namespace Closeout.Bench.Kiosk;
@@ -74,7 +75,7 @@ public static class AppendBench
 
     private static CountLeftover Count(Code<Van> van, Code<Item> item, int n) => new(van, item, null, 0, n % 9, Installed: 0, Sure: true);
 
-    private static void Tell(Desk desk, Command command)
+    private static void Tell(Desk desk, ICommand command)
     {
         if (desk.Record(command) is { } refusal)
         {
@@ -83,7 +84,7 @@ public static class AppendBench
     }
 
     /// <summary>The bytes that the command's entry takes in the page.</summary>
-    private static byte[] LastLine(BookFolder folder, Desk desk, Command command)
+    private static byte[] LastLine(BookFolder folder, Desk desk, ICommand command)
     {
         var page = folder.Page(desk.Depot.Date);
         var before = new FileInfo(page).Length;

@@ -1,7 +1,8 @@
 using Closeout.DayBook;
 using Closeout.Facts;
+using Closeout.Rules;
 using Closeout.Screens;
-using Closeout.Shifts;
+using Closeout.Shifts.Steps;
 using Closeout.Store;
 using Closeout.Turning;
 using LiteDB;
@@ -103,7 +104,7 @@ public static class OpeningBench
                 Tell(desk, new CountLeftover(van.Code, item.Code, null, 1, 2, Installed: 1, Sure: true));
             }
 
-            Command[] rest = [new ConfirmLeftovers(van.Code), new ConfirmCardboard(van.Code), new LogMileage(van.Code, null), new ConfirmDamage(van.Code, None: true), new ConfirmKit(van.Code)];
+            ICommand[] rest = [new ConfirmLeftovers(van.Code), new ConfirmCardboard(van.Code), new LogMileage(van.Code, null), new ConfirmDamage(van.Code, None: true), new ConfirmKit(van.Code)];
             Array.ForEach(rest, c => Tell(desk, c));
             if (desk.Depot.Shift(van.Code)!.Step == Step.Weekly)
             {
@@ -151,7 +152,7 @@ public static class OpeningBench
 
     private static long Size(string folder) => new DirectoryInfo(folder).EnumerateFiles("*", SearchOption.AllDirectories).Sum(f => f.Length);
 
-    private static void Tell(Desk desk, Command command)
+    private static void Tell(Desk desk, ICommand command)
     {
         var refusal = desk.Record(command);
         if (refusal is { AskAgain: true } && command is LogMileage miles)

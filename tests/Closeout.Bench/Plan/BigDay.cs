@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using Closeout.Facts;
 
 namespace Closeout.Bench.Plan;
 

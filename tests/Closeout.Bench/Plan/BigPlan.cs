@@ -2,6 +2,7 @@ using Closeout.DayBook;
 using Closeout.Facts;
 using Closeout.Files;
 using Closeout.Restock;
+using Closeout.Screens.Steps;
 using Closeout.Turning;
 
 namespace Closeout.Bench.Plan;
@@ -11,7 +12,7 @@ public static class BigPlan
 {
     public static DayGiven Read(string folder)
     {
-        var day = DayFolder.Read(folder);
+        var day = DayFolder.Read(folder, StepPages.Evening);
         return day.Given ?? throw new InvalidOperationException(string.Join('\n', day.Findings.Problems.Take(5)));
     }
 

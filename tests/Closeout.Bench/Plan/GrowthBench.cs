@@ -1,5 +1,6 @@
 using System.Diagnostics;
 using Closeout.DayBook;
+using Closeout.Facts;
 using Closeout.Restock;
 
 namespace Closeout.Bench.Plan;

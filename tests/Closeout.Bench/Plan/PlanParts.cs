@@ -10,7 +10,7 @@ public static class PlanParts
     public static void Tell(Depot depot, RestockPlan plan, int rounds)
     {
         var history = VisitHistory.Of(depot);
-        var booked = depot.Bookings.Where(b => b.Date == plan.Date).ToLookup(b => b.Van);
+        var booked = depot.Planning.Bookings.Where(b => b.Date == plan.Date).ToLookup(b => b.Van);
         var uses = new List<BookedDemand>();
         var portions = new List<Portion[]>();
         var items = plan.Lines.GroupBy(l => l.Item).Select(g => (Lines: g.ToArray(), Shelf: plan.Shelf.First(s => s.Item == g.Key))).ToList();
@@ -21,7 +21,7 @@ public static class PlanParts
             () => WorkingDays.Of(depot),
             () => EachPair(depot, (van, item) =>
             {
-                depot.Ledger.Aboard(van.Code, item);
+                depot.Stock.Ledger.Aboard(van.Code, item);
                 depot.Setup.Limit(van.Code, item);
                 depot.Shift(van.Code);
             }),

@@ -1,5 +1,6 @@
 using Closeout.Facts;
 using Closeout.Restock;
+using Closeout.Rules;
 
 namespace Closeout.Bench.Plan;
 
@@ -30,8 +31,8 @@ public static class SolverBench
             g.First().Item,
             [.. g.Select(l => new Claim(l.Need, l.Aboard, l.Demand.Above))],
             [.. g.Select(l => l.High)],
-            depot.Ledger.Units(Place.Bin, g.Key),
-            depot.Ledger.Units(Place.Shelf, g.Key) / g.First().Item.UnitsPerCarton)).ToList();
+            depot.Stock.Ledger.Units(Place.Bin, g.Key),
+            depot.Stock.Ledger.Units(Place.Shelf, g.Key) / g.First().Item.UnitsPerCarton)).ToList();
         Told.Line($"## Sharing and packing against CP-SAT (OR-Tools 9.15.6755), {Vans} vans, {Each} items of each row");
         Told.Row($"items", $"vans that need", $"proved and equal", $"not proved", $"CP-SAT better", $"CP-SAT / ours, median", $"least", $"most", $"solver's own time / ours, median", $"all items together", $"our microseconds an item");
         Told.Row($"---", $"---", $"---", $"---", $"---", $"---", $"---", $"---", $"---", $"---", $"---");

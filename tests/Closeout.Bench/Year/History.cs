@@ -1,5 +1,7 @@
+using Closeout.DayBook;
 using Closeout.Facts;
 using Closeout.Restock;
+using Closeout.Screens.Parts;
 
 namespace Closeout.Bench.Year;
 

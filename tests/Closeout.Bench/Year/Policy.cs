@@ -1,4 +1,5 @@
 using Closeout.Restock;
+using Closeout.Screens.Parts;
 
 namespace Closeout.Bench.Year;
 

@@ -1,4 +1,6 @@
 using Closeout.Facts;
+using Closeout.Screens.Forms;
+using Closeout.Screens.Parts;
 
 namespace Closeout.Bench.Year;
 

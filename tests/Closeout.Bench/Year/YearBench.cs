@@ -1,6 +1,9 @@
 using System.Globalization;
 using Closeout.Bench.Plan;
 using Closeout.Facts;
+using Closeout.Restock;
+using Closeout.Screens.Parts;
+using Closeout.Shifts.Steps;
 
 namespace Closeout.Bench.Year;
 

@@ -1,5 +1,7 @@
 using System.Globalization;
 using Closeout.Faults.Machine;
+using Closeout.Restock;
+using Closeout.Screens.Forms;
 using Closeout.Store;
 using Closeout.Tests;
 

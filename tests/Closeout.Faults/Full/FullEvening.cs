@@ -1,5 +1,6 @@
 using Closeout.Faults.Machine;
 using Closeout.Screens;
+using Closeout.Screens.Parts;
 using Closeout.Store;
 
 namespace Closeout.Faults.Full;

@@ -1,5 +1,6 @@
 using Closeout.Facts;
 using Closeout.Files;
+using Closeout.Screens.Steps;
 
 namespace Closeout.Faults.Fuzz;
 
@@ -82,7 +83,7 @@ internal sealed class CsvFuzz : IFuzzed
 
     private static void Evening(string folder, Known<Van> vans, Known<Technician> crew, Known<Item> items, Known<KitPiece> kit, Findings findings)
     {
-        var rows = EveningFile.Read(folder, vans, crew, items, kit, findings);
+        var rows = EveningFile.Read(folder, StepPages.Evening, new(vans, crew, items, kit), findings);
         if (!findings.AreFaults)
         {
             _ = EveningAnswers.Of(rows);

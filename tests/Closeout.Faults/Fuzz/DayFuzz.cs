@@ -3,11 +3,12 @@ using Closeout.Commands;
 using Closeout.DayBook;
 using Closeout.Facts;
 using Closeout.Files;
-using Closeout.Restock;
-using Closeout.Screens;
+using Closeout.Rules;
+using Closeout.Screens.Steps;
 using Closeout.Store;
 using Closeout.Turning;
 using Closeout.Vans;
+using Closeout.Words;
 
 namespace Closeout.Faults.Fuzz;
 
@@ -38,7 +39,7 @@ internal sealed class DayFuzz : IFuzzed
         File.WriteAllBytes(path, input);
         try
         {
-            if (DayFolder.Read(folder) is not { Given: { } given } day)
+            if (DayFolder.Read(folder, StepPages.Evening) is not { Given: { } given } day)
             {
                 return "told as faults";
             }
@@ -52,7 +53,7 @@ internal sealed class DayFuzz : IFuzzed
                 throw new InvalidOperationException("the page's line does not come back as it was written");
             }
 
-            _ = WallText.Of(depot, RestockPlan.For(depot));
+            _ = WallText.Of(new(depot));
             // Those that look back ask an archive; here is none, so they are given what the page alone tells.
             _ = new[] { "restock", "shelf", "cardboard", "mileage", "wall", "accuracy", "kit" }.Sum(name => Output.Files[name](depot, null!).Length);
             _ = RecyclingCsv.Totals(depot.Setup.Depot, [.. RecyclingTotals.Tonight(depot)]).Length + IncidentsCsv.Write(IncidentLog.Of(depot)).Length + MileageLogCsv.Write(depot, [.. MileageLog.Of(depot)]).Length;

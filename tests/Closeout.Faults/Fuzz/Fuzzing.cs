@@ -1,4 +1,5 @@
 using Closeout.Faults.Machine;
+using Closeout.Screens.Steps;
 using Closeout.Store;
 
 namespace Closeout.Faults.Fuzz;
@@ -38,12 +39,12 @@ public static class Fuzzing
         var book = new BookFolder(folder);
         var day = folder + "-day";
         ShortDay.Write(day);
-        var given = Files.DayFolder.Read(day).Given!;
+        var given = Files.DayFolder.Read(day, StepPages.Evening).Given!;
         var kiosk = new Screens.KioskSession(new Desk(Book.OpenPage(book, null, given.FirstPage(rehearsal: true), DateTimeOffset.UnixEpoch), TimeProvider.System), new Archive(book), new Attachments(book));
         var typist = new Typist(new Random(1), ["B1", "B4", "B6"]);
         while (!typist.IsDone(kiosk.Desk.Depot))
         {
-            foreach (var key in Screens.Keystroke.Parse(typist.Next(kiosk)))
+            foreach (var key in Screens.Parts.Keystroke.Parse(typist.Next(kiosk)))
             {
                 kiosk.Press(key);
             }

@@ -2,6 +2,8 @@ using System.Text;
 using Closeout.Faults.Machine;
 using Closeout.Files;
 using Closeout.Screens;
+using Closeout.Screens.Parts;
+using Closeout.Screens.Steps;
 using Closeout.Store;
 
 namespace Closeout.Faults.Fuzz;
@@ -22,7 +24,7 @@ internal sealed class KeysFuzz(string temp) : IFuzzed
     {
         using var folder = new Closeout.Tests.TempFolder();
         ShortDay.Write(folder.Path);
-        return DayFolder.Read(folder.Path).Given!;
+        return DayFolder.Read(folder.Path, StepPages.Evening).Given!;
     });
 
     private KioskSession? kiosk;

@@ -1,3 +1,4 @@
+using Closeout.Files;
 using Closeout.Tests;
 
 namespace Closeout.Faults.Fuzz;

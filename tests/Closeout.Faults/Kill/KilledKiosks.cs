@@ -1,6 +1,7 @@
 using System.Diagnostics;
 using Closeout.Faults.Machine;
-using Closeout.Screens;
+using Closeout.Faults.Power;
+using Closeout.Screens.Parts;
 using Closeout.Store;
 using Closeout.Tests;
 

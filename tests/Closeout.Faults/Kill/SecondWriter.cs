@@ -1,7 +1,7 @@
 using System.Diagnostics;
 using System.Globalization;
 using Closeout.Faults.Machine;
-using Closeout.Shifts;
+using Closeout.Shifts.Steps;
 using Closeout.Store;
 
 namespace Closeout.Faults.Kill;

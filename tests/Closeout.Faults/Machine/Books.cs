@@ -2,6 +2,7 @@ using System.Text.Json;
 using Closeout.Commands;
 using Closeout.Facts;
 using Closeout.Files;
+using Closeout.Screens.Steps;
 using Closeout.Store;
 using Closeout.Tests;
 using Closeout.Turning;
@@ -11,7 +12,7 @@ namespace Closeout.Faults.Machine;
 /// <summary>Books of the sample day, and what can be read of them afterwards.</summary>
 internal static class Books
 {
-    private static readonly Lazy<DayGiven> Sample = new(() => DayFolder.Read(Repository.SampleDay).Given!);
+    private static readonly Lazy<DayGiven> Sample = new(() => DayFolder.Read(Repository.SampleDay, StepPages.Evening).Given!);
 
     public static DayGiven Day => Sample.Value;
 

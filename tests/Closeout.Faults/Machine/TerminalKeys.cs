@@ -1,4 +1,4 @@
-using Closeout.Screens;
+using Closeout.Screens.Parts;
 
 namespace Closeout.Faults.Machine;
 

@@ -2,6 +2,8 @@ using System.Globalization;
 using Closeout.DayBook;
 using Closeout.Facts;
 using Closeout.Screens;
+using Closeout.Screens.Parts;
+using Closeout.Screens.Steps;
 
 namespace Closeout.Faults.Machine;
 
@@ -24,12 +26,12 @@ internal sealed class Typist(Random random, IReadOnlyList<string>? vans = null)
         {
             WallScreen => $"{Open(kiosk.Desk.Depot)[random.Next(Open(kiosk.Desk.Depot).Count)].Code}{{Enter}}",
             WhoScreen => $"{Technician(kiosk.Desk.Depot)}{{Enter}}",
-            CloseoutScreen { At: Step.Closed } => "{Escape}",
+            CloseoutScreen { Question.At: Step.Closed } => "{Escape}",
             // Asked again: the same answer once more. Refused: out, and in again to a fresh form.
-            CloseoutScreen { Doubted: not null } => "{Enter}",
+            CloseoutScreen { Question.Doubted: not null } => "{Enter}",
             CloseoutScreen when tries % 4 == 3 => "{Escape}",
-            CloseoutScreen s when tries > 4 => Plain(s),
-            CloseoutScreen s => Answer(kiosk.Desk.Depot, s),
+            CloseoutScreen s when tries > 4 => Plain(s.Question),
+            CloseoutScreen s => Answer(kiosk.Desk.Depot, s.Question),
             _ => "{Escape}",
         };
     }
@@ -39,7 +41,7 @@ internal sealed class Typist(Random random, IReadOnlyList<string>? vans = null)
 
     private string Technician(Depot depot) => depot.Setup.Crew[random.Next(depot.Setup.Crew.Count)].Code.Text;
 
-    private string Answer(Depot depot, CloseoutScreen s) => (s.At, random.Next(10)) switch
+    private string Answer(Depot depot, Question s) => (s.At, random.Next(10)) switch
     {
         (Step.Leftovers, 0) when random.Next(10) == 0 => "**",
         (Step.Leftovers, < 4) => $"{random.Next(3)}{{Enter}}{random.Next(6)}{{Enter}}{random.Next(9)}{{Enter}}",
@@ -54,7 +56,7 @@ internal sealed class Typist(Random random, IReadOnlyList<string>? vans = null)
     };
 
     /// <summary>What gets on at any question.</summary>
-    private static string Plain(CloseoutScreen s) => s.At switch
+    private static string Plain(Question s) => s.At switch
     {
         _ when s.IsReport => "{Escape}",
         Step.Leftovers when s.Item is null => "*",
@@ -64,6 +66,6 @@ internal sealed class Typist(Random random, IReadOnlyList<string>? vans = null)
         _ => "=",
     };
 
-    private string Miles(Depot depot, CloseoutScreen s) =>
+    private string Miles(Depot depot, Question s) =>
         Math.Floor(depot.Van(s.Van).OdometerMi + random.Next(5, 90)).ToString(CultureInfo.InvariantCulture);
 }

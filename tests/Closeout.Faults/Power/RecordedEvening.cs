@@ -1,6 +1,8 @@
 using System.Globalization;
+using Closeout.Commands;
 using Closeout.Faults.Machine;
 using Closeout.Screens;
+using Closeout.Screens.Parts;
 using Closeout.Store;
 using Closeout.Turning;
 

@@ -2,6 +2,8 @@ using Closeout.Cardboard;
 using Closeout.DayBook;
 using Closeout.Faults.Machine;
 using Closeout.Rules;
+using Closeout.Screens.Forms;
+using Closeout.Screens.Parts;
 using Closeout.Store;
 
 namespace Closeout.Faults.Power;

@@ -2,6 +2,8 @@ using System.Diagnostics;
 using System.Globalization;
 using System.Text;
 using System.Text.RegularExpressions;
+using Closeout.Facts;
+using Closeout.Screens.Parts;
 
 namespace Closeout.Faults.Power;
 

@@ -1,6 +1,8 @@
 using System.Diagnostics;
 using System.Globalization;
-using Closeout.Shifts;
+using Closeout.Facts;
+using Closeout.Rules;
+using Closeout.Shifts.Steps;
 using Closeout.Store;
 
 namespace Closeout.Faults.Processes;
@@ -34,7 +36,7 @@ internal static class Appending
         Console.ReadLine();
     }
 
-    private static void Tell(Desk desk, Command command)
+    private static void Tell(Desk desk, ICommand command)
     {
         if (desk.Record(command) is { } refusal)
         {

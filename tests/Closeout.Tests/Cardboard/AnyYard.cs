@@ -1,10 +1,11 @@
 using Closeout.Cardboard;
+using Closeout.Commands;
 using Closeout.DayBook;
 using Closeout.Facts;
 using Closeout.Leads;
 using Closeout.Restock;
 using Closeout.Rules;
-using Closeout.Shifts;
+using Closeout.Shifts.Steps;
 using Closeout.Vans;
 using CsCheck;
 
@@ -17,13 +18,13 @@ public abstract record YardDeed;
 public sealed record GoOn(Code<Van> Van) : YardDeed;
 
 /// <summary>A command of a close-out.</summary>
-public sealed record Say(Command Command) : YardDeed;
+public sealed record Say(ICommand Command) : YardDeed;
 
 /// <summary>A command of the yard.</summary>
-public sealed record AtTheYard(YardCommand Command) : YardDeed;
+public sealed record AtTheYard(ICommand Command) : YardDeed;
 
 /// <summary>A lead's command of a van.</summary>
-public sealed record AtTheVan(VanCommand Command) : YardDeed;
+public sealed record AtTheVan(ICommand Command) : YardDeed;
 
 /// <summary>A lead opens a signed close-out again.</summary>
 public sealed record Anew(Code<Van> Van) : YardDeed;
@@ -72,12 +73,12 @@ internal static class AnyYard
     /// <summary>What a deed comes to by the real rules.</summary>
     public static Decision Decide(Depot depot, YardDeed deed) => deed switch
     {
-        GoOn d => Decider.Decide(depot, depot.Answer(d.Van)),
-        Say d => Decider.Decide(depot, d.Command),
-        AtTheYard d => YardDecider.Decide(depot, d.Command),
-        AtTheVan d => VanDesk.Decide(depot, d.Command),
-        Anew d => LeadDecider.Decide(depot, new Reopen(d.Van, "counted anew", Tiny.Lead)),
-        OpenCarton d => StockDecider.Decide(depot, new LoadVan(d.Van, [new(Tiny.Lamp.Code, 0, d.Loose)], null)),
+        GoOn d => depot.Answer(d.Van).Decide(depot),
+        Say d => d.Command.Decide(depot),
+        AtTheYard d => d.Command.Decide(depot),
+        AtTheVan d => d.Command.Decide(depot),
+        Anew d => new Reopen(d.Van, "counted anew", Tiny.Lead).Decide(depot),
+        OpenCarton d => new LoadVan(d.Van, [new(Tiny.Lamp.Code, 0, d.Loose)], null).Decide(depot),
         _ => throw new InvalidOperationException($"no such deed: {deed}"),
     };
 

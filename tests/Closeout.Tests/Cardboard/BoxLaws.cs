@@ -1,6 +1,7 @@
 using Closeout.Cardboard;
 using Closeout.DayBook;
 using Closeout.Facts;
+using Closeout.Screens.Parts;
 using CsCheck;
 using FluentAssertions;
 using Xunit;

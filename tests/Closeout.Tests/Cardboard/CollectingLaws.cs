@@ -1,6 +1,7 @@
+using Closeout.Commands;
 using Closeout.DayBook;
 using Closeout.Facts;
-using Closeout.Shifts;
+using Closeout.Shifts.Steps;
 using CsCheck;
 using FluentAssertions;
 using Xunit;

@@ -1,6 +1,7 @@
 using Closeout.Cardboard;
 using Closeout.DayBook;
 using Closeout.Facts;
+using Closeout.Restock;
 using Closeout.Rules;
 using Closeout.Tests.Shifts;
 

@@ -1,3 +1,4 @@
+using Closeout.Facts;
 using Xunit;
 
 namespace Closeout.Tests.Commands;

@@ -1,5 +1,5 @@
 using Closeout.Commands;
-using Closeout.Shifts;
+using Closeout.Shifts.Steps;
 using Closeout.Store;
 using Closeout.Tests.Screens;
 using FluentAssertions;

@@ -63,7 +63,7 @@ public sealed class SampleDayTests
         using var temp = new TempFolder();
         Rehearse(temp, "out");
 
-        var ledger = Book.Open(new BookFolder(temp["out", "book"])).Depot.Ledger;
+        var ledger = Book.Open(new BookFolder(temp["out", "book"])).Depot.Stock.Ledger;
 
         ledger.Unbalanced.Should().BeEmpty();
         ledger.BelowZero.Should().BeEmpty();

@@ -81,8 +81,8 @@ public class FoldTests
             .Take(Loaded([today, tomorrow], [new(today, Tiny.B1, kind, 4), new(tomorrow, Tiny.B1, kind, 5)], [new(Tiny.Lamp.Code, 3, today)]))
             .Take(Loaded([tomorrow], [new(tomorrow, Tiny.B2, kind, 6)], null));
 
-        depot.Bookings.Should().Equal(new Booking(today, Tiny.B1, kind, 4), new Booking(tomorrow, Tiny.B2, kind, 6));
-        depot.Orders.Should().ContainSingle("the second folder says nothing of orders");
+        depot.Planning.Bookings.Should().Equal(new Booking(today, Tiny.B1, kind, 4), new Booking(tomorrow, Tiny.B2, kind, 6));
+        depot.Stock.Orders.Should().ContainSingle("the second folder says nothing of orders");
     }
 
     private static DayFolderLoaded Loaded(IReadOnlyList<DateOnly> dates, IReadOnlyList<Booking> bookings, IReadOnlyList<Order>? orders) =>

@@ -3,7 +3,7 @@ using Closeout.Cardboard;
 using Closeout.DayBook;
 using Closeout.Facts;
 using Closeout.Files;
-using Closeout.Shifts;
+using Closeout.Shifts.Steps;
 using Closeout.Store;
 using Closeout.Tests.Cardboard;
 using Closeout.Turning;

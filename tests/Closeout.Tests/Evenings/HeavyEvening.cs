@@ -1,7 +1,9 @@
 using Closeout.Commands;
+using Closeout.DayBook;
 using Closeout.Facts;
 using Closeout.Files;
 using Closeout.Restock;
+using Closeout.Screens.Steps;
 using Closeout.Store;
 using Closeout.Tests.Screens;
 using FluentAssertions;
@@ -21,7 +23,7 @@ public sealed class HeavyEvening : IDisposable
         {
             Setup = given.Setup with { Vans = [.. given.Setup.Vans.Select(v => payloads.FirstOrDefault(p => p.Van == v.Code.Text) is { Van: not null } p ? v with { PayloadLb = p.PayloadLb } : v)] },
         });
-        Rehearsal.Play(kiosk.Session.Desk, new Attachments(kiosk.Folder), EveningAnswers.Of(DayFolder.Read(Repository.SampleDay).Evening)).Should().BeEmpty();
+        Rehearsal.Play(kiosk.Session.Desk, new Attachments(kiosk.Folder), EveningAnswers.Of(DayFolder.Read(Repository.SampleDay, StepPages.Evening).Evening)).Should().BeEmpty();
         return kiosk;
     }
 
@@ -47,10 +49,10 @@ public sealed class HeavyEvening : IDisposable
     [Fact]
     public void The_sheet_says_what_was_cut_and_what_the_van_then_weighs()
     {
-        var sheet = PickSheet.Text(kiosk.Depot, Plan, kiosk.Depot.Setup.Van(new Code<Van>("B6")));
+        var sheet = PickSheet.Text(kiosk.Session.Desk.Tonight, kiosk.Depot.Setup.Van(new Code<Van>("B6")));
         sheet.Should().Contain("CUT 14 Shower head, fixed, 1.8 gpm: too heavy for this van.").And.Contain("Weight: aboard 42.1 lb, with this load 75.0 lb of 75.0 lb for stock (payload\n  525.0 lb less crew and kit 450.0 lb).");
         sheet.Split('\n').Should().OnlyContain(line => line.Length <= 80);
-        PickSheet.Html(kiosk.Depot, Plan).Should().Contain("<p>Weight: aboard 42.1 lb, with this load 75.0 lb of 75.0 lb for stock (payload 525.0 lb less crew and kit 450.0 lb).</p>");
+        PickSheet.Html(kiosk.Session.Desk.Tonight).Should().Contain("<p>Weight: aboard 42.1 lb, with this load 75.0 lb of 75.0 lb for stock (payload 525.0 lb less crew and kit 450.0 lb).</p>");
     }
 
     [Fact]

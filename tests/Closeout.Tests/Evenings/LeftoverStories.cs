@@ -1,4 +1,5 @@
 using Closeout.Facts;
+using Closeout.Tests.Shifts;
 using FluentAssertions;
 using Xunit;
 
@@ -107,7 +108,7 @@ public sealed class LeftoverStories
     {
         using var evening = Rehearsed.Evening("B1,T1,leftovers,sealed,LAMP,0", "B2,T2,leftovers,kept,LAMP,40", "B1,T1,leftovers,kept,LAMP,9", "B2,T2,leftovers,bin,LAMP,3", "B1,T1,leftovers,installed,HEAD,2");
 
-        evening.Depot.Ledger.Unbalanced.Should().BeEmpty();
-        evening.Depot.Ledger.BelowZero.Should().BeEmpty();
+        evening.Depot.Stock.Ledger.Unbalanced.Should().BeEmpty();
+        evening.Depot.Stock.Ledger.BelowZero.Should().BeEmpty();
     }
 }

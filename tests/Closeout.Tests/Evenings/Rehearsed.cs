@@ -37,7 +37,7 @@ internal sealed class Rehearsed : IDisposable
 
     public static Rehearsed With(string evening, params (string File, string? Text)[] files) => new([.. files, SmallDay.Evening(evening.Split('\n'))]);
 
-    public int Units(string place, string item = "LAMP") => Depot.Ledger.Balances.Where(b => b.Place.ToString() == place && b.Item == new Code<Item>(item)).Sum(b => b.Units);
+    public int Units(string place, string item = "LAMP") => Depot.Stock.Ledger.Balances.Where(b => b.Place.ToString() == place && b.Item == new Code<Item>(item)).Sum(b => b.Units);
 
     /// <summary>The rows of a file without its header.</summary>
     public string[] Rows(string csv) => File.ReadAllText(temp["out", csv + ".csv"]).Split("\r\n")[1..^1];

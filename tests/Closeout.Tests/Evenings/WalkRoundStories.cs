@@ -1,4 +1,5 @@
 using Closeout.Facts;
+using Closeout.Tests.Shifts;
 using Closeout.Vans;
 using FluentAssertions;
 using Xunit;

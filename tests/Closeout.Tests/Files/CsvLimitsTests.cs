@@ -2,6 +2,7 @@ using System.Diagnostics;
 using System.Text;
 using Closeout.DayBook;
 using Closeout.Files;
+using Closeout.Screens.Steps;
 using FluentAssertions;
 using Xunit;
 
@@ -23,7 +24,7 @@ public sealed class CsvLimitsTests
             file.SetLength(CsvLimits.MostBytes + 1);
         }
 
-        ReadDay.Faults(DayFolder.Read(folder)).Should().Equal("usage.csv:1:1: the file cannot be read: found 134217729 bytes, allowed is a readable CSV file of at most 134217728 bytes");
+        ReadDay.Faults(DayFolder.Read(folder, StepPages.Evening)).Should().Equal("usage.csv:1:1: the file cannot be read: found 134217729 bytes, allowed is a readable CSV file of at most 134217728 bytes");
     }
 
     [Theory]
@@ -132,7 +133,9 @@ public sealed class CsvLimitsTests
     public void A_hundred_thousand_pictures_of_a_walk_round_are_put_in_order_in_a_moment()
     {
         var begun = Stopwatch.StartNew();
-        var rows = Enumerable.Range(0, 100_000).Select(i => new EveningRow(i + 2, new("B1"), new("T1"), Step.Weekly, i == 0 ? "clean" : "photo", "", i == 0 ? "yes" : "a.png"));
+        var weekly = StepPages.Evening.Single(s => s.Step == Step.Weekly);
+        var (clean, photo) = (weekly.Fields.Single(f => f.Name == "clean"), weekly.Fields.Single(f => f.IsPhoto));
+        var rows = Enumerable.Range(0, 100_000).Select(i => new EveningRow(i + 2, new("B1"), new("T1"), weekly, i == 0 ? clean : photo, "", i == 0 ? "yes" : "a.png"));
 
         var answers = EveningAnswers.Of(rows);
 

@@ -111,8 +111,9 @@ public sealed class CsvShapeTests
 
         read.Given!.Stock.Select(b => (b.Place.ToString(), b.Item.Text)).Should().Contain([("shelf", "LAMP"), ("B1 sealed", "LAMP")]);
         read.Given.Setup.Limits.Should().ContainSingle().Which.Should().Match<VanLimit>(l => l.Van.Text == "B2" && l.Item.Text == "LAMP");
-        read.Given.Bookings.Should().ContainSingle().Which.Should().Match<Booking>(b => b.Van.Text == "B1" && b.Kind.Text == "install" && b.Visits == 3);
-        read.Evening.Should().Equal(new EveningRow(2, new("B1"), new("T1"), Step.Leftovers, "bin", "LAMP", "3"));
+        read.Given.Booked.Bookings.Should().ContainSingle().Which.Should().Match<Booking>(b => b.Van.Text == "B1" && b.Kind.Text == "install" && b.Visits == 3);
+        read.Evening.Should().ContainSingle().Which.Should().Match<EveningRow>(r => r.Line == 2 && r.Technician.Text == "T1"
+            && r.Step.Step == Step.Leftovers && r.Field.Name == "bin" && r.Item == "LAMP" && r.Value == "3");
         read.Evening[0].Van.Text.Should().Be("B1");
     }
 

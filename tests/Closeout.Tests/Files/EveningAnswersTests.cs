@@ -1,6 +1,7 @@
 using Closeout.Facts;
 using Closeout.Files;
-using Closeout.Shifts;
+using Closeout.Rules;
+using Closeout.Shifts.Steps;
 using FluentAssertions;
 using Xunit;
 
@@ -58,7 +59,7 @@ public sealed class EveningAnswersTests
 
         answers.Select(a => a.Line).Should().Equal(3, 4, 5, 2, 7);
         answers.Select(a => a.Command).Should().BeEquivalentTo(
-            new Command?[]
+            new ICommand?[]
             {
                 new ReportDamage(B1, "wipers", Severity.Repair, "torn"), null, new ReportDamage(B1, "tyres", Severity.Repair, "worn"),
                 new CheckWeekly(B1, new(2026, 2, 1), 0, Clean: false), new Sign(B1, new("T1")),
@@ -107,5 +108,5 @@ public sealed class EveningAnswersTests
         return EveningAnswers.Of(read.Evening);
     }
 
-    private static IEnumerable<Command?> Commands(params string[] rows) => Answers(rows).Select(a => a.Command);
+    private static IEnumerable<ICommand?> Commands(params string[] rows) => Answers(rows).Select(a => a.Command);
 }

@@ -1,5 +1,6 @@
 using Closeout.Facts;
 using Closeout.Files;
+using Closeout.Screens.Steps;
 using FluentAssertions;
 using Xunit;
 
@@ -24,7 +25,7 @@ public sealed class ExtremeFileTests
         var rows = string.Concat(Enumerable.Range(1, 2_200).Select(i => $"2026-03-03,B1,{i},install,LAMP,1000000\n"));
         var reading = () => ReadDay.With(("usage.csv", "date,van,visit,visit_kind,item,units\n" + rows));
 
-        reading.Should().NotThrow().Which.Given!.Use.Should().ContainSingle().Which.Items.Should().ContainSingle().Which.Sum.Should().Be(2_200_000_000);
+        reading.Should().NotThrow().Which.Given!.Used.Use.Should().ContainSingle().Which.Items.Should().ContainSingle().Which.Sum.Should().Be(2_200_000_000);
     }
 
     [Theory]
@@ -46,7 +47,7 @@ public sealed class ExtremeFileTests
     {
         var read = ReadDay.With(("usage.csv", "date,van,visit,visit_kind,item,units\n2026-03-03,B9,1,install,LAMP,4\n2026-03-03,B9,2,install,,0\n2026-03-03,B1,3,INSTALL,LAMP,2\n2026-03-03,B1,3,install,lamp,3\n"));
 
-        read.Given!.Use.Should().ContainSingle().Which.Should().BeEquivalentTo(
+        read.Given!.Used.Use.Should().ContainSingle().Which.Should().BeEquivalentTo(
             new DailyUse(new(2026, 3, 3), new("install"), 3, [new(new("LAMP"), 9, 41)]), "three visits used 4, 0 and 2 + 3");
     }
 
@@ -55,6 +56,6 @@ public sealed class ExtremeFileTests
     {
         using var temp = new TempFolder();
 
-        DayFolder.Read(temp.Path).Findings.Problems.Select(p => p.File).Should().Equal("depot.csv", "items.csv", "vans.csv", "kit.csv", "crew.csv", "visits.csv", "stock.csv");
+        DayFolder.Read(temp.Path, StepPages.Evening).Findings.Problems.Select(p => p.File).Should().Equal("depot.csv", "items.csv", "vans.csv", "kit.csv", "crew.csv", "visits.csv", "stock.csv");
     }
 }

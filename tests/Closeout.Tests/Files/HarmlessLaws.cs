@@ -4,8 +4,7 @@ using Closeout.DayBook;
 using Closeout.Facts;
 using Closeout.Files;
 using Closeout.Restock;
-using Closeout.Screens;
-using Closeout.Shifts;
+using Closeout.Shifts.Steps;
 using Closeout.Words;
 using CsCheck;
 using FluentAssertions;
@@ -53,8 +52,8 @@ public sealed partial class HarmlessLaws
         {
             var depot = Named(text);
             var plan = RestockPlan.For(depot);
-            var texts = depot.Setup.Vans.SelectMany(v => new[] { PickSheet.Text(depot, plan, v), MorningSheet.Text(MorningSheet.OfVan(depot, plan, v)) })
-                .Append(MorningSheet.Text(MorningSheet.OfDepot(depot, plan))).Append(PickSheet.Html(depot, plan)).Append(MorningSheet.Html(depot, plan)).Append(WallText.Of(depot, plan));
+            var texts = depot.Setup.Vans.SelectMany(v => new[] { PickSheet.Text(new(depot), v), MorningSheet.Text(MorningSheet.OfVan(new(depot), v)) })
+                .Append(MorningSheet.Text(MorningSheet.OfDepot(new(depot)))).Append(PickSheet.Html(new(depot))).Append(MorningSheet.Html(new(depot))).Append(WallText.Of(new(depot)));
             var files = new[] { "restock", "shelf", "cardboard", "mileage", "wall", "accuracy", "kit" }.Select(f => Closeout.Commands.Output.Files[f](depot, null!)).Append(Audit(text));
 
             texts.Should().AllSatisfy(t => Harmful().IsMatch(t.Replace("\n", "", StringComparison.Ordinal)).Should().BeFalse());

@@ -1,4 +1,5 @@
 using Closeout.Files;
+using Closeout.Screens.Steps;
 using FluentAssertions;
 using Xunit;
 
@@ -25,7 +26,7 @@ public sealed class ManyFaultsTests
     [Fact]
     public void Faults_are_told_in_the_order_of_files_as_read_then_of_lines()
     {
-        var problems = DayFolder.Read(Repository.Golden("twelve-faults")).Findings.Problems;
+        var problems = DayFolder.Read(Repository.Golden("twelve-faults"), StepPages.Evening).Findings.Problems;
 
         problems.Select(p => p.ToString()).Should().Equal(File.ReadAllLines(Repository.Golden("twelve-faults.stderr")).SkipLast(1));
     }

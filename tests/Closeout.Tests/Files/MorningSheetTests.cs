@@ -1,11 +1,14 @@
 using System.Xml.Linq;
+using Closeout.Cardboard;
 using Closeout.Commands;
 using Closeout.DayBook;
 using Closeout.Facts;
 using Closeout.Files;
 using Closeout.Restock;
+using Closeout.Screens.Steps;
 using Closeout.Store;
 using Closeout.Tests.Screens;
+using Closeout.Vans;
 using FluentAssertions;
 using Terminal.Gui.Text;
 using Xunit;
@@ -22,7 +25,7 @@ public sealed class MorningSheetTests
     {
         using var kiosk = Sample();
         var (depot, plan) = (kiosk.Depot, kiosk.Session.Desk.Plan);
-        foreach (var page in depot.Setup.Vans.Select(v => MorningSheet.OfVan(depot, plan, v)).Append(MorningSheet.OfDepot(depot, plan)))
+        foreach (var page in depot.Setup.Vans.Select(v => MorningSheet.OfVan(new(depot), v)).Append(MorningSheet.OfDepot(new(depot))))
         {
             var text = MorningSheet.Text(page);
             text.Split('\n').Should().OnlyContain(line => line.GetColumns() <= 80 && line == line.TrimEnd());
@@ -36,7 +39,7 @@ public sealed class MorningSheetTests
     {
         using var kiosk = Sample();
         var van = kiosk.Depot.Setup.Van(new("B6"));
-        var lines = MorningSheet.OfVan(kiosk.Depot, kiosk.Session.Desk.Plan, van).ToList();
+        var lines = MorningSheet.OfVan(kiosk.Session.Desk.Tonight, van).ToList();
 
         lines[1].Should().Be(new SheetLine("Morning", "held"));
         lines.Where(l => l.Word == "HELD" && !l.Tick).Select(l => l.Sentence).Should().Equal(
@@ -59,7 +62,7 @@ public sealed class MorningSheetTests
     {
         var text = string.Concat(Enumerable.Repeat(piece, times)).Trim();
         var depot = Named(text);
-        foreach (var page in new[] { MorningSheet.OfVan(depot, RestockPlan.For(depot), depot.Setup.Vans[0]), MorningSheet.OfDepot(depot, RestockPlan.For(depot)) })
+        foreach (var page in new[] { MorningSheet.OfVan(new(depot), depot.Setup.Vans[0]), MorningSheet.OfDepot(new(depot)) })
         {
             MorningSheet.Text(page).Split('\n').Max(l => l.GetColumns()).Should().BeLessThanOrEqualTo(80);
         }
@@ -69,7 +72,7 @@ public sealed class MorningSheetTests
     public void The_page_is_one_self_contained_file_with_a_section_for_the_depot_and_each_van()
     {
         using var kiosk = Sample();
-        var html = MorningSheet.Html(kiosk.Depot, kiosk.Session.Desk.Plan);
+        var html = MorningSheet.Html(kiosk.Session.Desk.Tonight);
 
         var page = Parsed(html);
         page.Descendants("section").Select(s => s.Element("h1")!.Value.Split(':')[0]).Should().Equal(
@@ -86,7 +89,7 @@ public sealed class MorningSheetTests
     {
         const string sly = "<script>alert(\"1\")</script> & 'x' \u001b[2J \u202e \U0001F69A";
         var depot = Named(sly);
-        var html = MorningSheet.Html(depot, RestockPlan.For(depot));
+        var html = MorningSheet.Html(new(depot));
 
         html.Should().NotContain("<script").And.NotContain("\u001b").And.NotContain("\u202e");
         var shown = sly.Replace('\u001b', '·').Replace('\u202e', '·');
@@ -94,7 +97,7 @@ public sealed class MorningSheetTests
         page.Descendants("title").Single().Value.Should().StartWith(shown);
         page.Descendants("h1").First().Value.Should().StartWith($"{shown}: MORNING SHEET");
         page.Descendants("td").Select(d => d.Value).Should().Contain(v => v.Contains(shown, StringComparison.Ordinal));
-        MorningSheet.Text(MorningSheet.OfVan(depot, RestockPlan.For(depot), depot.Setup.Vans[0])).Should().NotContain("\u001b").And.NotContain("\u202e");
+        MorningSheet.Text(MorningSheet.OfVan(new(depot), depot.Setup.Vans[0])).Should().NotContain("\u001b").And.NotContain("\u202e");
     }
 
     /// <summary>A van with a damage, a kit piece to buy, a box to ship and an item to load, all of that name; held, and its codes as long as codes go.</summary>
@@ -117,7 +120,7 @@ public sealed class MorningSheetTests
     }
 
     private static IEnumerable<SheetLine> AllLines(Depot depot, RestockPlan plan) =>
-        MorningSheet.OfDepot(depot, plan).Concat(depot.Setup.Vans.SelectMany(v => MorningSheet.OfVan(depot, plan, v)));
+        MorningSheet.OfDepot(new(depot)).Concat(depot.Setup.Vans.SelectMany(v => MorningSheet.OfVan(new(depot), v)));
 
     private static XElement Parsed(string html)
     {
@@ -128,7 +131,7 @@ public sealed class MorningSheetTests
     private static SampleKiosk Sample()
     {
         var kiosk = new SampleKiosk();
-        Rehearsal.Play(kiosk.Session.Desk, new Attachments(kiosk.Folder), EveningAnswers.Of(DayFolder.Read(Repository.SampleDay).Evening)).Should().BeEmpty();
+        Rehearsal.Play(kiosk.Session.Desk, new Attachments(kiosk.Folder), EveningAnswers.Of(DayFolder.Read(Repository.SampleDay, StepPages.Evening).Evening)).Should().BeEmpty();
         return kiosk;
     }
 }

@@ -1,7 +1,7 @@
 using Closeout.Commands;
 using Closeout.Facts;
 using Closeout.Files;
-using Closeout.Shifts;
+using Closeout.Shifts.Steps;
 using FluentAssertions;
 using Xunit;
 

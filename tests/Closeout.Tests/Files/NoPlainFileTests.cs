@@ -1,5 +1,6 @@
 using System.Diagnostics;
 using Closeout.Files;
+using Closeout.Screens.Steps;
 using FluentAssertions;
 using Xunit;
 
@@ -62,12 +63,12 @@ public sealed class NoPlainFileTests
         File.WriteAllText(temp["elsewhere.csv"], SmallDay.Text("kit.csv"));
         File.CreateSymbolicLink(Path.Combine(folder, "kit.csv"), temp["elsewhere.csv"]);
 
-        DayFolder.Read(folder).Given!.Setup.Kit.Should().HaveCount(2);
+        DayFolder.Read(folder, StepPages.Evening).Given!.Setup.Kit.Should().HaveCount(2);
     }
 
     private static IReadOnlyList<string> Faults(string folder)
     {
-        var reading = Task.Run(() => ReadDay.Faults(DayFolder.Read(folder)).ToList());
+        var reading = Task.Run(() => ReadDay.Faults(DayFolder.Read(folder, StepPages.Evening)).ToList());
         reading.Wait(Patience).Should().BeTrue("it is an error, never a wait");
         return reading.Result;
     }

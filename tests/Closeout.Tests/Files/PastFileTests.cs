@@ -82,7 +82,7 @@ public sealed class PastFileTests
         depot.Yard.Carried.DepotBoxes.Should().Equal(new MissingBoxes(new("HEAD"), 1, new(2026, 3, 3)));
         b1.Incidents.Should().ContainSingle().Which.Should().Match<Incident>(i => i.Number == 1 && i.Zone == "windscreen" && i.What == "crack: long" && i.Holds && i.By == null && i.Told == "");
         depot.Van(new("B2")).Incidents.Should().ContainSingle().Which.Should().Match<Incident>(i => i.Number == 2 && i.Zone == "somewhere" && i.What == "dent" && !i.Holds);
-        depot.Incidents.Should().Be(2);
+        depot.Vans.Incidents.Should().Be(2);
     }
 
     [Fact]

@@ -5,7 +5,8 @@ using Closeout.DayBook;
 using Closeout.Facts;
 using Closeout.Files;
 using Closeout.Restock;
-using Closeout.Shifts;
+using Closeout.Screens.Steps;
+using Closeout.Shifts.Steps;
 using Closeout.Store;
 using Closeout.Tests.Screens;
 using FluentAssertions;
@@ -60,9 +61,9 @@ public sealed partial class PickSheetTests
         var (depot, plan) = (kiosk.Depot, kiosk.Session.Desk.Plan);
         foreach (var van in depot.Setup.Vans)
         {
-            PickSheet.Text(depot, plan, van).Split('\n').Should().OnlyContain(line => line.Length <= 80);
-            PickSheet.ToTake(depot, plan, van).Select(l => depot.Setup.Stows[l.Item.Stow]).Should().BeInAscendingOrder();
-            PickSheet.ToTake(depot, plan, van).Sum(l => l.Units).Should().Be(plan.Lines.Where(l => l.Van.Code == van.Code).Sum(l => l.Units));
+            PickSheet.Text(new(depot), van).Split('\n').Should().OnlyContain(line => line.Length <= 80);
+            StowOrder.ToTake(depot, plan, van.Code).Select(l => depot.Setup.Stows[l.Item.Stow]).Should().BeInAscendingOrder();
+            StowOrder.ToTake(depot, plan, van.Code).Sum(l => l.Units).Should().Be(plan.Lines.Where(l => l.Van.Code == van.Code).Sum(l => l.Units));
         }
     }
 
@@ -87,7 +88,7 @@ public sealed partial class PickSheetTests
     public void The_page_is_one_self_contained_file_with_a_section_for_each_van()
     {
         using var kiosk = Sample();
-        var html = PickSheet.Html(kiosk.Depot, kiosk.Session.Desk.Plan);
+        var html = PickSheet.Html(kiosk.Session.Desk.Tonight);
 
         var page = Parsed(html);
         page.Descendants("section").Select(s => s.Element("h1")!.Value[..2]).Should().Equal("B1", "B2", "B3", "B4", "B5", "B6");
@@ -102,7 +103,7 @@ public sealed partial class PickSheetTests
         const string sly = "<script>alert(\"1\")</script> & 'x' \u001b[2J \u202e \U0001F69A";
         var setup = Tiny.Setup with { Items = [Tiny.Lamp with { Description = sly, Stow = sly }], Vans = [Tiny.Van("B1", 1, sly, 1000)], Depot = Tiny.Settings with { Name = sly } };
         var depot = Tiny.Opened("shelf: 1 LAMP", setup: setup);
-        var html = PickSheet.Html(depot, RestockPlan.For(depot));
+        var html = PickSheet.Html(new(depot));
 
         html.Should().NotContain("<script").And.NotContain("\u001b").And.NotContain("\u202e");
         var shown = sly.Replace('\u001b', '·').Replace('\u202e', '·');
@@ -118,14 +119,14 @@ public sealed partial class PickSheetTests
         return XElement.Parse(OpenMeta().Replace(html["<!DOCTYPE html>\n".Length..], "<meta$1/>"));
     }
 
-    private static string Text(Depot depot, Code<Van> van) => PickSheet.Text(depot, RestockPlan.For(depot), depot.Setup.Van(van));
+    private static string Text(Depot depot, Code<Van> van) => PickSheet.Text(new(depot), depot.Setup.Van(van));
 
     private static Setup Lamps(int high) => Tiny.Setup with { Items = [Tiny.Lamp with { High = high }] };
 
     private static SampleKiosk Sample()
     {
         var kiosk = new SampleKiosk();
-        Rehearsal.Play(kiosk.Session.Desk, new Attachments(kiosk.Folder), EveningAnswers.Of(DayFolder.Read(Repository.SampleDay).Evening)).Should().BeEmpty();
+        Rehearsal.Play(kiosk.Session.Desk, new Attachments(kiosk.Folder), EveningAnswers.Of(DayFolder.Read(Repository.SampleDay, StepPages.Evening).Evening)).Should().BeEmpty();
         return kiosk;
     }
 

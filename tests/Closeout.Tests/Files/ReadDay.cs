@@ -1,4 +1,5 @@
 using Closeout.Files;
+using Closeout.Screens.Steps;
 
 namespace Closeout.Tests.Files;
 
@@ -8,7 +9,7 @@ internal static class ReadDay
     public static DayFolder With(params (string File, string? Text)[] instead)
     {
         using var temp = new TempFolder();
-        return DayFolder.Read(SmallDay.Write(temp["day"], instead));
+        return DayFolder.Read(SmallDay.Write(temp["day"], instead), StepPages.Evening);
     }
 
     public static DayFolder With(string file, byte[] bytes)
@@ -16,7 +17,7 @@ internal static class ReadDay
         using var temp = new TempFolder();
         var folder = SmallDay.Write(temp["day"]);
         File.WriteAllBytes(Path.Combine(folder, file), bytes);
-        return DayFolder.Read(folder);
+        return DayFolder.Read(folder, StepPages.Evening);
     }
 
     /// <summary>The faults of the small day with rows added to one file, or written over words of it.</summary>

@@ -3,13 +3,11 @@ using Closeout.Facts;
 using Closeout.Leads;
 using Closeout.Restock;
 using Closeout.Rules;
-using Closeout.Shifts;
+using Closeout.Shifts.Steps;
 using Closeout.Tests.Shifts;
+using Closeout.Turning;
 
 namespace Closeout.Tests.Leads;
-
-/// <summary>The end of the day as a command, so that it can stand in a catalogue.</summary>
-public sealed record EndDay(DateOnly Next, Code<Technician> Lead);
 
 /// <summary>How each refusal of a lead's desk is met.</summary>
 public static class LeadRefusalCatalogue
@@ -64,7 +62,7 @@ public static class LeadRefusalCatalogue
 
     private static Depot Signed() => Open().At(Tiny.B1, Step.Closed);
 
-    private static Depot Booked() => Open() with { Bookings = [new(Thursday, Tiny.B1, new("install"), 1)] };
+    private static Depot Booked() => Open().Planned(p => p with { Bookings = [new(Thursday, Tiny.B1, new("install"), 1)] });
 
     private static Depot Loaded() =>
         Signed().Take(new VanLoaded(Tiny.B1, [new(Tiny.Lamp.Code, 1, 0, 0, 10)], [new Move(Tiny.Lamp.Code, 10, Place.Shelf, Place.Sealed(Tiny.B1))], null));

@@ -2,7 +2,7 @@ using Closeout.DayBook;
 using Closeout.Facts;
 using Closeout.Leads;
 using Closeout.Restock;
-using Closeout.Shifts;
+using Closeout.Shifts.Steps;
 using Closeout.Turning;
 using Closeout.Vans;
 using FluentAssertions;
@@ -86,16 +86,16 @@ public sealed class LeadStories
     public void A_van_that_comes_in_after_all_is_no_longer_explained()
     {
         var after = Evening.Did(new ExplainVan(Tiny.B2, true, "in the workshop", Tiny.Lead)).Did(new ComeIn(Tiny.B2, Tiny.T2));
-        (after.IsDone(Tiny.B2), after.Explained.Count).Should().Be((false, 0));
+        (after.IsDone(Tiny.B2), after.Vans.Explained.Count).Should().Be((false, 0));
     }
 
     [Fact]
     public void Moved_visits_are_planned_for_the_other_van_and_none_is_lost()
     {
-        var booked = Evening with { Bookings = [new(Tiny.Wednesday.AddDays(1), Tiny.B1, Install, 3), new(Tiny.Wednesday.AddDays(1), Tiny.B2, Install, 1)] };
+        var booked = Evening.Planned(p => p with { Bookings = [new(Tiny.Wednesday.AddDays(1), Tiny.B1, Install, 3), new(Tiny.Wednesday.AddDays(1), Tiny.B2, Install, 1)] });
         var after = booked.Did(new MoveBookings(Tiny.Wednesday.AddDays(1), Tiny.B1, Tiny.B2, null, "B1 is held", Tiny.Lead));
 
-        after.Bookings.Should().Equal(new Booking(Tiny.Wednesday.AddDays(1), Tiny.B2, Install, 4));
+        after.Planning.Bookings.Should().Equal(new Booking(Tiny.Wednesday.AddDays(1), Tiny.B2, Install, 4));
         Refused(after, new MoveBookings(Tiny.Wednesday.AddDays(1), Tiny.B1, Tiny.B2, null, "again", Tiny.Lead)).Should().Be("nothing-to-move");
         Refused(after, new MoveBookings(Tiny.Wednesday.AddDays(1), Tiny.B2, Tiny.B2, null, "to itself", Tiny.Lead)).Should().Be("nothing-to-move");
         Refused(after, new MoveBookings(Tiny.Wednesday, Tiny.B2, Tiny.B1, null, "today", Tiny.Lead)).Should().Be("date-is-over");
@@ -104,21 +104,20 @@ public sealed class LeadStories
     [Fact]
     public void The_day_does_not_end_while_a_van_is_open_and_nobody_said_why()
     {
-        var (page, refusal) = DayEnd.Decide(Signed, Tiny.Friday, Tiny.Lead);
+        var (page, refusal) = new EndDay(Tiny.Friday, Tiny.Lead).Decide(Signed);
         (page, refusal!.Code).Should().Be((null, "vans-open"));
         refusal.Text.Should().Contain("2 vans").And.Contain("B2 Bittern").And.Contain("B3 Curlew").And.NotContain("B1");
 
         var explained = Signed.Did(new ExplainVan(Tiny.B2, true, "in the workshop", Tiny.Lead), new ExplainVan(Tiny.B3, false, "broke down, towed", Tiny.Lead));
-        var (next, none) = DayEnd.Decide(explained, Tiny.Friday, Tiny.Lead);
-        none.Should().BeNull();
-        (next!.Date, next.EndedBy).Should().Be((Tiny.Friday, Tiny.Lead));
+        var next = (PageOpened)new EndDay(Tiny.Friday, Tiny.Lead).Decide(explained).Entry!;
+        (next.Date, next.EndedBy).Should().Be((Tiny.Friday, Tiny.Lead));
     }
 
     [Theory]
     [InlineData("2026-11-18", "not-after")]
     [InlineData("2026-11-17", "not-after")]
     public void The_next_date_lies_after_today(string next, string code) =>
-        DayEnd.Decide(Signed, DateOnly.ParseExact(next, "yyyy-MM-dd"), Tiny.Lead).Refusal!.Code.Should().Be(code);
+        new EndDay(DateOnly.ParseExact(next, "yyyy-MM-dd"), Tiny.Lead).Decide(Signed).Refusal!.Code.Should().Be(code);
 
     [Fact]
     public void The_next_date_offered_is_the_next_on_which_anybody_is_rostered()
@@ -148,8 +147,8 @@ public sealed class LeadStories
         Refused(Signed, new Reopen(Tiny.B1, " ", Tiny.Lead)).Should().Be("no-words");
         Refused(Evening, new ExplainVan(Tiny.B2, true, "", Tiny.Lead)).Should().Be("no-words");
         Refused(Evening.At(Tiny.B1, Step.SignOff), new SignFor(Tiny.B1, Tiny.T1, "", Tiny.Lead)).Should().Be("no-words");
-        LeadDecider.MaySignFor(Evening, Tiny.B2, Tiny.T1, "", Tiny.Lead)!.Code.Should().Be("no-words");
+        new SignFor(Tiny.B2, Tiny.T1, "", Tiny.Lead).NotAllowed(Evening)!.Code.Should().Be("no-words");
     }
 
-    private static string Refused(Depot depot, LeadCommand command) => LeadDecider.Decide(depot, command).Refusal!.Code;
+    private static string Refused(Depot depot, LeadCommand command) => command.Decide(depot).Refusal!.Code;
 }

@@ -1,3 +1,6 @@
+using Closeout.Commands;
+using Closeout.Facts;
+using Closeout.Files;
 using Closeout.People;
 using Closeout.Rules;
 using static Closeout.Tests.People.TinyPeople;

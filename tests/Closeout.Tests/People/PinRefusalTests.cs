@@ -1,4 +1,5 @@
 using System.Reflection;
+using Closeout.Files;
 using Closeout.People;
 using Closeout.Rules;
 using Closeout.Tests.Restock;

@@ -1,5 +1,6 @@
 using Closeout.DayBook;
 using Closeout.Facts;
+using Closeout.Files;
 using Closeout.People;
 using Closeout.Rules;
 using FluentAssertions;
@@ -19,19 +20,12 @@ internal static class TinyPeople
     public static Depot WithPins() => Tiny.Opened().Did(0, new FirstPin(Tiny.Lead, Known), new TakePin(Tiny.T1, Known, true));
 
     /// <summary>The depot after these commands, so many seconds after five o'clock; each must be accepted.</summary>
-    public static Depot Did(this Depot depot, double second, params PinCommand[] commands) => commands.Aggregate(depot, (now, command) =>
+    public static Depot Did(this Depot depot, double second, params ICommand[] commands) => commands.Aggregate(depot, (now, command) =>
     {
-        var decision = PinDesk.Decide(now, command);
+        var decision = command.Decide(now);
         decision.Refusal.Should().BeNull($"{command} is lawful");
         return now.Apply(new Recorded(now.Number + 1, Tiny.FiveOClock.AddSeconds(second), decision.Entry!));
     });
-
-    public static Refusal Refuses(this Depot depot, PinCommand command)
-    {
-        var decision = PinDesk.Decide(depot, command);
-        decision.Entry.Should().BeNull($"{command} is not lawful");
-        return decision.Refusal!;
-    }
 
     /// <summary>So many wrong PINs, each at the first moment at which it is looked at.</summary>
     public static Depot Wrong(this Depot depot, int times, string person = "T1", string kiosk = Bay)

@@ -51,11 +51,7 @@ public sealed class MileageLogReferenceTests
     [Fact]
     public void The_log_of_an_evening_takes_visits_before_bookings_and_says_when_nobody_said()
     {
-        var depot = Tiny.Opened().At(Tiny.B1, Step.Damage).At(Tiny.B2, Step.Damage).At(Tiny.B3, Step.Damage) with
-        {
-            Bookings = [new Booking(Tiny.Wednesday, Tiny.B1, new("install"), 9), new Booking(Tiny.Wednesday, Tiny.B2, new("audit"), 2), new Booking(Tiny.Friday, Tiny.B3, new("audit"), 2)],
-            ByVan = Tiny.Opened().ByVan.Add((Tiny.Wednesday, Tiny.B1), new VanUse(Tiny.Wednesday, Tiny.B1, [], [new(new("audit"), 1), new(new("install"), 3)])),
-        };
+        var depot = Tiny.Opened().At(Tiny.B1, Step.Damage).At(Tiny.B2, Step.Damage).At(Tiny.B3, Step.Damage).Planned(p => p with { Bookings = [new Booking(Tiny.Wednesday, Tiny.B1, new("install"), 9), new Booking(Tiny.Wednesday, Tiny.B2, new("audit"), 2), new Booking(Tiny.Friday, Tiny.B3, new("audit"), 2)], ByVan = Tiny.Opened().Planning.ByVan.Add((Tiny.Wednesday, Tiny.B1), new VanUse(Tiny.Wednesday, Tiny.B1, [], [new(new("audit"), 1), new(new("install"), 3)])) });
 
         MileageLog.Of(depot).Select(m => (m.Van.Text, m.Visits, m.Purpose)).Should().Equal(
             ("B1", 4, "home visits: audit 1, install 3"), ("B2", null, "home visits booked: audit 2"), ("B3", null, "not said"));

@@ -4,7 +4,7 @@ using Closeout.Facts;
 using Closeout.Files;
 using Closeout.Restock;
 using Closeout.Screens;
-using Closeout.Shifts;
+using Closeout.Shifts.Steps;
 using FluentAssertions;
 using Xunit;
 using static Closeout.Tests.Restock.TinyDesk;
@@ -25,16 +25,14 @@ public class AccuracyTests
     };
 
     /// <summary>On Wednesday visits are booked for Thursday (B1 and B2) and for Friday (B1).</summary>
-    private static readonly Depot Wednesday = Tiny.Opened("B1: 0+12 LAMP, 0+2 SHOWER; B2: 0+3 SHOWER; B3: 1+0 LAMP", setup: Setup) with
-    {
-        Bookings = [new(Thursday, Tiny.B1, Home, 4), new(Thursday, Tiny.B2, Bath, 3), new(Tiny.Friday, Tiny.B1, Home, 4)],
-    };
+    private static readonly Depot Wednesday = Tiny.Opened("B1: 0+12 LAMP, 0+2 SHOWER; B2: 0+3 SHOWER; B3: 1+0 LAMP", setup: Setup)
+        .Planned(p => p with { Bookings = [new(Thursday, Tiny.B1, Home, 4), new(Thursday, Tiny.B2, Bath, 3), new(Tiny.Friday, Tiny.B1, Home, 4)] });
 
     /// <summary>B1's visits report 10 of its 12 lamps; B2 reports nothing and its 3 showerheads are gone.</summary>
     private static Depot ThursdayNight()
     {
         var morning = Wednesday.Next(Thursday);
-        return (morning with { ByVan = morning.ByVan.Add((Thursday, Tiny.B1), new(Thursday, Tiny.B1, [new(Lamp, 10)], [])) })
+        return (morning.Planned(p => p with { ByVan = p.ByVan.Add((Thursday, Tiny.B1), new(Thursday, Tiny.B1, [new(Lamp, 10)], [])) }))
             .At(Tiny.B1, Step.Leftovers).Did(new CountLeftover(Tiny.B1, Lamp, 0, 0, 2)).At(Tiny.B1, Step.Closed)
             .At(Tiny.B2, Step.Leftovers).Did(new CountLeftover(Tiny.B2, Shower, 0, 0, 0)).At(Tiny.B2, Step.Closed);
     }
@@ -43,7 +41,7 @@ public class AccuracyTests
     private static Depot FridayNight()
     {
         var morning = ThursdayNight().Next(Tiny.Friday);
-        return (morning with { ByVan = morning.ByVan.Add((Tiny.Friday, Tiny.B1), new(Tiny.Friday, Tiny.B1, [new(Lamp, 15)], [])) })
+        return (morning.Planned(p => p with { ByVan = p.ByVan.Add((Tiny.Friday, Tiny.B1), new(Tiny.Friday, Tiny.B1, [new(Lamp, 15)], [])) }))
             .At(Tiny.B1, Step.Leftovers).Did(new CountLeftover(Tiny.B1, Lamp, 0, 0, 0)).At(Tiny.B1, Step.Closed);
     }
 
@@ -51,13 +49,13 @@ public class AccuracyTests
     public void The_plan_promises_its_targets_to_the_vans_that_are_booked_and_the_next_page_keeps_them()
     {
         RestockPlan.For(Wednesday).Lines.Should().NotContain(l => l.Van.Code == Tiny.B1 && l.Item.Code == Lamp, "12 are aboard: promised all the same");
-        Wednesday.Next(Thursday).Promises.Should().Equal(new Promise(Tiny.B1, Lamp, 12), new Promise(Tiny.B2, Shower, 4));
-        ThursdayNight().Next(Tiny.Friday).Promises.Should().Equal(new Promise(Tiny.B1, Lamp, 12));
+        Wednesday.Next(Thursday).Planning.Promises.Should().Equal(new Promise(Tiny.B1, Lamp, 12), new Promise(Tiny.B2, Shower, 4));
+        ThursdayNight().Next(Tiny.Friday).Planning.Promises.Should().Equal(new Promise(Tiny.B1, Lamp, 12));
     }
 
     [Fact]
     public void A_target_that_a_lead_set_is_what_is_promised() =>
-        Wednesday.Did(Change(OverrideKind.Target, Tiny.B1, 7)).Next(Thursday).Promises.Should().Contain(new Promise(Tiny.B1, Lamp, 7));
+        Wednesday.Did(Change(OverrideKind.Target, Tiny.B1, 7)).Next(Thursday).Planning.Promises.Should().Contain(new Promise(Tiny.B1, Lamp, 7));
 
     [Fact]
     public void The_close_outs_of_the_day_say_how_the_promises_were_kept() => Accuracy.Of(ThursdayNight()).Should().Equal(
@@ -91,8 +89,7 @@ public class AccuracyTests
     [Fact]
     public void The_screen_says_the_same_sums_first_and_the_newest_day_on_top()
     {
-        var sheet = new Sheet(80, 24);
-        AccuracyView.Draw(sheet, FridayNight(), new AccuracyScreen(new WallScreen()));
+        var sheet = new AccuracyScreen(new WallScreen()).Show(new(new(FridayNight()), Tiny.FiveOClock, ""), 80, 24);
         var rows = sheet.ToString().Split('\n').Select(r => string.Join(' ', r.Split(' ', StringSplitOptions.RemoveEmptyEntries))).ToList();
 
         rows[3].Should().Be("1 98 % 50 % 2 1 1 25 13 0.56");
@@ -112,10 +109,10 @@ public class AccuracyTests
     {
         var night = FridayNight();
         var next = night.Next(Tiny.Friday.AddDays(3));
-        next.Kept.Should().Equal(Accuracy.Of(night));
-        next.Next(Thursday.AddDays(59)).Kept.Should().HaveCount(3);
-        next.Next(Thursday.AddDays(60)).Kept.Should().ContainSingle().Which.Date.Should().Be(Tiny.Friday);
-        next.Next(Thursday.AddDays(61)).Kept.Should().BeEmpty();
-        next.Next(Thursday.AddDays(30)).Next(Thursday.AddDays(59)).Kept.Should().HaveCount(3, "over as many pages as there are");
+        next.Planning.Kept.Should().Equal(Accuracy.Of(night));
+        next.Next(Thursday.AddDays(59)).Planning.Kept.Should().HaveCount(3);
+        next.Next(Thursday.AddDays(60)).Planning.Kept.Should().ContainSingle().Which.Date.Should().Be(Tiny.Friday);
+        next.Next(Thursday.AddDays(61)).Planning.Kept.Should().BeEmpty();
+        next.Next(Thursday.AddDays(30)).Next(Thursday.AddDays(59)).Planning.Kept.Should().HaveCount(3, "over as many pages as there are");
     }
 }

@@ -2,6 +2,7 @@ using Closeout.DayBook;
 using Closeout.Facts;
 using Closeout.Files;
 using Closeout.Restock;
+using Closeout.Rules;
 using FluentAssertions;
 using Xunit;
 using static Closeout.Tests.Restock.TinyDesk;
@@ -37,7 +38,7 @@ public class ChangePlanStories
     public void A_second_change_of_the_same_thing_replaces_the_first()
     {
         var depot = Plenty.Did(Change(OverrideKind.Target, Tiny.B1, 25), Change(OverrideKind.Target, Tiny.B1, 15));
-        depot.Overrides.Should().ContainSingle();
+        depot.Planning.Overrides.Should().ContainSingle();
         depot.Line(Tiny.B1)!.Target.Units.Should().Be(15);
     }
 
@@ -68,7 +69,7 @@ public class ChangePlanStories
         var changed = Scarce.Did(Change(OverrideKind.Exclude, Tiny.B2));
         var withdrawn = changed.Did(new WithdrawChange(changed.Number, "it goes out after all", Tiny.Lead));
 
-        withdrawn.Overrides.Should().BeEmpty();
+        withdrawn.Planning.Overrides.Should().BeEmpty();
         Given(withdrawn).Should().Equal(10, 2, 0);
         withdrawn.Refuses(new WithdrawChange(changed.Number, "once more", Tiny.Lead)).Code.Should().Be("no-such-change");
     }
@@ -98,9 +99,9 @@ public class ChangePlanStories
     [Fact]
     public void An_excluded_van_is_promised_nothing()
     {
-        var booked = Scarce with { Setup = Tiny.Setup with { Rates = [new(new("HOME"), Lamp, 5, 10)] }, Bookings = [new(Thursday, Tiny.B1, new("HOME"), 2), new(Thursday, Tiny.B2, new("HOME"), 2)] };
-        booked.Next(Thursday).Promises.Select(p => p.Van.Text).Should().Equal("B1", "B2");
-        booked.Did(Change(OverrideKind.Exclude, Tiny.B2)).Next(Thursday).Promises.Select(p => p.Van.Text).Should().Equal(["B1"], "it does not go out, so nothing it did not use was a promise kept");
+        var booked = Scarce with { Setup = Tiny.Setup with { Rates = [new(new("HOME"), Lamp, 5, 10)] }, Planning = Scarce.Planning with { Bookings = [new(Thursday, Tiny.B1, new("HOME"), 2), new(Thursday, Tiny.B2, new("HOME"), 2)] } };
+        booked.Next(Thursday).Planning.Promises.Select(p => p.Van.Text).Should().Equal("B1", "B2");
+        booked.Did(Change(OverrideKind.Exclude, Tiny.B2)).Next(Thursday).Planning.Promises.Select(p => p.Van.Text).Should().Equal(["B1"], "it does not go out, so nothing it did not use was a promise kept");
     }
 
     [Fact]

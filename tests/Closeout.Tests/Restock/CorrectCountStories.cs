@@ -1,7 +1,8 @@
 using Closeout.DayBook;
 using Closeout.Facts;
 using Closeout.Restock;
-using Closeout.Shifts;
+using Closeout.Shifts.Steps;
+using Closeout.Store;
 using FluentAssertions;
 using Xunit;
 using static Closeout.Tests.Restock.TinyDesk;
@@ -34,10 +35,10 @@ public class CorrectCountStories
 
         (entry.Place, entry.Book, entry.Counted, entry.Reason).Should().Be((place, before, after, "counted twice"));
         var next = Book.Take(entry);
-        next.Ledger.Units(place, Lamp).Should().Be(after);
-        next.Ledger.Units(Place.Unexplained, Lamp).Should().Be(before - after);
-        next.Ledger.Balances.Where(b => b.Place != place && b.Place != Place.Unexplained)
-            .Should().BeEquivalentTo(Book.Ledger.Balances.Where(b => b.Place != place), "no other place is touched");
+        next.Stock.Ledger.Units(place, Lamp).Should().Be(after);
+        next.Stock.Ledger.Units(Place.Unexplained, Lamp).Should().Be(before - after);
+        next.Stock.Ledger.Balances.Where(b => b.Place != place && b.Place != Place.Unexplained)
+            .Should().BeEquivalentTo(Book.Stock.Ledger.Balances.Where(b => b.Place != place), "no other place is touched");
     }
 
     [Fact]
@@ -53,8 +54,8 @@ public class CorrectCountStories
     public void A_bin_below_nothing_is_put_right_by_counting_it()
     {
         var depot = Tiny.Opened("bin: -3 LAMP").Did(Count(Place.Bin, 0));
-        depot.Ledger.BelowZero.Should().BeEmpty();
-        depot.Ledger.Units(Place.Unexplained, Lamp).Should().Be(-3);
+        depot.Stock.Ledger.BelowZero.Should().BeEmpty();
+        depot.Stock.Ledger.Units(Place.Unexplained, Lamp).Should().Be(-3);
     }
 
     [Fact]
@@ -62,10 +63,10 @@ public class CorrectCountStories
     {
         // The close-out counts against what was aboard when the van came in.
         var open = Book.At(Tiny.B1, Step.Leftovers);
-        var decision = StockDecider.Decide(open, Count(Place.Loose(Tiny.B1), 0));
+        var decision = Count(Place.Loose(Tiny.B1), 0).Decide(open);
         var corrected = decision.Entry is { } entry ? open.Take(entry) : open;
 
-        corrected.Did(new CountLeftover(Tiny.B1, Lamp, 2, 0, 0)).Ledger.BelowZero.Should().BeEmpty();
+        corrected.Did(new CountLeftover(Tiny.B1, Lamp, 2, 0, 0)).Stock.Ledger.BelowZero.Should().BeEmpty();
     }
 
     [Fact]
@@ -82,7 +83,7 @@ public class CorrectCountStories
 
     [Fact]
     public void Nobody_counts_at_a_far_end() =>
-        FluentActions.Invoking(() => StockDecider.Decide(Book, Count(Place.Homes, 1))).Should().Throw<InvalidOperationException>();
+        FluentActions.Invoking(() => Count(Place.Homes, 1).Decide(Book)).Should().Throw<InvalidOperationException>();
 
     private static CorrectCount Count(Place place, int counted) => new(place, Lamp, counted, "counted twice", Tiny.T2);
 }

@@ -1,7 +1,7 @@
 using Closeout.DayBook;
 using Closeout.Facts;
 using Closeout.Restock;
-using Closeout.Shifts;
+using Closeout.Shifts.Steps;
 using Closeout.Turning;
 using FluentAssertions;
 using Xunit;
@@ -31,7 +31,7 @@ public class CountedDayTests
     [Fact]
     public void A_van_with_visit_reports_is_not_counted_a_second_time()
     {
-        var told = Evening() with { Use = [Reported(10)], ByVan = Evening().ByVan.Add((Tiny.Wednesday, Tiny.B1), new(Tiny.Wednesday, Tiny.B1, [new(Lamp, 10)], [])) };
+        var told = Evening().Planned(p => p with { Use = [Reported(10)], ByVan = p.ByVan.Add((Tiny.Wednesday, Tiny.B1), new(Tiny.Wednesday, Tiny.B1, [new(Lamp, 10)], [])) });
         Day(told).Should().Be(default(VisitUse));
         VisitHistory.Of(told).UseOf(new("HOME"), Lamp).Should().Be(new VisitUse(1, 10, 0));
     }
@@ -70,7 +70,7 @@ public class CountedDayTests
     [Fact]
     public void A_booking_of_a_day_is_planned_by_such_days()
     {
-        var depot = Evening() with { Bookings = [new(Tomorrow, Tiny.B1, CountedDay.Kind, 1)] };
+        var depot = Evening().Planned(p => p with { Bookings = [new(Tomorrow, Tiny.B1, CountedDay.Kind, 1)] });
         var line = RestockPlan.For(depot).Lines.Single(l => l.Van.Code == Tiny.B1 && l.Item.Code == Lamp);
         (line.Booked.Mean, line.Q, line.Aboard, line.Need).Should().Be((10, 17, 13, 4));
     }

@@ -31,7 +31,7 @@ internal sealed record HeavyDepot(int Seed, int Vans, int Items, int UnitsPerCar
         {
             var (v, i) = (depot.Setup.Vans[van % depot.Setup.Vans.Count].Code, depot.Setup.Items[item % depot.Setup.Items.Count]);
             var change = TinyDesk.Change(kind, v, Math.Min(units, depot.Setup.Limit(v, i).High), i.Code, Tiny.Friday);
-            depot = StockDecider.Decide(depot, change).Entry is { } entry ? depot.Take(entry) : throw new InvalidOperationException($"{change} is lawful");
+            depot = change.Decide(depot).Entry is { } entry ? depot.Take(entry) : throw new InvalidOperationException($"{change} is lawful");
         }
 
         // What each may carry: nothing is stated, or more than enough, or less than it has aboard, or something between that and what would be loaded.

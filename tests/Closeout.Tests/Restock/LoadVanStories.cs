@@ -21,7 +21,7 @@ public class LoadVanStories
         loaded.Lines.Should().Equal(new LoadedLine(Lamp, 1, 0, 0, 10));
         loaded.Moves.Should().Equal(new Move(Lamp, 10, Place.Shelf, Place.Sealed(Tiny.B1)));
         var after = Evening.Take(loaded);
-        after.Ledger.Aboard(Tiny.B1, Tiny.Lamp).Should().Be(new Holding(1, 0));
+        after.Stock.Ledger.Aboard(Tiny.B1, Tiny.Lamp).Should().Be(new Holding(1, 0));
         after.Line(Tiny.B1).Should().BeNull("it lacks nothing any more");
         (after.Given(Tiny.B2), after.Given(Tiny.B3)).Should().Be((Evening.Given(Tiny.B2), Evening.Given(Tiny.B3)));
     }
@@ -30,7 +30,7 @@ public class LoadVanStories
     public void Planning_alone_moves_nothing()
     {
         RestockPlan.For(Evening);
-        Evening.Ledger.Aboard(Tiny.B1, Tiny.Lamp).Should().Be(default(Holding));
+        Evening.Stock.Ledger.Aboard(Tiny.B1, Tiny.Lamp).Should().Be(default(Holding));
     }
 
     [Fact]
@@ -44,7 +44,7 @@ public class LoadVanStories
 
         var line = after.Line(Tiny.B1)!;
         (line.Aboard, line.Units, line.Short).Should().Be((2, 0, 8), "what was loaded is done, and the rest of it is short");
-        after.Loaded[(Tiny.B1, Lamp)].Planned.Should().Be(10);
+        after.Stock.Loaded[(Tiny.B1, Lamp)].Planned.Should().Be(10);
         new[] { Tiny.B2, Tiny.B3 }.Select(v => after.Given(v)).Should().Equal(10, 2);
     }
 
@@ -52,7 +52,7 @@ public class LoadVanStories
     public void Nothing_taken_of_a_line_is_a_short_pick_too()
     {
         var after = Evening.Did(new LoadVan(Tiny.B1, [new(Lamp, 0, 0)], null));
-        after.Ledger.Balances.Should().BeEquivalentTo(Evening.Ledger.Balances);
+        after.Stock.Ledger.Balances.Should().BeEquivalentTo(Evening.Stock.Ledger.Balances);
         after.Given(Tiny.B1).Should().Be(0);
     }
 
@@ -60,7 +60,7 @@ public class LoadVanStories
     public void More_than_planned_may_be_taken_while_the_depot_has_it()
     {
         var after = Evening.Did(new LoadVan(Tiny.B1, [new(Lamp, 2, 3)], Tiny.T1));
-        after.Ledger.Aboard(Tiny.B1, Tiny.Lamp).Should().Be(new Holding(2, 3));
+        after.Stock.Ledger.Aboard(Tiny.B1, Tiny.Lamp).Should().Be(new Holding(2, 3));
         RestockPlan.For(after).Lines.Where(l => l.Item.Code == Lamp).Sum(l => l.Units).Should().Be(11, "a carton and a lamp are left for the two others");
     }
 
@@ -70,7 +70,7 @@ public class LoadVanStories
         var loaded = (VanLoaded)Evening.Accepts(new LoadVan(Tiny.B1, [new(Lamp, 0, 16)], Tiny.T1));
 
         loaded.Lines[0].Opened.Should().Be(2, "4 in the bin and 12 more");
-        var after = Evening.Take(loaded).Ledger;
+        var after = Evening.Take(loaded).Stock.Ledger;
         (after.Units(Place.Shelf, Lamp), after.Units(Place.Bin, Lamp), after.Units(Place.Loose(Tiny.B1), Lamp)).Should().Be((10, 8, 16));
     }
 
@@ -79,7 +79,7 @@ public class LoadVanStories
     {
         Evening.Refuses(new LoadVan(Tiny.B1, [new(Lamp, 4, 0)], null)).Text.Should().StartWith("4 sealed cartons of LED lamp").And.Contain("the book has 3 on the shelf");
         Evening.Refuses(new LoadVan(Tiny.B1, [new(Lamp, 3, 5)], null)).Text.Should().Contain("and 1 to open");
-        StockDecider.Decide(Evening, new LoadVan(Tiny.B1, [new(Lamp, 3, 4)], null)).Refusal.Should().BeNull("the bin alone suffices for the loose ones");
+        new LoadVan(Tiny.B1, [new(Lamp, 3, 4)], null).Decide(Evening).Refusal.Should().BeNull("the bin alone suffices for the loose ones");
     }
 
     [Theory]
@@ -98,7 +98,7 @@ public class LoadVanStories
         var twice = new LoadVan(Tiny.B1, [new(Lamp, 1, 0)], null);
         Evening.Did(twice).Refuses(twice).Code.Should().Be("loaded-already");
         Evening.Refuses(new LoadVan(Tiny.B1, [new(Lamp, 1, 0), new(new("lamp"), 1, 0)], null)).Code.Should().Be("loaded-already", "twice in one answer");
-        Evening.Did(twice).Next(Thursday).At(Tiny.B1, Step.Closed).Did(twice).Ledger.Aboard(Tiny.B1, Tiny.Lamp).Sealed.Should().Be(2);
+        Evening.Did(twice).Next(Thursday).At(Tiny.B1, Step.Closed).Did(twice).Stock.Ledger.Aboard(Tiny.B1, Tiny.Lamp).Sealed.Should().Be(2);
     }
 
     [Fact]

@@ -1,7 +1,7 @@
 using Closeout.DayBook;
 using Closeout.Facts;
 using Closeout.Restock;
-using Closeout.Shifts;
+using Closeout.Shifts.Steps;
 using FluentAssertions;
 using Xunit;
 using static Closeout.Tests.Restock.TinyDesk;
@@ -22,6 +22,6 @@ public class LoadedMeanwhileStories
         refusal.Code.Should().Be("bin-too-low");
         refusal.Text.Should().Contain("holds 2 of").And.Contain("takes 6 back");
 
-        depot.Did(new CountLeftover(Tiny.B1, Lamp, 0, 4, 4)).Ledger.Units(Place.Bin, Lamp).Should().Be(0, "two of them are still there");
+        depot.Did(new CountLeftover(Tiny.B1, Lamp, 0, 4, 4)).Stock.Ledger.Units(Place.Bin, Lamp).Should().Be(0, "two of them are still there");
     }
 }

@@ -15,7 +15,7 @@ public class LoadedToPayloadStories
 
     /// <summary>10 lamps and 4 showerheads weigh 4 lb, 2 pieces of wrap 0.6. 3.6 lb for stock: no wrap, and 3 showerheads.</summary>
     private static readonly Depot Evening = Tiny.Opened("bin: 10 LAMP, 9 SHOWER, 9 WRAP", setup: PayloadStories.Van(3.6) with { Rates = [new(new("HOME"), Shower, 2, 5)] })
-        .At(Tiny.B1, Step.Closed) with { Bookings = [new(Thursday, Tiny.B1, new("HOME"), 1)] };
+        .At(Tiny.B1, Step.Closed).Planned(p => p with { Bookings = [new(Thursday, Tiny.B1, new("HOME"), 1)] });
 
     [Fact]
     public void Loaded_as_planned_nothing_is_left_to_load_and_nothing_is_called_short()
@@ -42,8 +42,8 @@ public class LoadedToPayloadStories
     [Fact]
     public void The_promise_is_what_was_cut_to_whether_it_was_loaded_or_not()
     {
-        Evening.Next(Thursday).Promises.Should().ContainSingle(p => p.Item == Shower).Which.Target.Should().Be(3);
-        Evening.Did(Evening.AsPlanned(Tiny.B1)).Next(Thursday).Promises.Should().ContainSingle(p => p.Item == Shower).Which.Target.Should().Be(3);
+        Evening.Next(Thursday).Planning.Promises.Should().ContainSingle(p => p.Item == Shower).Which.Target.Should().Be(3);
+        Evening.Did(Evening.AsPlanned(Tiny.B1)).Next(Thursday).Planning.Promises.Should().ContainSingle(p => p.Item == Shower).Which.Target.Should().Be(3);
     }
 
     [Fact]

@@ -41,7 +41,7 @@ internal sealed class LongWayLoad
 
     public IReadOnlyList<Load> Loads { get; private set; } = [];
 
-    public decimal Weight(Van van) => depot.Setup.Items.Sum(i => Pounds(i, depot.Ledger.Aboard(van.Code, i).Units(i.UnitsPerCarton), depot.Ledger.Aboard(van.Code, i).Sealed))
+    public decimal Weight(Van van) => depot.Setup.Items.Sum(i => Pounds(i, depot.Stock.Ledger.Aboard(van.Code, i).Units(i.UnitsPerCarton), depot.Stock.Ledger.Aboard(van.Code, i).Sealed))
         + Loads.Where(l => l.Want.Van.Code == van.Code).Sum(l => Pounds(l.Item, l.Units, l.Sealed));
 
     private IEnumerable<Load> Plan(Item item)
@@ -49,7 +49,7 @@ internal sealed class LongWayLoad
         var lines = wants.Where(w => w.Item.Code == item.Code).ToList();
         var targets = lines.Select(l => Math.Min(l.Target.Units, Cap(l))).ToList();
         var needs = lines.Select((l, v) => l.Need == 0 ? 0 : Math.Max(0, targets[v] - l.Aboard)).ToList();
-        var (shelf, bin) = (depot.Ledger.Units(Place.Shelf, item.Code) / item.UnitsPerCarton, depot.Ledger.Units(Place.Bin, item.Code));
+        var (shelf, bin) = (depot.Stock.Ledger.Units(Place.Shelf, item.Code) / item.UnitsPerCarton, depot.Stock.Ledger.Units(Place.Bin, item.Code));
         var given = Share(lines, needs, bin + shelf * item.UnitsPerCarton);
         var packing = EveryPacking.Best([.. lines.Select((l, v) => new Portion(given[v], l.Aboard, Math.Min(l.High, Cap(l))))], item.UnitsPerCarton, bin, shelf)!;
         return lines.Select((l, v) => new Load(l, targets[v], packing.Vans[v].Sealed, packing.Vans[v].Loose, needs[v] - given[v]));

@@ -1,6 +1,7 @@
 using Closeout.DayBook;
 using Closeout.Facts;
 using Closeout.Restock;
+using Closeout.Rules;
 using CsCheck;
 using FluentAssertions;
 using Xunit;
@@ -106,7 +107,7 @@ public class PayloadLaws
         var other = depot with
         {
             Setup = depot.Setup with { Items = [.. depot.Setup.Items.Reverse()], Limits = [.. depot.Setup.Limits.Reverse()] },
-            Ledger = Ledger.Carried(depot.Ledger.Balances.OrderByDescending(b => b.Item).ThenByDescending(b => b.Place.Van)),
+            Stock = depot.Stock with { Ledger = Ledger.Carried(depot.Stock.Ledger.Balances.OrderByDescending(b => b.Item).ThenByDescending(b => b.Place.Van)) },
         };
         SomeDepot.Text(RestockPlan.For(other)).Should().Equal(SomeDepot.Text(plan));
         RestockPlan.For(other).Weights.Select(w => (w.AboardLb, w.UncutLb, w.LoadedLb)).Should().Equal(plan.Weights.Select(w => (w.AboardLb, w.UncutLb, w.LoadedLb)), "to the last bit");
@@ -174,8 +175,8 @@ public class PayloadLaws
                 }
 
                 cut += plan.Weights.Sum(w => w.Cut.Count);
-                loaded += depot.Loaded.Count;
-                depot.Next(TinyDesk.Thursday).Promises.Should().NotBeNull();
+                loaded += depot.Stock.Loaded.Count;
+                depot.Next(TinyDesk.Thursday).Planning.Promises.Should().NotBeNull();
             },
             200);
         new[] { cut, loaded, heavy }.Should().OnlyContain(n => n > 50);

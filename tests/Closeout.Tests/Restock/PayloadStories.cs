@@ -70,10 +70,10 @@ public class PayloadStories
         // Both of priority 2 and 0.5 lb. Nine of B are wanted by visits, A is there for its low alone.
         var (a, b) = (Tiny.Shower with { Code = new("A"), Low = 9 }, Tiny.Shower with { Code = new("B"), Low = 0 });
         var setup = Van(4, Tiny.Setup with { Items = [a, b], Rates = [new(new("HOME"), b.Code, 5, 10)] });
-        var depot = Tiny.Opened("bin: 20 A, 20 B", setup: setup) with { Bookings = [new(Thursday, Tiny.B1, new("HOME"), 1)] };
+        var depot = Tiny.Opened("bin: 20 A, 20 B", setup: setup).Planned(p => p with { Bookings = [new(Thursday, Tiny.B1, new("HOME"), 1)] });
         (depot.Given(Tiny.B1, a.Code), depot.Given(Tiny.B1, b.Code)).Should().Be((0, 8), "A goes wholly, and of B only what is still too heavy");
 
-        var neither = depot with { Bookings = [] };
+        var neither = depot.Planned(p => p with { Bookings = [] });
         (neither.Given(Tiny.B1, a.Code), neither.Given(Tiny.B1, b.Code)).Should().Be((8, 0), "nothing is wanted by visits: only the low of A counts");
     }
 
@@ -194,9 +194,9 @@ public class PayloadStories
     public void The_next_page_promises_the_targets_as_cut()
     {
         var setup = Van(2, Tiny.Setup with { Rates = [new(new("HOME"), Lamp, 5, 10), new(new("HOME"), Shower, 1, 10)] });
-        var depot = Tiny.Opened("bin: 40 LAMP, 9 SHOWER", setup: setup) with { Bookings = [new(Thursday, Tiny.B1, new("HOME"), 2)] };
-        depot.Next(Thursday).Promises.Should().Equal(new Promise(Tiny.B1, Lamp, 10), new Promise(Tiny.B1, Shower, 0));
-        (depot with { Setup = Of(setup, 2000) }).Next(Thursday).Promises.Should().OnlyContain(p => p.Target > 3);
+        var depot = Tiny.Opened("bin: 40 LAMP, 9 SHOWER", setup: setup).Planned(p => p with { Bookings = [new(Thursday, Tiny.B1, new("HOME"), 2)] });
+        depot.Next(Thursday).Planning.Promises.Should().Equal(new Promise(Tiny.B1, Lamp, 10), new Promise(Tiny.B1, Shower, 0));
+        (depot with { Setup = Of(setup, 2000) }).Next(Thursday).Planning.Promises.Should().OnlyContain(p => p.Target > 3);
     }
 
     private static Setup Of(Setup setup, double payload) => setup with { Vans = [.. setup.Vans.Select(v => v with { PayloadLb = payload })] };

@@ -1,6 +1,7 @@
 using Closeout.DayBook;
 using Closeout.Restock;
-using Closeout.Shifts;
+using Closeout.Rules;
+using Closeout.Shifts.Steps;
 using Closeout.Store;
 using Closeout.Tests.Store;
 using Closeout.Turning;
@@ -35,7 +36,7 @@ public sealed class PlanReplayTests : IDisposable
     public void A_page_carries_forward_all_that_the_plan_needs()
     {
         SmallBook.Tell(book, new ComeIn(SmallBook.B2, new("T1"))).Should().BeNull();
-        foreach (var command in new Command[] { new ConfirmLeftovers(SmallBook.B2), new ConfirmCardboard(SmallBook.B2), new LogMileage(SmallBook.B2, 2050, Sure: true), new ConfirmDamage(SmallBook.B2, true), new ConfirmKit(SmallBook.B2), new CheckWeekly(SmallBook.B2, null, 4, true), new Sign(SmallBook.B2, new("T1")) })
+        foreach (var command in new ICommand[] { new ConfirmLeftovers(SmallBook.B2), new ConfirmCardboard(SmallBook.B2), new LogMileage(SmallBook.B2, 2050, Sure: true), new ConfirmDamage(SmallBook.B2, true), new ConfirmKit(SmallBook.B2), new CheckWeekly(SmallBook.B2, null, 4, true), new Sign(SmallBook.B2, new("T1")) })
         {
             SmallBook.Tell(book, command);
         }
@@ -52,7 +53,7 @@ public sealed class PlanReplayTests : IDisposable
         }
 
         WorkingDays.Of(next).Count.Should().Be(2);
-        next.Bookings.Should().BeEquivalentTo(book.Depot.Bookings);
+        next.Planning.Bookings.Should().BeEquivalentTo(book.Depot.Planning.Bookings);
     }
 
     private void Same(Book opened)

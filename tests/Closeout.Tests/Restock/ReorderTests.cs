@@ -73,10 +73,7 @@ public class ReorderTests
     [Fact]
     public void A_working_day_is_the_depot_s_use_of_all_kinds()
     {
-        var working = WorkingDays.Of(Tiny.Opened() with
-        {
-            Use = [On(-1, "HOME", 3), On(-1, "CHECK", 2), On(-2, "HOME", 0), On(-5, "CHECK", 7), On(-60, "HOME", 99), On(1, "HOME", 99)],
-        });
+        var working = WorkingDays.Of(Tiny.Opened().Planned(p => p with { Use = [On(-1, "HOME", 3), On(-1, "CHECK", 2), On(-2, "HOME", 0), On(-5, "CHECK", 7), On(-60, "HOME", 99), On(1, "HOME", 99)] }));
         working.Count.Should().Be(3);
         working.UseOf(Tiny.Lamp.Code).Should().Be(new WorkingDays.Use(4, 13));
         working.UseOf(Tiny.Wrap.Code).Should().Be(default(WorkingDays.Use), "never used on any of them");
@@ -84,7 +81,7 @@ public class ReorderTests
 
     [Fact]
     public void Of_a_single_working_day_no_spread_is_known() =>
-        WorkingDays.Of(Tiny.Opened() with { Use = [On(0, "HOME", 6)] }).UseOf(Tiny.Lamp.Code).Should().Be(new WorkingDays.Use(6, 0));
+        WorkingDays.Of(Tiny.Opened().Planned(p => p with { Use = [On(0, "HOME", 6)] })).UseOf(Tiny.Lamp.Code).Should().Be(new WorkingDays.Use(6, 0));
 
     [Fact]
     public void Without_any_nothing_is_ordered()
@@ -100,10 +97,9 @@ public class ReorderTests
     public void The_position_is_what_tonight_leaves_and_what_is_on_order()
     {
         var setup = Tiny.Setup with { Items = [Tiny.Lamp], Vans = [Tiny.Setup.Vans[0]] };
-        var depot = Tiny.Opened("shelf: 2 LAMP; bin: 4 LAMP", setup: setup) with
-        {
-            Use = [On(-1, "HOME", 4), On(-2, "HOME", 4)], Orders = [new(Tiny.Lamp.Code, 1, Tiny.Wednesday.AddDays(30))],
-        };
+        var depot = Tiny.Opened("shelf: 2 LAMP; bin: 4 LAMP", setup: setup)
+            .Planned(p => p with { Use = [On(-1, "HOME", 4), On(-2, "HOME", 4)] })
+            .Stocked(s => s with { Orders = [new(Tiny.Lamp.Code, 1, Tiny.Wednesday.AddDays(30))] });
         var shelf = RestockPlan.For(depot).Shelf.Single();
         (shelf.Order.Position, shelf.Order.ReorderPoint).Should().Be((24, 30));
         shelf.Order.UpTo.Should().Be(new Demand(40, 0).Quantile(0.98));

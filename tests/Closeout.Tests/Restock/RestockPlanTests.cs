@@ -14,7 +14,7 @@ public class RestockPlanTests
     [Fact]
     public void Tomorrow_is_the_next_day_with_a_visit_booked_for_any_van()
     {
-        var depot = Tiny.Opened() with { Bookings = [new(Tiny.Wednesday, Tiny.B1, Home, 4), new(Tiny.Friday, Tiny.B1, Home, 0), new(Tiny.Friday.AddDays(3), Tiny.B2, Home, 1)] };
+        var depot = Tiny.Opened().Planned(p => p with { Bookings = [new(Tiny.Wednesday, Tiny.B1, Home, 4), new(Tiny.Friday, Tiny.B1, Home, 0), new(Tiny.Friday.AddDays(3), Tiny.B2, Home, 1)] });
         RestockPlan.Tomorrow(depot).Should().Be(Tiny.Friday.AddDays(3), "today and a booking of no visits do not count");
     }
 

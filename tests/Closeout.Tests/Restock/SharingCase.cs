@@ -1,4 +1,6 @@
+using Closeout.Facts;
 using Closeout.Restock;
+using Closeout.Rules;
 using CsCheck;
 
 namespace Closeout.Tests.Restock;

@@ -1,4 +1,5 @@
 using Closeout.Restock;
+using Closeout.Screens.Parts;
 using FluentAssertions;
 using Google.OrTools.Sat;
 using Xunit;

@@ -25,12 +25,13 @@ internal static class SomeDepot
             Limits = [.. setup.Items.Where(_ => lots.Next(3) == 0).Select(i => new VanLimit(setup.Vans[0].Code, i.Code, i.Low / 2, i.Low))],
         };
 
-        return Tiny.Opened(Stock(lots, setup), setup: setup) with
-        {
-            Bookings = [.. from van in setup.Vans from kind in Kinds where lots.Next(3) > 0 select new Booking(Tiny.Friday, van.Code, kind, lots.Next(0, 5))],
-            Use = [.. Enumerable.Range(-70, 71).Where(_ => lots.Next(2) == 0).SelectMany(day => Kinds[..2].Select(kind => Use(lots, setup, day, kind)))],
-            Orders = [.. setup.Items.Where(_ => lots.Next(2) == 0).Select(i => new Order(i.Code, lots.Next(1, 9), Tiny.Friday))],
-        };
+        return Tiny.Opened(Stock(lots, setup), setup: setup)
+            .Planned(p => p with
+            {
+                Bookings = [.. from van in setup.Vans from kind in Kinds where lots.Next(3) > 0 select new Booking(Tiny.Friday, van.Code, kind, lots.Next(0, 5))],
+                Use = [.. Enumerable.Range(-70, 71).Where(_ => lots.Next(2) == 0).SelectMany(day => Kinds[..2].Select(kind => Use(lots, setup, day, kind)))],
+            })
+            .Stocked(s => s with { Orders = [.. setup.Items.Where(_ => lots.Next(2) == 0).Select(i => new Order(i.Code, lots.Next(1, 9), Tiny.Friday))] });
     }
 
     /// <summary>The plan in one line for each of its lines: what any reader of it would see.</summary>

@@ -23,10 +23,10 @@ public class StockDeskLaws
         {
             var (depot, story) = Story(doings);
             var again = story.Aggregate(AnyStockDesk.Afternoon(), (d, e) => d.Take(e));
-            again.Overrides.Should().Equal(depot.Overrides);
-            again.Orders.Should().Equal(depot.Orders);
-            again.Loaded.Should().BeEquivalentTo(depot.Loaded);
-            again.Ledger.Balances.Should().BeEquivalentTo(depot.Ledger.Balances);
+            again.Planning.Overrides.Should().Equal(depot.Planning.Overrides);
+            again.Stock.Orders.Should().Equal(depot.Stock.Orders);
+            again.Stock.Loaded.Should().BeEquivalentTo(depot.Stock.Loaded);
+            again.Stock.Ledger.Balances.Should().BeEquivalentTo(depot.Stock.Ledger.Balances);
         },
         100);
 
@@ -39,13 +39,13 @@ public class StockDeskLaws
             {
                 var depot = Story(doings).Depot;
                 var loaded = depot.Take(new DayFolderLoaded(depot.Setup, [Thursday, Tiny.Friday], [], [], [], [], [], []));
-                loaded.Overrides.Should().Equal(depot.Overrides);
+                loaded.Planning.Overrides.Should().Equal(depot.Planning.Overrides);
 
                 var next = loaded.Next(Thursday);
-                next.Overrides.Should().Equal(depot.Overrides.Where(o => o.Change.Date > Thursday), "with their numbers and reasons");
-                next.Next(Tiny.Friday).Overrides.Should().Equal(depot.Overrides.Where(o => o.Change.Date > Tiny.Friday));
-                kept += next.Overrides.Count;
-                dropped += depot.Overrides.Count - next.Overrides.Count;
+                next.Planning.Overrides.Should().Equal(depot.Planning.Overrides.Where(o => o.Change.Date > Thursday), "with their numbers and reasons");
+                next.Next(Tiny.Friday).Planning.Overrides.Should().Equal(depot.Planning.Overrides.Where(o => o.Change.Date > Tiny.Friday));
+                kept += next.Planning.Overrides.Count;
+                dropped += depot.Planning.Overrides.Count - next.Planning.Overrides.Count;
             },
             150);
         kept.Should().BeGreaterThan(20);
@@ -69,13 +69,13 @@ public class StockDeskLaws
                     changed += line.Overrides.Count;
                 }
 
-                foreach (var van in depot.Overrides.Where(o => o.Change.Date == plan.Date && o.Change.Kind == OverrideKind.Exclude).Select(o => o.Change.Van))
+                foreach (var van in depot.Planning.Overrides.Where(o => o.Change.Date == plan.Date && o.Change.Kind == OverrideKind.Exclude).Select(o => o.Change.Van))
                 {
                     plan.Lines.Where(l => l.Van.Code == van).Sum(l => l.Units).Should().Be(0);
                     excluded++;
                 }
 
-                foreach (var (van, item) in depot.Loaded.Keys)
+                foreach (var (van, item) in depot.Stock.Loaded.Keys)
                 {
                     depot.Given(van, item).Should().Be(0, "it was loaded, with what was really taken");
                     loaded++;
@@ -116,8 +116,8 @@ public class StockDeskLaws
             if (decision.Entry is { } entry)
             {
                 depot = depot.Take(entry);
-                depot.Ledger.Unbalanced.Should().BeEmpty();
-                depot.Ledger.BelowZero.Should().BeEmpty($"of {entry}");
+                depot.Stock.Ledger.Unbalanced.Should().BeEmpty();
+                depot.Stock.Ledger.BelowZero.Should().BeEmpty($"of {entry}");
             }
         }
     }

@@ -13,24 +13,6 @@ internal static class TinyDesk
     public static readonly DateOnly Thursday = Tiny.Wednesday.AddDays(1);
     public static readonly Code<Item> Lamp = Tiny.Lamp.Code;
 
-    /// <summary>The depot after these commands, each of which must be accepted.</summary>
-    public static Depot Did(this Depot depot, params StockCommand[] commands) =>
-        commands.Aggregate(depot, (now, command) => now.Take(now.Accepts(command)));
-
-    public static Entry Accepts(this Depot depot, StockCommand command)
-    {
-        var decision = StockDecider.Decide(depot, command);
-        decision.Refusal.Should().BeNull($"{command} is lawful");
-        return decision.Entry!;
-    }
-
-    public static Refusal Refuses(this Depot depot, StockCommand command)
-    {
-        var decision = StockDecider.Decide(depot, command);
-        decision.Entry.Should().BeNull($"{command} is not lawful");
-        return decision.Refusal!;
-    }
-
     /// <summary>All three vans signed, nothing counted anew.</summary>
     public static Depot AllClosed(this Depot depot) =>
         new[] { Tiny.B1, Tiny.B2, Tiny.B3 }.Aggregate(depot, (d, van) => d.At(van, Step.Closed));

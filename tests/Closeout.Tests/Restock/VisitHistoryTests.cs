@@ -20,7 +20,7 @@ public class VisitHistoryTests
     [InlineData(1, false)]      // a visit reported ahead of its date
     public void Visits_of_the_last_sixty_days_count_and_no_others(int day, bool counts)
     {
-        var depot = Tiny.Opened() with { Use = [On(day, 2, (Lamp, 10, 52))] };
+        var depot = Tiny.Opened().Planned(p => p with { Use = [On(day, 2, (Lamp, 10, 52))] });
         VisitHistory.Of(depot).UseOf(Home, Lamp).Should().Be(counts ? new VisitUse(2, 5, 1) : default);   // 4 and 6: m 5, s2 (52 - 50) / 2
         WorkingDays.Of(depot).Count.Should().Be(counts ? 1 : 0);
     }
@@ -31,7 +31,7 @@ public class VisitHistoryTests
     [InlineData(-60, false)]
     public void So_do_days_that_were_counted_without_reports(int day, bool counts)
     {
-        var depot = Tiny.Opened() with { Counted = [new(Tiny.Wednesday.AddDays(day), Tiny.B1, [new(Lamp, 7)])] };
+        var depot = Tiny.Opened().Planned(p => p with { Counted = [new(Tiny.Wednesday.AddDays(day), Tiny.B1, [new(Lamp, 7)])] });
         VisitHistory.Of(depot).UseOf(CountedDay.Kind, Lamp).Should().Be(counts ? new VisitUse(1, 7, 0) : default);
     }
 
@@ -39,7 +39,7 @@ public class VisitHistoryTests
     [Fact]
     public void Visits_that_used_nothing_of_an_item_count()
     {
-        var history = VisitHistory.Of(Tiny.Opened() with { Use = [On(-1, 3, (Lamp, 9, 41)), On(-2, 2)] });
+        var history = VisitHistory.Of(Tiny.Opened().Planned(p => p with { Use = [On(-1, 3, (Lamp, 9, 41)), On(-2, 2)] }));
         var use = history.UseOf(Home, Lamp);
         (use.Weight, use.Mean).Should().Be((5, 1.8));
         use.Variance.Should().BeApproximately(4.96, 1e-12);
@@ -50,10 +50,7 @@ public class VisitHistoryTests
     [Fact]
     public void Kinds_are_kept_apart_and_codes_differ_by_more_than_case()
     {
-        var history = VisitHistory.Of(Tiny.Opened() with
-        {
-            Use = [On(-1, 1, (Lamp, 4, 16)), On(-1, 1, (Lamp, 2, 4)) with { Kind = new("home") }, On(-1, 1, (Lamp, 9, 81)) with { Kind = new("CHECK") }],
-        });
+        var history = VisitHistory.Of(Tiny.Opened().Planned(p => p with { Use = [On(-1, 1, (Lamp, 4, 16)), On(-1, 1, (Lamp, 2, 4)) with { Kind = new("home") }, On(-1, 1, (Lamp, 9, 81)) with { Kind = new("CHECK") }] }));
         history.UseOf(Home, new("lamp")).Should().Be(new VisitUse(2, 3, 1));
         history.UseOf(new("check"), Lamp).Should().Be(new VisitUse(1, 9, 0));
     }
@@ -62,7 +59,7 @@ public class VisitHistoryTests
     public void The_planning_rate_is_the_one_of_kind_and_item()
     {
         var setup = Tiny.Setup with { Rates = [new(Home, Lamp, 6, 10), new(Home, Wrap, 1, 4), new(new("CHECK"), Lamp, 2, 3)] };
-        var history = VisitHistory.Of(Tiny.Opened(setup: setup) with { Use = [On(-1, 5, (Lamp, 25, 165))] });
+        var history = VisitHistory.Of(Tiny.Opened(setup: setup).Planned(p => p with { Use = [On(-1, 5, (Lamp, 25, 165))] }));
         history.UseOf(Home, Lamp).Should().Be(VisitUse.Of(6, 10, 5, 25, 165));
         history.UseOf(Home, Wrap).Should().Be(VisitUse.Of(1, 4, 5, 0, 0));
         history.UseOf(new("CHECK"), Lamp).Should().Be(VisitUse.Of(2, 3, 0, 0, 0));

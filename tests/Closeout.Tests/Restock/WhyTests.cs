@@ -13,10 +13,8 @@ public class WhyTests
     private static readonly Code<VisitKind> Home = new("HOME");
 
     /// <summary>Four visits of 3 lamps: mean 12, and with 20 visits known variance 12 + 16 * 3 / 20 = 14.4.</summary>
-    private static readonly Depot Booked = Tiny.Opened("bin: 9 LAMP; shelf: 3 LAMP; B1: 0+4 LAMP", setup: Tiny.Setup with { Rates = [new(Home, Lamp, 3, 20)] }) with
-    {
-        Bookings = [new(Thursday, Tiny.B1, Home, 4), new(Thursday, Tiny.B2, new("NEW"), 1)],
-    };
+    private static readonly Depot Booked = Tiny.Opened("bin: 9 LAMP; shelf: 3 LAMP; B1: 0+4 LAMP", setup: Tiny.Setup with { Rates = [new(Home, Lamp, 3, 20)] })
+        .Planned(p => p with { Bookings = [new(Thursday, Tiny.B1, Home, 4), new(Thursday, Tiny.B2, new("NEW"), 1)] });
 
     [Fact]
     public void A_target_by_bookings_names_the_visits_the_demand_and_the_promise()

@@ -2,7 +2,7 @@ using Closeout.Cardboard;
 using Closeout.DayBook;
 using Closeout.Facts;
 using Closeout.Rules;
-using Closeout.Shifts;
+using Closeout.Shifts.Steps;
 using Closeout.Tests.Shifts;
 
 namespace Closeout.Tests.Rules;

@@ -1,6 +1,6 @@
 using Closeout.DayBook;
 using Closeout.Facts;
-using Closeout.Shifts;
+using Closeout.Shifts.Steps;
 using FluentAssertions;
 using Xunit;
 

@@ -1,6 +1,8 @@
 using Closeout.Facts;
 using Closeout.People;
 using Closeout.Screens;
+using Closeout.Screens.Forms;
+using Closeout.Screens.People;
 using Closeout.Store;
 using FluentAssertions;
 using Xunit;
@@ -95,7 +97,7 @@ public sealed class AtTheKioskWithoutTheRight : IDisposable
     }
 
     [Fact]
-    public void Every_form_of_the_desk_is_in_that_list() => Enum.GetValues<DeskTask>().Should().HaveCount(18, "a new form belongs into the list above");
+    public void Every_form_of_the_desk_is_in_that_list() => AllForms.Of().Should().HaveCount(18, "a new form belongs into the list above");
 
     [Theory]
     [MemberData(nameof(Forms))]
@@ -240,7 +242,7 @@ public sealed class AtTheKioskWithoutTheRight : IDisposable
         kiosk.Press("{F5}CO-10Y{Enter}5{Enter}L2{Enter}");
 
         kiosk.Session.Model.Said.Should().Contain("L2 Hale Causeway is a lead and has 0 PINs").And.Contain("another lead");
-        kiosk.Session.Model.Screen.Should().BeOfType<DeskScreen>();
+        kiosk.Session.Model.Screen.Should().BeOfType<FormScreen>();
         kiosk.Press("{Escape}{F9}{End}iL2{Enter}").Session.Model.Said.Should().Contain("another lead");
         kiosk.Entries.Should().BeEmpty();
     }

@@ -59,7 +59,7 @@ public sealed class BlindCountByKeys
         kiosk.Press("*");
         kiosk.Entries.OfType<LeftoversConfirmed>().Should().ContainSingle();
         kiosk.Closeout.At.Should().Be(Step.Cardboard);
-        kiosk.Depot.SpotCounts.Should().BeEmpty("it is asked for again the next evening");
+        kiosk.Depot.Stock.SpotCounts.Should().BeEmpty("it is asked for again the next evening");
     }
 
     private static void Same(string keys)

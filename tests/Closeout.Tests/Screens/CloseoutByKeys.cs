@@ -2,7 +2,9 @@ using Closeout.DayBook;
 using Closeout.Facts;
 using Closeout.Files;
 using Closeout.Screens;
-using Closeout.Shifts;
+using Closeout.Screens.Parts;
+using Closeout.Screens.Steps;
+using Closeout.Shifts.Steps;
 using FluentAssertions;
 using Xunit;
 
@@ -13,14 +15,14 @@ public sealed class CloseoutByKeys
     [Fact]
     public void A_clean_van_with_six_items_touched_closes_out_in_at_most_60_keys()
     {
-        var counts = EveningAnswers.Of(DayFolder.Read(Repository.SampleDay).Evening)
+        var counts = EveningAnswers.Of(DayFolder.Read(Repository.SampleDay, StepPages.Evening).Evening)
             .Select(a => a.Command).OfType<CountLeftover>().Where(c => c.Van.Text == "B1").ToDictionary(c => c.Item);
         using var kiosk = new SampleKiosk();
         kiosk.Press("{Enter}{Enter}");
         var items = Leftovers.ToCount(kiosk.Depot, kiosk.Depot.Shift(new("B1"))!);
         foreach (var item in items)
         {
-            var booked = Leftovers.BeforeOf(kiosk.Depot, kiosk.Depot.Shift(new("B1"))!, item);
+            var booked = Leftovers.BeforeOf(kiosk.Depot.Shift(new("B1"))!, item);
             var count = counts.GetValueOrDefault(item.Code) ?? new CountLeftover(new("B1"), item.Code, booked.Sealed, 0, booked.Loose);
             kiosk.Press(counts.ContainsKey(item.Code) || IsBlind(kiosk) ? Keys(kiosk.Closeout.Form, count) : "=");
         }
@@ -36,7 +38,8 @@ public sealed class CloseoutByKeys
         File.ReadAllText(Path.Combine(Repository.Root, "docs", "user-guide", "technician.md")).Should().Contain($"takes {kiosk.Keys} keys", "the guide says the number");
     }
 
-    private static bool IsBlind(SampleKiosk kiosk) => Questions.IsBlind(kiosk.Depot.Shift(kiosk.Closeout.Van)!, kiosk.Closeout.Item!.Value);
+    private static bool IsBlind(SampleKiosk kiosk) => kiosk.Depot.Shift(kiosk.Closeout.Van)! is var shift
+        && kiosk.Closeout.Item is { } item && shift.SpotItems.Contains(item) && !shift.Counts.ContainsKey(item);
 
     /// <summary>One key for the item asked for: as booked; blind, its three counts.</summary>
     private static void Count(SampleKiosk kiosk, int items)
@@ -44,7 +47,7 @@ public sealed class CloseoutByKeys
         for (; items > 0; items--)
         {
             var shift = kiosk.Depot.Shift(kiosk.Closeout.Van)!;
-            var booked = Leftovers.BeforeOf(kiosk.Depot, shift, kiosk.Depot.Setup.Item(kiosk.Closeout.Item!.Value));
+            var booked = Leftovers.BeforeOf(shift, kiosk.Depot.Setup.Item(kiosk.Closeout.Item!.Value));
             kiosk.Press(IsBlind(kiosk) ? $"{booked.Sealed}{{Enter}}0{{Enter}}{booked.Loose}{{Enter}}" : "=");
         }
     }

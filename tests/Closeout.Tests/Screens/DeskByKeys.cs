@@ -1,5 +1,10 @@
+using Closeout.Commands;
 using Closeout.Facts;
 using Closeout.Screens;
+using Closeout.Screens.Forms;
+using Closeout.Screens.People;
+using Closeout.Screens.Yard;
+using Closeout.Tests.Cardboard;
 using FluentAssertions;
 using Xunit;
 
@@ -12,10 +17,10 @@ public sealed class DeskByKeys : IDisposable
 
     [Theory]
     [InlineData("{F1}", typeof(HelpScreen))]
-    [InlineData("{F2}", typeof(TomorrowScreen))]
-    [InlineData("{F3}", typeof(CardboardScreen))]
+    [InlineData("{F2}", typeof(PlanScreen))]
+    [InlineData("{F3}", typeof(YardScreen))]
     [InlineData("{F4}", typeof(LoadScreen))]
-    [InlineData("{F5}", typeof(DeskScreen))]
+    [InlineData("{F5}", typeof(FormScreen))]
     [InlineData("{F6}", typeof(AccuracyScreen))]
     [InlineData("{F9}", typeof(PeopleScreen))]
     public void Each_key_of_the_wall_opens_its_screen_and_Esc_leads_back(string key, Type screen)
@@ -61,7 +66,7 @@ public sealed class DeskByKeys : IDisposable
         kiosk.Press("{F5}CO-10Y{Enter}5{Enter}T02{Enter}");
         var entry = kiosk.Entries.Should().ContainSingle().Which.Should().BeOfType<DeliveryReceived>().Which;
         (entry.Item.Text, entry.Cartons, entry.Ordered, entry.By.Text).Should().Be(("CO-10Y", 5, 5, "T02"));
-        kiosk.Session.Model.Screen.Should().BeOfType<DeskScreen>().Which.Form.IsUntouched.Should().BeTrue();
+        kiosk.Session.Model.Screen.Should().BeOfType<FormScreen>().Which.Form.IsUntouched.Should().BeTrue();
     }
 
     [Theory]
@@ -97,7 +102,7 @@ public sealed class DeskByKeys : IDisposable
         kiosk.Press(keys);
         kiosk.Session.Model.Said.Should().Contain(said);
         kiosk.Entries.Should().BeEmpty();
-        kiosk.Session.Model.Screen.Should().BeOfType<DeskScreen>();
+        kiosk.Session.Model.Screen.Should().BeOfType<FormScreen>();
     }
 
     [Fact]
@@ -110,17 +115,17 @@ public sealed class DeskByKeys : IDisposable
 
         kiosk.Press("{Enter}").Show().Should().Contain("L1 set the target to 20: open house");
         kiosk.Press("{F5}w{Enter}{Enter}called off{Enter}L1{Enter}").Entries[^1].Should().BeOfType<OverrideWithdrawn>();
-        kiosk.Depot.Overrides.Should().BeEmpty();
+        kiosk.Depot.Planning.Overrides.Should().BeEmpty();
     }
 
     [Fact]
     public void A_van_that_was_excluded_can_be_taken_back_by_keys()
     {
         kiosk.Press("{F2}Bittern{F5}x{Enter}{Enter}in the workshop{Enter}L1{Enter}{Escape}{Escape}");
-        kiosk.Depot.Overrides.Should().ContainSingle();
+        kiosk.Depot.Planning.Overrides.Should().ContainSingle();
 
         kiosk.Press("{F2}Bittern{F5}w{Enter}{Enter}repaired{Enter}L1{Enter}");
-        kiosk.Depot.Overrides.Should().BeEmpty("what is shown nowhere cannot be withdrawn");
+        kiosk.Depot.Planning.Overrides.Should().BeEmpty("what is shown nowhere cannot be withdrawn");
     }
 
     public void Dispose() => kiosk.Dispose();

@@ -1,5 +1,9 @@
+using Closeout.Commands;
 using Closeout.Facts;
 using Closeout.Screens;
+using Closeout.Screens.Forms;
+using Closeout.Screens.Parts;
+using Closeout.Tests.Cardboard;
 using FluentAssertions;
 using Xunit;
 
@@ -30,7 +34,7 @@ public sealed class EmptiedByKeys
 
         for (var n = 0; n < 14 && kiosk.Session.Model.Said.Length == 0; n++)
         {
-            kiosk.Press(kiosk.Session.Model.Screen is DeskScreen && FormOf(kiosk).IsLast ? "L1{Enter}" : "{Enter}");
+            kiosk.Press(kiosk.Session.Model.Screen is FormScreen && FormOf(kiosk).IsLast ? "L1{Enter}" : "{Enter}");
         }
 
         kiosk.Session.Model.Said.Should().Contain(said);
@@ -76,8 +80,8 @@ public sealed class EmptiedByKeys
     private static Form FormOf(SampleKiosk kiosk) => kiosk.Session.Model.Screen switch
     {
         WhoScreen s => s.Form,
-        CloseoutScreen s => s.Form,
-        DeskScreen s => s.Form,
+        CloseoutScreen s => s.Question.Form,
+        FormScreen s => s.Form,
         var screen => throw new InvalidOperationException($"{screen} has no form"),
     };
 }

@@ -2,8 +2,11 @@ using System.Globalization;
 using Closeout.DayBook;
 using Closeout.Facts;
 using Closeout.Files;
+using Closeout.Rules;
 using Closeout.Screens;
-using Closeout.Shifts;
+using Closeout.Screens.Parts;
+using Closeout.Screens.Steps;
+using Closeout.Shifts.Steps;
 
 namespace Closeout.Tests.Screens;
 
@@ -40,18 +43,18 @@ internal static class EveningKeys
     /// <summary>What was asked again is answered as before; over a reading that was suggested one's own is typed.</summary>
     private static void Again(SampleKiosk kiosk)
     {
-        if (kiosk.Session.Model.Screen is CloseoutScreen { Doubted: LogMileage read })
+        if (kiosk.Session.Model.Screen is CloseoutScreen { Question.Doubted: LogMileage read })
         {
             kiosk.Press(To(kiosk, "odometer") + (kiosk.Closeout.Form["odometer"].IsOffered ? Text(read.EndMi!.Value) : "") + "{Enter}");
         }
     }
 
-    private static string Keys(SampleKiosk kiosk, Step step, Command command) => command switch
+    private static string Keys(SampleKiosk kiosk, Step step, ICommand command) => command switch
     {
-        CountLeftover c => $"/{c.Item}{{Enter}}{Text(c.Sealed ?? Leftovers.BeforeOf(kiosk.Depot, kiosk.Depot.Shift(c.Van)!, kiosk.Depot.Setup.Item(c.Item)).Sealed)}{{Enter}}{c.Bin}{{Enter}}{c.Kept}{{Enter}}",
+        CountLeftover c => $"/{c.Item}{{Enter}}{Text(c.Sealed ?? Leftovers.BeforeOf(kiosk.Depot.Shift(c.Van)!, kiosk.Depot.Setup.Item(c.Item)).Sealed)}{{Enter}}{c.Bin}{{Enter}}{c.Kept}{{Enter}}",
         ConfirmLeftovers => "**",
         CountBoxes c => $"{To(kiosk, c.Item.Text)}{c.Flattened}{{Enter}}",
-        CountStream c => $"{To(kiosk, Questions.StreamField + c.Stream)}{Text(c.Amount)}{{Enter}}",
+        CountStream c => $"{To(kiosk, $"stream/{c.Stream}")}{Text(c.Amount)}{{Enter}}",
         ConfirmCardboard or ConfirmKit => kiosk.Closeout.Form.Fields.Count == 0 ? "{Enter}" : "=",
         LogMileage c => $"{Text(c.EndMi!.Value)}{{Enter}}" + (c.FuelGal is null ? "{Enter}" : $"{Text(c.FuelGal.Value)}{{Enter}}{(c.FuelGrade is null ? Erase(kiosk) : c.FuelGrade)}{{Enter}}"),
         ConfirmDamage { None: true } => "{Enter}",

@@ -1,3 +1,4 @@
+using Closeout.Screens.Parts;
 using Closeout.Tests.Evenings;
 using FluentAssertions;
 using Xunit;

@@ -1,4 +1,6 @@
-using Closeout.Screens;
+using Closeout.Commands;
+using Closeout.DayBook;
+using Closeout.Screens.Parts;
 using FluentAssertions;
 using Xunit;
 
@@ -43,7 +45,7 @@ public sealed class HeadTests
     {
         var depot = Tiny.Opened(setup: Tiny.Setup with { Depot = Tiny.Settings with { Name = name } }) with { Rehearsal = true };
         var sheet = new Sheet(width, 1);
-        View.Head(sheet, depot, title, right);
+        Frame.Head(sheet, depot, title, right);
         return sheet.ToString().TrimEnd('\n');
     }
 }

@@ -1,4 +1,4 @@
-using Closeout.Screens;
+using Closeout.Words;
 using FluentAssertions;
 using Xunit;
 
@@ -28,11 +28,11 @@ public sealed class HelpByKeys
     [Fact]
     public void Every_form_has_help_of_its_own_that_fits_on_one_page()
     {
-        var helps = Enum.GetValues<DeskTask>().Select(t => DeskHelp.Lines(t)).ToList();
+        var helps = AllForms.Of().Select(f => f.Help).ToList();
         helps.Select(h => h[0]).Should().OnlyHaveUniqueItems();
         foreach (var help in helps)
         {
-            help.SelectMany(l => Sheet.Wrap(l, 76)).Should().HaveCountLessThan(20);
+            help.SelectMany(l => Cells.Wrap(l, 76)).Should().HaveCountLessThan(20);
         }
     }
 }

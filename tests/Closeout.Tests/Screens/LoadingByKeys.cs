@@ -1,7 +1,10 @@
 using Closeout.Commands;
 using Closeout.Facts;
 using Closeout.Files;
+using Closeout.Restock;
 using Closeout.Screens;
+using Closeout.Screens.Parts;
+using Closeout.Screens.Steps;
 using Closeout.Store;
 using FluentAssertions;
 using Xunit;
@@ -19,8 +22,8 @@ public sealed class LoadingByKeys : IDisposable
 
     public LoadingByKeys()
     {
-        Rehearsal.Play(kiosk.Session.Desk, new Attachments(kiosk.Folder), EveningAnswers.Of(DayFolder.Read(Repository.SampleDay).Evening)).Should().BeEmpty();
-        planned = [.. PickSheet.ToTake(kiosk.Depot, kiosk.Session.Desk.Plan, kiosk.Depot.Setup.Van(B6))
+        Rehearsal.Play(kiosk.Session.Desk, new Attachments(kiosk.Folder), EveningAnswers.Of(DayFolder.Read(Repository.SampleDay, StepPages.Evening).Evening)).Should().BeEmpty();
+        planned = [.. StowOrder.ToTake(kiosk.Depot, kiosk.Session.Desk.Plan, B6)
             .Select(l => new LoadedLine(l.Item.Code, l.Sealed, l.FromBin + l.FromOpened, 0, l.Units))];
         before = kiosk.Entries.Count;
         kiosk.Press("B6{F4}");

@@ -4,6 +4,9 @@ using Closeout.Facts;
 using Closeout.Files;
 using Closeout.People;
 using Closeout.Screens;
+using Closeout.Screens.Parts;
+using Closeout.Screens.People;
+using Closeout.Screens.Steps;
 using Closeout.Store;
 using FluentAssertions;
 using Xunit;
@@ -24,15 +27,15 @@ public sealed class NoPinInClear
         var issued = ((IssuedScreen)kiosk.Session.Model.Screen).Pin;
         kiosk.Press("{Enter}{Escape}{F5}CO-10Y{Enter}1{Enter}T09{Enter}975311{Enter}").Clock.Pass(30);
         kiosk.TypePin("T09").Press("{Escape}");
-        Rehearsal.Play(kiosk.Session.Desk, new Attachments(kiosk.Folder), EveningAnswers.Of(DayFolder.Read(Repository.SampleDay).Evening).Where(a => a.Van.Text is "B1" or "B2")).Should().BeEmpty();
+        Rehearsal.Play(kiosk.Session.Desk, new Attachments(kiosk.Folder), EveningAnswers.Of(DayFolder.Read(Repository.SampleDay, StepPages.Evening).Evening).Where(a => a.Van.Text is "B1" or "B2")).Should().BeEmpty();
         new Archive(kiosk.Folder).CatchUp();
         foreach (var (name, write) in Output.Files)
         {
             Output.Write(outside[name + ".csv"], write(kiosk.Depot, new Archive(kiosk.Folder)));
         }
 
-        PicksCommand.Run(kiosk.Depot, outside["picks"]);
-        MorningCommand.Run(kiosk.Depot, outside["morning"]);
+        PicksCommand.Run(kiosk.Session.Desk.Tonight, outside["picks"]);
+        MorningCommand.Run(kiosk.Session.Desk.Tonight, outside["morning"]);
 
         var entries = kiosk.Entries;
         entries.OfType<PinSet>().Should().HaveCount(2);
@@ -54,7 +57,7 @@ public sealed class NoPinInClear
     [Fact]
     public void No_screen_record_prints_a_PIN()
     {
-        new PinScreen(new("T07"), new QuitAct(), new WallScreen(), "bay", PinStage.Again, Own, Own).ToString().Should().NotContain(Own);
+        new PinScreen(new("T07"), new TryPinAct(), new WallScreen(), "bay", PinStage.Again, Own, Own).ToString().Should().NotContain(Own);
         new Model(new IssuedScreen(new("T07"), "493027", new WallScreen())).ToString().Should().NotContain("493027");
         new TakePin(new("T07"), new Pins(1).Hash(Own), false).ToString().Should().NotContain(Own);
     }

@@ -1,5 +1,9 @@
+using Closeout.Commands;
 using Closeout.Facts;
-using Closeout.Screens;
+using Closeout.Screens.Forms;
+using Closeout.Screens.Parts;
+using Closeout.Tests.Cardboard;
+using Closeout.Tests.Store;
 using FluentAssertions;
 using Xunit;
 
@@ -119,5 +123,5 @@ public sealed class RefusedByKeys
         kiosk.Entries.OfType<DamageFound>().Should().ContainSingle().Which.Should().Match<DamageFound>(d => d.Severity == Severity.Note && d.Drivable && d.Told == "" && d.ToldAt == null);
     }
 
-    private static Form Form(SampleKiosk kiosk) => ((DeskScreen)kiosk.Session.Model.Screen).Form;
+    private static Form Form(SampleKiosk kiosk) => ((FormScreen)kiosk.Session.Model.Screen).Form;
 }

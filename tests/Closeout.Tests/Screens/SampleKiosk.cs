@@ -2,8 +2,12 @@ using System.Globalization;
 using Closeout.Commands;
 using Closeout.DayBook;
 using Closeout.Facts;
+using Closeout.Faults.Power;
 using Closeout.Files;
 using Closeout.Screens;
+using Closeout.Screens.Parts;
+using Closeout.Screens.People;
+using Closeout.Screens.Steps;
 using Closeout.Store;
 using Closeout.Turning;
 using FluentAssertions;
@@ -22,7 +26,7 @@ internal sealed class SampleKiosk : IDisposable
     public SampleKiosk(Func<DayGiven, DayGiven>? change = null, bool typesPins = true, params string[] without)
     {
         this.typesPins = typesPins;
-        var given = DayFolder.Read(Repository.SampleDay).Given!;
+        var given = DayFolder.Read(Repository.SampleDay, StepPages.Evening).Given!;
         given = change is null ? given : change(given);
         Folder = new BookFolder(folder["book"]);
         var page = given.FirstPage(rehearsal: false);
@@ -43,7 +47,8 @@ internal sealed class SampleKiosk : IDisposable
 
     public Depot Depot => Session.Desk.Depot;
 
-    public CloseoutScreen Closeout => (CloseoutScreen)Session.Model.Screen;
+    /// <summary>The question of the close-out on the screen.</summary>
+    public Question Closeout => ((CloseoutScreen)Session.Model.Screen).Question;
 
     /// <summary>Presses keys written as <c>B3{Enter}</c>.</summary>
     public SampleKiosk Press(string keys)
@@ -65,7 +70,7 @@ internal sealed class SampleKiosk : IDisposable
     public static SampleKiosk Evening()
     {
         var kiosk = new SampleKiosk();
-        Rehearsal.Play(kiosk.Session.Desk, new Attachments(kiosk.Folder), EveningAnswers.Of(DayFolder.Read(Repository.SampleDay).Evening)).Should().BeEmpty();
+        Rehearsal.Play(kiosk.Session.Desk, new Attachments(kiosk.Folder), EveningAnswers.Of(DayFolder.Read(Repository.SampleDay, StepPages.Evening).Evening)).Should().BeEmpty();
         return kiosk;
     }
 

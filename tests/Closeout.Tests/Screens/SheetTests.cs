@@ -1,4 +1,5 @@
-using Closeout.Screens;
+using Closeout.Screens.Parts;
+using Closeout.Words;
 using FluentAssertions;
 using Xunit;
 
@@ -45,14 +46,14 @@ public sealed class SheetTests
     [Fact]
     public void Sentences_break_between_words()
     {
-        Sheet.Wrap("one two three", 8).Should().Equal("one two", "three");
+        Cells.Wrap("one two three", 8).Should().Equal("one two", "three");
     }
 
     [Fact]
     public void A_word_longer_than_a_line_breaks_within_and_nothing_of_it_is_lost()
     {
-        Sheet.Wrap("one twothreefour five", 8).Should().Equal("one", "twothree", "four", "five");
-        Sheet.Wrap("漢字漢字漢", 5).Should().Equal("漢字", "漢字", "漢");
+        Cells.Wrap("one twothreefour five", 8).Should().Equal("one", "twothree", "four", "five");
+        Cells.Wrap("漢字漢字漢", 5).Should().Equal("漢字", "漢字", "漢");
     }
 
     [Theory]
@@ -62,5 +63,5 @@ public sealed class SheetTests
     [InlineData("Saltmarsh", 1, "…")]
     [InlineData("Saltmarsh", 0, "")]
     [InlineData("Saltmarsh", -3, "")]
-    public void What_is_too_long_ends_with_an_ellipsis(string text, int columns, string cut) => Sheet.Cut(text, columns).Should().Be(cut);
+    public void What_is_too_long_ends_with_an_ellipsis(string text, int columns, string cut) => Cells.Cut(text, columns).Should().Be(cut);
 }

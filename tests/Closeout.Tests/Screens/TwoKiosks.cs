@@ -1,5 +1,6 @@
 using Closeout.Facts;
 using Closeout.Screens;
+using Closeout.Screens.Parts;
 using Closeout.Store;
 using FluentAssertions;
 using Xunit;
@@ -39,7 +40,7 @@ public sealed class TwoKiosks : IDisposable
         yard.Model.Said.Should().Be("B3 Curlew is being closed out at bay, program 7, since 16:52. Go on there, or press Esc there first.");
 
         Press(yard, "B4{Enter}{Enter}");
-        yard.Model.Screen.Should().BeOfType<CloseoutScreen>().Which.Van.Text.Should().Be("B4");
+        yard.Model.Screen.Should().BeOfType<CloseoutScreen>().Which.Question.Van.Text.Should().Be("B4");
     }
 
     [Fact]

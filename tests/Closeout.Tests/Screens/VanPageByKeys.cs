@@ -1,5 +1,8 @@
+using Closeout.Commands;
 using Closeout.Facts;
 using Closeout.Screens;
+using Closeout.Screens.Forms;
+using Closeout.Tests.Cardboard;
 using FluentAssertions;
 using Xunit;
 
@@ -62,7 +65,7 @@ public sealed class VanPageByKeys : IDisposable
     {
         kiosk.Press("B6{F7}w");
         kiosk.Show().Should().Contain("WRITE BOXES OFF").And.Contain("B6 Fulmar: 2 boxes missing");
-        var first = ((DeskScreen)kiosk.Session.Model.Screen).Form["item"].Text;
+        var first = ((FormScreen)kiosk.Session.Model.Screen).Form["item"].Text;
 
         kiosk.Press("{Enter}{Enter}never found{Enter}L1{Enter}");
         kiosk.Entries[^1].Should().Be(new BoxesWrittenOff(new("B6"), new(first), 1, "never found", new("L1")));
@@ -90,7 +93,7 @@ public sealed class VanPageByKeys : IDisposable
         kiosk.Press(keys);
 
         kiosk.Session.Model.Said.Should().Contain(said);
-        kiosk.Session.Model.Screen.Should().BeOfType<DeskScreen>();
+        kiosk.Session.Model.Screen.Should().BeOfType<FormScreen>();
         kiosk.Entries.Should().HaveCount(before);
     }
 

@@ -1,5 +1,7 @@
+using Closeout.Commands;
 using Closeout.DayBook;
 using Closeout.Facts;
+using Closeout.Tests.Cardboard;
 using FluentAssertions;
 using Xunit;
 

@@ -1,4 +1,5 @@
 using Closeout.Screens;
+using Closeout.Words;
 using FluentAssertions;
 using Terminal.Gui.App;
 using Terminal.Gui.Input;

@@ -1,6 +1,10 @@
 using Closeout.Cardboard;
+using Closeout.Commands;
 using Closeout.Facts;
 using Closeout.Screens;
+using Closeout.Screens.Forms;
+using Closeout.Screens.Yard;
+using Closeout.Tests.Cardboard;
 using FluentAssertions;
 using Xunit;
 
@@ -18,12 +22,12 @@ public sealed class YardByKeys : IDisposable
         var seen = new List<(YardPage, string)>();
         foreach (var page in Enum.GetValues<YardPage>())
         {
-            ((CardboardScreen)kiosk.Session.Model.Screen).Page.Should().Be(page);
+            ((YardScreen)kiosk.Session.Model.Screen).Page.Should().Be(page);
             seen.Add((page, kiosk.Show().Split('\n')[2].Trim().Split("  ")[0]));
             kiosk.Press("{Tab}");
         }
 
-        ((CardboardScreen)kiosk.Session.Model.Screen).Page.Should().Be(YardPage.Tonight);
+        ((YardScreen)kiosk.Session.Model.Screen).Page.Should().Be(YardPage.Tonight);
         seen.Take(6).Should().Equal((YardPage.Tonight, "tonight"), (YardPage.Weeks, "by week"), (YardPage.Months, "by month"), (YardPage.Days, "by day"), (YardPage.Vans, "by van"), (YardPage.Items, "by item"));
         seen[6].Item2.Should().Contain("lamps");
         kiosk.Press("{Escape}").Session.Model.Screen.Should().BeOfType<WallScreen>();
@@ -47,17 +51,17 @@ public sealed class YardByKeys : IDisposable
     public void B_counts_the_boxes_of_cartons_opened_here_and_offers_the_next_that_nobody_counted()
     {
         kiosk.Press("B1{F4}={F1}{Escape}{Escape}");
-        var opened = kiosk.Depot.Loaded.Values.Where(l => l.Opened > 0).ToList();
+        var opened = kiosk.Depot.Stock.Loaded.Values.Where(l => l.Opened > 0).ToList();
         opened.Should().NotBeEmpty("the plan opens cartons for B1");
 
         kiosk.Press("{F3}").Show().Should().Contain("opened here");
         kiosk.Press("b");
-        var form = ((DeskScreen)kiosk.Session.Model.Screen).Form;
+        var form = ((FormScreen)kiosk.Session.Model.Screen).Form;
         (form["item"].Text, form["boxes"].Text).Should().Be((opened[0].Item.Text, $"{opened[0].Opened}"));
 
         kiosk.Press("{Enter}{Enter}T02{Enter}");
         kiosk.Entries[^1].Should().Be(new DepotBoxesCounted(opened[0].Item, opened[0].Opened, opened[0].Opened, new("T02")));
-        kiosk.Session.Model.Screen.Should().BeOfType<CardboardScreen>();
+        kiosk.Session.Model.Screen.Should().BeOfType<YardScreen>();
         LostBoxes.OfDepot(kiosk.Depot).Should().NotContain(m => m.Item == opened[0].Item);
     }
 
@@ -95,7 +99,7 @@ public sealed class YardByKeys : IDisposable
         kiosk.Press("LED-A19-27{Enter}{Enter}never found{Enter}L1{Enter}").Session.Model.Said.Should().Contain("are missing at the depot");
 
         kiosk.Press("{Escape}{Escape}B1{F4}={F3}{Escape}{F3}w");
-        var item = ((DeskScreen)kiosk.Session.Model.Screen).Form["item"].Text;
+        var item = ((FormScreen)kiosk.Session.Model.Screen).Form["item"].Text;
         kiosk.Press("{Enter}{Enter}thrown away by mistake{Enter}L1{Enter}");
         kiosk.Entries[^1].Should().Match<BoxesWrittenOff>(e => e.Van == null && e.Item.Text == item && e.Boxes > 0);
     }
@@ -120,7 +124,7 @@ public sealed class YardByKeys : IDisposable
         kiosk.Press("{F3}" + keys);
 
         kiosk.Session.Model.Said.Should().Contain(said);
-        kiosk.Session.Model.Screen.Should().BeOfType<DeskScreen>();
+        kiosk.Session.Model.Screen.Should().BeOfType<FormScreen>();
         kiosk.Entries.Should().HaveCount(before);
     }
 

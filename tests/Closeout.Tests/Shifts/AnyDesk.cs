@@ -1,6 +1,8 @@
 using Closeout.Cardboard;
 using Closeout.Facts;
 using Closeout.Leads;
+using Closeout.Restock;
+using Closeout.Rules;
 using Closeout.Vans;
 using CsCheck;
 
@@ -29,18 +31,18 @@ public static class AnyDesk
     private static readonly Gen<double?> Percent = Gen.OneOf<double?>(null, null, 40, 85, 150, 0, -1, 151);
     private static readonly Gen<double?> Pounds = Gen.OneOf<double?>(null, null, 120.5, 610, 0, -1, 100_001);
 
-    public static Gen<object> Said(Code<Van> van) => Gen.Frequency(
-        (2, Gen.Select(Why, Lead, (why, by) => (object)new LiftHolds(van, why, by))),
-        (3, Gen.Select(Why, Lead, (why, by) => (object)new PlaceHold(van, why, by))),
-        (3, Gen.Select(Gen.Int[0, 4], Why, Lead, (number, why, by) => (object)new CloseIncident(van, number, why, by))),
-        (2, Gen.Select(AnyItem, Boxes, Lead, (item, boxes, by) => (object)new CountDepotBoxes(item, boxes, by))),
+    public static Gen<ICommand> Said(Code<Van> van) => Gen.Frequency(
+        (2, Gen.Select(Why, Lead, (why, by) => (ICommand)new LiftHolds(van, why, by))),
+        (3, Gen.Select(Why, Lead, (why, by) => (ICommand)new PlaceHold(van, why, by))),
+        (3, Gen.Select(Gen.Int[0, 4], Why, Lead, (number, why, by) => (ICommand)new CloseIncident(van, number, why, by))),
+        (2, Gen.Select(AnyItem, Boxes, Lead, (item, boxes, by) => (ICommand)new CountDepotBoxes(item, boxes, by))),
         (3, Gen.Select(Gen.Bool, AnyItem, Gen.Select(Gen.Bool, Boxes, (all, n) => all ? (int?)null : n), Why, Lead,
-            (depot, item, boxes, why, by) => (object)new WriteOffBoxes(depot ? null : van, item, boxes, why, by))),
-        (1, Gen.Select(Percent, Pounds, Lead, (percent, pounds, by) => (object)new EmptyContainer(percent, pounds, by))),
-        (1, Gen.Select(Stream, Why, Lead, (stream, to, by) => (object)new ShipCollected(stream, to, by))),
-        (2, Lead.Select(by => (object)new CheckCloseout(van, by))),
-        (1, Gen.Select(Why, Lead, (why, by) => (object)new Reopen(van, why, by))),
-        (1, Gen.Select(Gen.OneOf(Tiny.T1, Tiny.T1, Second), Why, Lead, (whom, why, by) => (object)new SignFor(van, whom, why, by))),
-        (1, Gen.Select(Gen.Bool, Why, Lead, (stayed, why, by) => (object)new ExplainVan(van, stayed, why, by))),
-        (1, Gen.Select(Date, AnyVan, AnyVan, Gen.Bool, Why, Lead, (date, from, to, all, why, by) => (object)new MoveBookings(date, from, to, all ? null : new("install"), why, by))));
+            (depot, item, boxes, why, by) => (ICommand)new WriteOffBoxes(depot ? null : van, item, boxes, why, by))),
+        (1, Gen.Select(Percent, Pounds, Lead, (percent, pounds, by) => (ICommand)new EmptyContainer(percent, pounds, by))),
+        (1, Gen.Select(Stream, Why, Lead, (stream, to, by) => (ICommand)new ShipCollected(stream, to, by))),
+        (2, Lead.Select(by => (ICommand)new CheckCloseout(van, by))),
+        (1, Gen.Select(Why, Lead, (why, by) => (ICommand)new Reopen(van, why, by))),
+        (1, Gen.Select(Gen.OneOf(Tiny.T1, Tiny.T1, Second), Why, Lead, (whom, why, by) => (ICommand)new SignFor(van, whom, why, by))),
+        (1, Gen.Select(Gen.Bool, Why, Lead, (stayed, why, by) => (ICommand)new ExplainVan(van, stayed, why, by))),
+        (1, Gen.Select(Date, AnyVan, AnyVan, Gen.Bool, Why, Lead, (date, from, to, all, why, by) => (ICommand)new MoveBookings(date, from, to, all ? null : new("install"), why, by))));
 }

@@ -1,6 +1,6 @@
 using Closeout.DayBook;
 using Closeout.Facts;
-using Closeout.Shifts;
+using Closeout.Rules;
 using Closeout.Vans;
 using CsCheck;
 using FluentAssertions;
@@ -22,8 +22,8 @@ public class DecideLaws
             if (decision.Entry is { } entry)
             {
                 depot = depot.Take(entry);
-                depot.Ledger.Unbalanced.Should().BeEmpty();
-                depot.Ledger.BelowZero.Should().BeEmpty();
+                depot.Stock.Ledger.Unbalanced.Should().BeEmpty();
+                depot.Stock.Ledger.BelowZero.Should().BeEmpty();
             }
         }
     });
@@ -37,8 +37,8 @@ public class DecideLaws
         again.Whole(Tiny.B1).Should().Be(depot.Whole(Tiny.B1));
         again.Whole(Tiny.B2).Should().Be(depot.Whole(Tiny.B2));
         again.Yard.Should().BeEquivalentTo(depot.Yard);
-        again.Bookings.Should().Equal(depot.Bookings);
-        again.Explained.Should().BeEquivalentTo(depot.Explained);
+        again.Planning.Bookings.Should().Equal(depot.Planning.Bookings);
+        again.Vans.Explained.Should().BeEquivalentTo(depot.Vans.Explained);
         IncidentLog.Of(again).Should().Equal(IncidentLog.Of(depot));
         Readiness.Of(again).SelectMany(v => v.Holds.Concat(v.Notes)).Should().Equal(Readiness.Of(depot).SelectMany(v => v.Holds.Concat(v.Notes)));
     });
@@ -50,10 +50,10 @@ public class DecideLaws
         foreach (var act in acts)
         {
             var command = act.Asked(depot);
-            var decision = depot.Decides(command);
+            var decision = command.Decide(depot);
             if (decision.Refusal is { AskAgain: true })
             {
-                decision = depot.Decides(Sure(command));
+                decision = ((IAskedAgain)command).Surely().Decide(depot);
                 decision.Refusal.Should().BeNull($"{command} was only asked again");
             }
 
@@ -93,7 +93,7 @@ public class DecideLaws
         typeof(PlanOverridden), typeof(OverrideWithdrawn), typeof(VanLoaded), typeof(DeliveryReceived), typeof(CountCorrected),
     ];
 
-    private static (Depot Depot, List<Entry> Story) Story(IEnumerable<Act> acts)
+    private static (Depot Depot, List<Entry> Story) Story(IEnumerable<Asking> acts)
     {
         var (depot, story) = (AnyEvening.Afternoon(), new List<Entry>());
         foreach (var act in acts)
@@ -107,11 +107,4 @@ public class DecideLaws
 
         return (depot, story);
     }
-
-    private static Command Sure(object command) => command switch
-    {
-        CountLeftover c => c with { Sure = true },
-        LogMileage c => c with { Sure = true },
-        _ => throw new InvalidOperationException($"{command} cannot be said surely"),
-    };
 }

@@ -37,7 +37,7 @@ public sealed class DeskLaws
             var holds = Readiness.Standing(after, van).Select(h => h.Reason).ToList();
             foreach (var incident in Incidents.Open(after, van))
             {
-                var placed = after.Placed.Any(p => p.Van == van && p.Reason == Incidents.Words(incident)) && !Readiness.Lifted(after, van).Contains(Incidents.Words(incident));
+                var placed = after.Vans.Placed.Any(p => p.Van == van && p.Reason == Incidents.Words(incident)) && !Readiness.Lifted(after, van).Contains(Incidents.Words(incident));
                 holds.Contains(Incidents.Words(incident)).Should().Be(placed || (!incident.Lifted && (incident.Severity == Severity.Unsafe || !incident.Drivable)));
             }
 
@@ -51,7 +51,7 @@ public sealed class DeskLaws
     [Fact]
     public void Incidents_are_numbered_over_the_whole_book_and_each_is_open_closed_or_withdrawn() => Watch((before, after, entry) =>
     {
-        IncidentLog.Of(after).Select(i => i.Incident.Number).Should().Equal(Enumerable.Range(1, after.Incidents), "one more each, and none is lost");
+        IncidentLog.Of(after).Select(i => i.Incident.Number).Should().Equal(Enumerable.Range(1, after.Vans.Incidents), "one more each, and none is lost");
         if (entry is IncidentClosed closed)
         {
             Incidents.Open(before, closed.Van).Should().Contain(i => i.Number == closed.Number);
@@ -119,8 +119,8 @@ public sealed class DeskLaws
             LostBoxes.OfDepot(next).Should().Equal(LostBoxes.OfDepot(depot));
             next.Yard.Collecting.Values.Should().BeEquivalentTo(depot.Yard.Collecting.Values);
             Container.LoadedLb(next).Should().BeApproximately(Container.LoadedLb(depot), 1e-9);
-            next.Incidents.Should().Be(depot.Incidents);
-            next.Bookings.Should().Equal(depot.Bookings.Where(b => b.Date > depot.Date));
+            next.Vans.Incidents.Should().Be(depot.Vans.Incidents);
+            next.Planning.Bookings.Should().Equal(depot.Planning.Bookings.Where(b => b.Date > depot.Date));
             missing += Missing(next).Count();
         });
 
@@ -132,9 +132,9 @@ public sealed class DeskLaws
     {
         if (entry is BookingsMoved moved)
         {
-            after.Bookings.GroupBy(b => (b.Date, b.Kind)).Select(g => (g.Key, g.Sum(b => b.Visits))).Should()
-                .BeEquivalentTo(before.Bookings.GroupBy(b => (b.Date, b.Kind)).Select(g => (g.Key, g.Sum(b => b.Visits))));
-            after.Bookings.Should().NotContain(b => b.Visits <= 0);
+            after.Planning.Bookings.GroupBy(b => (b.Date, b.Kind)).Select(g => (g.Key, g.Sum(b => b.Visits))).Should()
+                .BeEquivalentTo(before.Planning.Bookings.GroupBy(b => (b.Date, b.Kind)).Select(g => (g.Key, g.Sum(b => b.Visits))));
+            after.Planning.Bookings.Should().NotContain(b => b.Visits <= 0);
         }
     });
 
@@ -153,7 +153,7 @@ public sealed class DeskLaws
 
     private static int Boxes(Depot depot, Code<Van>? van, Code<Item> item) => Missing(depot).Where(m => m.Van == van && m.Boxes.Item == item).Sum(m => m.Boxes.Boxes);
 
-    private static Depot Played(IEnumerable<Act> acts) =>
+    private static Depot Played(IEnumerable<Asking> acts) =>
         acts.Aggregate(AnyEvening.Afternoon(), (depot, act) => act.On(depot).Entry is { } entry ? depot.Take(entry) : depot);
 
     /// <summary>Plays random evenings and looks at every entry.</summary>

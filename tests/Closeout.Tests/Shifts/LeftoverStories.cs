@@ -1,7 +1,8 @@
 using Closeout.DayBook;
 using Closeout.Facts;
 using Closeout.Rules;
-using Closeout.Shifts;
+using Closeout.Shifts.Steps;
+using Closeout.Tests.Evenings;
 using FluentAssertions;
 using Xunit;
 
@@ -44,8 +45,8 @@ public class LeftoverStories
         var found = new CountLeftover(Tiny.B1, Tiny.Wrap.Code, null, 0, 2);
         Counting.Refuses(found).Code.Should().Be("above-the-book");
         var after = Counting.Did(found with { Sure = true });
-        after.Ledger.Aboard(Tiny.B1, Tiny.Wrap).Should().Be(new Holding(0, 2));
-        after.Ledger.Units(Place.Unexplained, Tiny.Wrap.Code).Should().Be(-2);
+        after.Stock.Ledger.Aboard(Tiny.B1, Tiny.Wrap).Should().Be(new Holding(0, 2));
+        after.Stock.Ledger.Units(Place.Unexplained, Tiny.Wrap.Code).Should().Be(-2);
     }
 
     [Fact]
@@ -53,16 +54,16 @@ public class LeftoverStories
     {
         var after = Counting.Did(new CountLeftover(Tiny.B1, Lamp, 0, 5, 0), new CountLeftover(Tiny.B1, Lamp, 1, 2, 3));
 
-        after.Ledger.Aboard(Tiny.B1, Tiny.Lamp).Should().Be(new Holding(1, 3));
-        after.Ledger.Units(Place.Bin, Lamp).Should().Be(9);
-        after.Ledger.Units(Place.Homes, Lamp).Should().Be(10);
+        after.Stock.Ledger.Aboard(Tiny.B1, Tiny.Lamp).Should().Be(new Holding(1, 3));
+        after.Stock.Ledger.Units(Place.Bin, Lamp).Should().Be(9);
+        after.Stock.Ledger.Units(Place.Homes, Lamp).Should().Be(10);
         after.Shift(Tiny.B1)!.ExpectedOf(Lamp).Should().Be(1);
     }
 
     [Fact]
     public void What_visits_report_is_taken_where_the_technician_does_not_say()
     {
-        var reported = Counting with { ByVan = Counting.ByVan.Add((Counting.Date, Tiny.B1), new(Counting.Date, Tiny.B1, [new(Lamp, 10)], [])) };
+        var reported = Counting.Planned(p => p with { ByVan = p.ByVan.Add((Counting.Date, Tiny.B1), new(Counting.Date, Tiny.B1, [new(Lamp, 10)], [])) });
 
         var counted = (LeftoverCounted)reported.Accepts(new CountLeftover(Tiny.B1, Lamp, 1, 0, 3));
         (counted.Installed, counted.Used, counted.Gap).Should().Be((10, 12, 2));
@@ -95,7 +96,7 @@ public class LeftoverStories
     {
         var depot = Tiny.Opened("bin: -3 LAMP; B1: 2+5 LAMP").At(Tiny.B1, Step.Leftovers);
 
-        Decider.Decide(depot, new CountLeftover(Tiny.B1, Lamp, 2, 5, 0)).Refusal.Should().BeNull("it takes nothing out");
+        new CountLeftover(Tiny.B1, Lamp, 2, 5, 0).Decide(depot).Refusal.Should().BeNull("it takes nothing out");
     }
 
     [Fact]
@@ -104,6 +105,6 @@ public class LeftoverStories
         var huge = Tiny.Lamp with { UnitsPerCarton = 100_000 };
         var depot = Tiny.Opened("B1: 2+5 LAMP", setup: Tiny.Setup with { Items = [huge] }).At(Tiny.B1, Step.Leftovers);
 
-        FluentActions.Invoking(() => Decider.Decide(depot, new CountLeftover(Tiny.B1, Lamp, Refusal.MostAtOnce, 0, 0))).Should().NotThrow();
+        FluentActions.Invoking(() => new CountLeftover(Tiny.B1, Lamp, Refusal.MostAtOnce, 0, 0).Decide(depot)).Should().NotThrow();
     }
 }

@@ -1,5 +1,6 @@
 using Closeout.Cardboard;
 using Closeout.DayBook;
+using Closeout.Facts;
 using Closeout.Leads;
 using Closeout.Restock;
 using Closeout.Rules;
@@ -8,7 +9,6 @@ using Closeout.Tests.Leads;
 using Closeout.Tests.Restock;
 using Closeout.Tests.Rules;
 using Closeout.Tests.Vans;
-using Closeout.Turning;
 using FluentAssertions;
 
 namespace Closeout.Tests.Shifts;
@@ -16,8 +16,8 @@ namespace Closeout.Tests.Shifts;
 /// <summary>How a refusal is met.</summary>
 /// <param name="Factory">The method that makes it, of <see cref="Refusal"/>, <see cref="StockRefusal"/>, <see cref="YardRefusal"/> or <see cref="LeadRefusal"/>.</param>
 /// <param name="Code">The stable code that people and files may quote.</param>
-/// <param name="When">A command of any of the deciders.</param>
-public sealed record Met(string Factory, string Code, Func<Depot> Given, object When)
+/// <param name="When">The command.</param>
+public sealed record Met(string Factory, string Code, Func<Depot> Given, ICommand When)
 {
     /// <summary>All catalogues.</summary>
     public static IReadOnlyList<Met> All { get; } =
@@ -26,8 +26,7 @@ public sealed record Met(string Factory, string Code, Func<Depot> Given, object 
     /// <summary>The refusal; nothing is recorded.</summary>
     public Refusal Refused()
     {
-        var depot = Given();
-        var decision = When is EndDay end && DayEnd.Decide(depot, end.Next, end.Lead) is var (page, why) ? new Decision(page, why) : depot.Decides(When);
+        var decision = When.Decide(Given());
         decision.Entry.Should().BeNull($"{When} is not lawful");
         return decision.Refusal!;
     }

@@ -1,6 +1,6 @@
 using Closeout.DayBook;
 using Closeout.Facts;
-using Closeout.Shifts;
+using Closeout.Shifts.Steps;
 using FluentAssertions;
 using Xunit;
 
@@ -24,7 +24,7 @@ public class OdometerStories
     [InlineData(1300.1, false)]
     [InlineData(999.9, false)]
     public void Three_hundred_miles_and_no_miles_need_no_second_look(double end, bool plain) =>
-        (Decider.Decide(AtMileage, new LogMileage(Tiny.B1, (decimal)end)).Refusal is null).Should().Be(plain);
+        (new LogMileage(Tiny.B1, (decimal)end).Decide(AtMileage).Refusal is null).Should().Be(plain);
 
     [Fact]
     public void A_reading_below_the_start_confirmed_is_recorded_as_sure_and_as_no_distance()
@@ -55,7 +55,7 @@ public class OdometerStories
         var units = depot.Setup.Units;
         units.Distance(1000).Should().Be("1609 km");
 
-        Decider.Decide(depot, new LogMileage(Tiny.B1, units.Miles(1609))).Refusal.Should().BeNull();
+        new LogMileage(Tiny.B1, units.Miles(1609)).Decide(depot).Refusal.Should().BeNull();
     }
 
     private static Setup Metric => Tiny.Setup with { Depot = Tiny.Settings with { Metric = true } };

@@ -31,7 +31,7 @@ public static class ShiftText
             $"{shift?.Step} by {shift?.Technician}, answered {string.Join(' ', (shift?.Answered ?? []).Order())}",
             .. Enum.GetValues<Step>().Select(shift.Answers),
             .. (shift?.Photos ?? []).Select(p => p.ToString()),
-            .. depot.Ledger.Balances.Where(b => b.Place.Van == van).Select(b => b.ToString()).Order(StringComparer.Ordinal),
+            .. depot.Stock.Ledger.Balances.Where(b => b.Place.Van == van).Select(b => b.ToString()).Order(StringComparer.Ordinal),
         ]);
     }
 

@@ -1,5 +1,6 @@
 using Closeout.Facts;
 using Closeout.Shifts;
+using Closeout.Shifts.Steps;
 using CsCheck;
 using FluentAssertions;
 using Xunit;
@@ -78,7 +79,7 @@ public class SpotCountInTime
             if (depot.Date.DayOfWeek is not (DayOfWeek.Saturday or DayOfWeek.Sunday))
             {
                 // What visits report makes the classes.
-                depot = depot with { Use = [new(depot.Date, new("HOME"), 1, Moved(ofClass))] };
+                depot = depot.Planned(p => p with { Use = [new(depot.Date, new("HOME"), 1, Moved(ofClass))] });
                 var classes = SpotCount.Classes(depot);
                 codes.Should().OnlyContain(c => classes[new Code<Item>(c.Code)] == c.Class);
                 var shift = depot.Did(new ComeIn(Tiny.B1, Tiny.T1)).Shift(Tiny.B1)!;
@@ -86,7 +87,7 @@ public class SpotCountInTime
                 foreach (var item in shift.SpotItems)
                 {
                     counted.Single(c => c.Key.Code == item.Text).Value.Add(depot.Date);
-                    depot = depot with { SpotCounts = depot.SpotCounts.SetItem((Tiny.B1, item), new(Tiny.B1, item, depot.Date, gaps(item.Text) ? 1 : 0)) };
+                    depot = depot.Stocked(s => s with { SpotCounts = s.SpotCounts.SetItem((Tiny.B1, item), new(Tiny.B1, item, depot.Date, gaps(item.Text) ? 1 : 0)) });
                 }
 
                 evenings--;

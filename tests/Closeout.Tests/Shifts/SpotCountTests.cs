@@ -1,6 +1,7 @@
 using Closeout.DayBook;
 using Closeout.Facts;
 using Closeout.Shifts;
+using Closeout.Shifts.Steps;
 using FluentAssertions;
 using Xunit;
 
@@ -10,10 +11,7 @@ namespace Closeout.Tests.Shifts;
 public class SpotCountTests
 {
     // Units moved: LAMP 80 of 100 is class A, SHOWER the next 15 is B, WRAP is C. Due after 14, 28, 56 days; asked for from three quarters of it on.
-    private static readonly Depot Used = Tiny.Opened("B1: 1+0 LAMP, 1+0 SHOWER, 0+3 WRAP") with
-    {
-        Use = [new(Tiny.Monday, new("HOME"), 9, [new(Tiny.Lamp.Code, 80, 800), new(Tiny.Shower.Code, 15, 50), new(Tiny.Wrap.Code, 5, 5)])],
-    };
+    private static readonly Depot Used = Tiny.Opened("B1: 1+0 LAMP, 1+0 SHOWER, 0+3 WRAP").Planned(p => p with { Use = [new(Tiny.Monday, new("HOME"), 9, [new(Tiny.Lamp.Code, 80, 800), new(Tiny.Shower.Code, 15, 50), new(Tiny.Wrap.Code, 5, 5)])] });
 
     [Fact]
     public void Classes_are_by_units_moved_and_what_did_not_move_is_in_none() =>
@@ -22,14 +20,14 @@ public class SpotCountTests
     [Fact]
     public void Units_of_several_days_and_kinds_are_added_up()
     {
-        var days = Used with { Use = [.. Used.Use, new(Tiny.Wednesday, new("RECHECK"), 1, [new(Tiny.Wrap.Code, 400, 400)])] };
+        var days = Used.Planned(p => p with { Use = [.. p.Use, new(Tiny.Wednesday, new("RECHECK"), 1, [new(Tiny.Wrap.Code, 400, 400)])] });
         SpotCount.Classes(days)[Tiny.Wrap.Code].Should().Be(0);
     }
 
     [Fact]
     public void Days_that_only_the_counts_tell_of_make_classes_too()
     {
-        var silent = Used with { Use = [], Counted = [new(Tiny.Monday, Tiny.B1, [new(Tiny.Lamp.Code, 80), new(Tiny.Shower.Code, 15), new(Tiny.Wrap.Code, 5)])] };
+        var silent = Used.Planned(p => p with { Use = [], Counted = [new(Tiny.Monday, Tiny.B1, [new(Tiny.Lamp.Code, 80), new(Tiny.Shower.Code, 15), new(Tiny.Wrap.Code, 5)])] });
         SpotCount.Classes(silent).GetValueOrDefault(Tiny.Lamp.Code, 2).Should().Be(0, "a depot without visit reports has items of high use as well");
     }
 
@@ -79,21 +77,18 @@ public class SpotCountTests
     [Fact]
     public void The_van_that_comes_in_is_asked_for_what_was_chosen_and_a_count_of_it_is_kept_with_its_gap()
     {
-        var depot = Used with { SpotCounts = Used.SpotCounts.Add((Tiny.B1, Tiny.Lamp.Code), new(Tiny.B1, Tiny.Lamp.Code, Tiny.Monday, 0)) };
+        var depot = Used.Stocked(s => s with { SpotCounts = s.SpotCounts.Add((Tiny.B1, Tiny.Lamp.Code), new(Tiny.B1, Tiny.Lamp.Code, Tiny.Monday, 0)) });
         depot = depot.At(Tiny.B1, Step.Leftovers);
         depot.Shift(Tiny.B1)!.SpotItems.Should().Equal(Tiny.Shower.Code, Tiny.Wrap.Code);
 
         depot = depot.Did(new CountLeftover(Tiny.B1, Tiny.Wrap.Code, 0, 0, 1, 1), new CountLeftover(Tiny.B1, Tiny.Lamp.Code, 1, 0, 0));
-        depot.SpotCounts[(Tiny.B1, Tiny.Wrap.Code)].Should().Be(new SpotCounted(Tiny.B1, Tiny.Wrap.Code, Tiny.Wednesday, 1));
-        depot.SpotCounts[(Tiny.B1, Tiny.Lamp.Code)].On.Should().Be(Tiny.Monday, "a count that saw the book's figure is no blind count");
-        depot.SpotCounts.Should().NotContainKey((Tiny.B1, Tiny.Shower.Code), "it was asked for and not counted, so it is asked for again");
+        depot.Stock.SpotCounts[(Tiny.B1, Tiny.Wrap.Code)].Should().Be(new SpotCounted(Tiny.B1, Tiny.Wrap.Code, Tiny.Wednesday, 1));
+        depot.Stock.SpotCounts[(Tiny.B1, Tiny.Lamp.Code)].On.Should().Be(Tiny.Monday, "a count that saw the book's figure is no blind count");
+        depot.Stock.SpotCounts.Should().NotContainKey((Tiny.B1, Tiny.Shower.Code), "it was asked for and not counted, so it is asked for again");
     }
 
     private static IEnumerable<string> Chosen(Depot depot, params (string Item, int DaysAgo, int Gap)[] counted) => SpotCount.Choose(
-        depot with
-        {
-            SpotCounts = depot.SpotCounts.SetItems(counted.Select(c => KeyValuePair.Create(
-                (Tiny.B1, new Code<Item>(c.Item)), new SpotCounted(Tiny.B1, new(c.Item), depot.Date.AddDays(-c.DaysAgo), c.Gap)))),
-        },
+        depot.Stocked(s => s with { SpotCounts = s.SpotCounts.SetItems(counted.Select(c => KeyValuePair.Create(
+                (Tiny.B1, new Code<Item>(c.Item)), new SpotCounted(Tiny.B1, new(c.Item), depot.Date.AddDays(-c.DaysAgo), c.Gap)))) }),
         Tiny.B1).Select(i => i.Text);
 }

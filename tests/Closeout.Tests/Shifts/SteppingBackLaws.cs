@@ -64,7 +64,7 @@ public class SteppingBackLaws
     };
 
     /// <summary>Plays the acts and looks at every entry of a close-out that had begun.</summary>
-    private static void Watch(IEnumerable<Act> acts, int weekday, Action<Shift, Shift, VanEntry> look)
+    private static void Watch(IEnumerable<Asking> acts, int weekday, Action<Shift, Shift, VanEntry> look)
     {
         var depot = AnyEvening.Afternoon(Tiny.Monday.AddDays(weekday));
         foreach (var act in acts)

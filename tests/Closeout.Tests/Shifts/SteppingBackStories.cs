@@ -1,7 +1,7 @@
 using Closeout.Cardboard;
 using Closeout.DayBook;
 using Closeout.Facts;
-using Closeout.Shifts;
+using Closeout.Shifts.Steps;
 using FluentAssertions;
 using Xunit;
 

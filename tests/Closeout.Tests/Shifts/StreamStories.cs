@@ -1,7 +1,7 @@
 using Closeout.Cardboard;
 using Closeout.DayBook;
 using Closeout.Facts;
-using Closeout.Shifts;
+using Closeout.Shifts.Steps;
 using FluentAssertions;
 using Xunit;
 using static Closeout.Tests.Restock.TinyDesk;
@@ -87,7 +87,7 @@ public sealed class StreamStories
     [InlineData(99_999, true)]
     [InlineData(99_999.5, false)]
     [InlineData(-0.1, false)]
-    public void What_is_weighed_may_have_a_fraction(double pounds, bool taken) => Evening.Decides(new CountStream(Tiny.B1, Film, (decimal)pounds)).Entry.Should().Match(e => (e != null) == taken);
+    public void What_is_weighed_may_have_a_fraction(double pounds, bool taken) => new CountStream(Tiny.B1, Film, (decimal)pounds).Decide(Evening).Entry.Should().Match(e => (e != null) == taken);
 
     [Fact]
     public void Pieces_are_whole() => Evening.Refuses(new CountStream(Tiny.B1, Lamps, 1.5m)).Code.Should().Be("out-of-range");

@@ -1,6 +1,7 @@
 using Closeout.DayBook;
 using Closeout.Facts;
-using Closeout.Shifts;
+using Closeout.Shifts.Steps;
+using Closeout.Tests.Evenings;
 using Closeout.Vans;
 using FluentAssertions;
 using Xunit;

@@ -1,4 +1,6 @@
 using Closeout.Screens;
+using Closeout.Screens.Parts;
+using Closeout.Screens.Yard;
 using Closeout.Store;
 using FluentAssertions;
 using Xunit;
@@ -50,7 +52,7 @@ public sealed class ArchiveProgressTests
         session.Press(new(Press.F3));
 
         drawn[2].Should().Contain("Bringing the archive up to the pages: 2 of 3 pages done.");
-        session.Model.Screen.Should().BeOfType<CardboardScreen>();
+        session.Model.Screen.Should().BeOfType<YardScreen>();
         session.Model.Said.Should().BeEmpty();
     }
 

@@ -1,6 +1,7 @@
 using Closeout.DayBook;
 using Closeout.Facts;
-using Closeout.Shifts;
+using Closeout.Rules;
+using Closeout.Shifts.Steps;
 using Closeout.Store;
 using Closeout.Turning;
 using FluentAssertions;
@@ -259,7 +260,7 @@ public sealed class ArchiveTests
     {
         SmallBook.Tell(book, new ComeIn(van, new("T1"))).Should().BeNull();
         SmallBook.Tell(book, new CountLeftover(van, SmallBook.Lamp, 0, 0, 0, null, Sure: true)).Should().BeNull();
-        foreach (var command in new Command[] { new ConfirmLeftovers(van), new ConfirmCardboard(van), new LogMileage(van, 2100, Sure: true), new ConfirmDamage(van, true), new ConfirmKit(van), new CheckWeekly(van, null, 0, true), new Sign(van, new("T1")) })
+        foreach (var command in new ICommand[] { new ConfirmLeftovers(van), new ConfirmCardboard(van), new LogMileage(van, 2100, Sure: true), new ConfirmDamage(van, true), new ConfirmKit(van), new CheckWeekly(van, null, 0, true), new Sign(van, new("T1")) })
         {
             SmallBook.Tell(book, command).Should().BeNull();
         }

@@ -1,5 +1,5 @@
 using System.Diagnostics;
-using Closeout.Shifts;
+using Closeout.Shifts.Steps;
 using Closeout.Store;
 using FluentAssertions;
 using Xunit;

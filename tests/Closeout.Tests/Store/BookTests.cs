@@ -1,4 +1,4 @@
-using Closeout.Shifts;
+using Closeout.Shifts.Steps;
 using Closeout.Store;
 using Closeout.Turning;
 using FluentAssertions;
@@ -18,7 +18,7 @@ public sealed class BookTests
         reopened.Date.Should().Be(SmallDay.Date);
         reopened.Depot.Number.Should().Be(6);
         reopened.Depot.Shift(SmallBook.B1)!.Counts[SmallBook.Lamp].Count.Kept.Should().Be(3);
-        reopened.Depot.Ledger.Balances.Should().BeEquivalentTo(book.Book.Depot.Ledger.Balances);
+        reopened.Depot.Stock.Ledger.Balances.Should().BeEquivalentTo(book.Book.Depot.Stock.Ledger.Balances);
         reopened.Depot.Shift(SmallBook.B1)!.Story.Should().BeEquivalentTo(book.Book.Depot.Shift(SmallBook.B1)!.Story, o => o.RespectingRuntimeTypes());
     }
 

@@ -1,4 +1,6 @@
+using Closeout.Facts;
 using Closeout.Screens;
+using Closeout.Screens.Parts;
 using Closeout.Store;
 using FluentAssertions;
 using Xunit;

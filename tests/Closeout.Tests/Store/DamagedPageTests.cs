@@ -1,4 +1,5 @@
 using System.Text;
+using Closeout.Cardboard;
 using Closeout.Facts;
 using Closeout.Store;
 using FluentAssertions;

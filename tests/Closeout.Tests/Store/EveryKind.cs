@@ -1,4 +1,7 @@
+using Closeout.Commands;
 using Closeout.Facts;
+using Closeout.Store;
+using Closeout.Vans;
 
 namespace Closeout.Tests.Store;
 

@@ -1,7 +1,7 @@
 using Closeout.Facts;
 using Closeout.Restock;
 using Closeout.Rules;
-using Closeout.Shifts;
+using Closeout.Shifts.Steps;
 using Closeout.Store;
 using Closeout.Turning;
 using Closeout.Vans;
@@ -39,7 +39,7 @@ internal sealed class LongBook : IDisposable
         book = Next(book, Second);
         Told(book, new ComeIn(SmallBook.B2, new("T2")));
         Told(book, new CountLeftover(SmallBook.B2, SmallBook.Lamp, 0, 4, 3, Sure: true));
-        Told(book, new WithdrawChange(book.Depot.Overrides[0].Number, "called off", Lead));
+        Told(book, new WithdrawChange(book.Depot.Planning.Overrides[0].Number, "called off", Lead));
         Told(book, new CorrectCount(Place.Bin, SmallBook.Lamp, 9, "counted at noon", Lead));
         Close(book, SmallBook.B2, 2100);
         Told(book, new ReceiveDelivery(SmallBook.Lamp, 2, Lead));
@@ -53,7 +53,7 @@ internal sealed class LongBook : IDisposable
         Told(book, new LogMileage(SmallBook.B1, 1100));
         Told(book, new ReportDamage(SmallBook.B1, "roof", Severity.Repair, "rack loose"));
         Told(book, new ReportDamage(SmallBook.B1, "rear door", Severity.Note, "scratch"));
-        Done(book.Record(depot => VanDesk.Decide(depot, new CloseIncident(SmallBook.B1, 5, "wiped off", Lead)), Now()));
+        Done(book.Record(depot => new CloseIncident(SmallBook.B1, 5, "wiped off", Lead).Decide(depot), Now()));
         Attach(book, 40);
         Attach(book, 3000);
         Directory.CreateDirectory(Folder.TornLines);
@@ -113,7 +113,7 @@ internal sealed class LongBook : IDisposable
 
     private void Close(Book book, Code<Van> van, int odometer)
     {
-        Command[] rest =
+        ICommand[] rest =
         [
             new ConfirmLeftovers(van), new CountStream(van, new("lamps"), 4), new ConfirmCardboard(van), new LogMileage(van, odometer, Sure: true),
             new ReportDamage(van, "left side", Severity.Note, "dent"), new ConfirmDamage(van, false), new ConfirmKit(van),
@@ -127,9 +127,7 @@ internal sealed class LongBook : IDisposable
         Told(book, new Sign(van, new("T1")));
     }
 
-    private void Told(Book book, Command command) => Done(book.Record(depot => Decider.Decide(depot, command), Now()));
-
-    private void Told(Book book, StockCommand command) => Done(book.Record(depot => StockDecider.Decide(depot, command), Now()));
+    private void Told(Book book, ICommand command) => Done(book.Record(command.Decide, Now()));
 
     private static void Done(Refusal? refusal)
     {

@@ -1,5 +1,6 @@
 using System.IO.Compression;
 using System.Text;
+using Closeout.Restock;
 using Closeout.Store;
 using FluentAssertions;
 using Xunit;

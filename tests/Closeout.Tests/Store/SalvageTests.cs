@@ -77,8 +77,8 @@ public sealed class SalvageTests
 
         Saved(book, lost: 1);
 
-        Book.Open(To(book), LongBook.Second).Depot.Overrides.Should().ContainSingle("the other one was withdrawn").Which.Change.Kind.Should().Be(OverrideKind.Exclude);
-        Book.Open(To(book)).Depot.Overrides.Should().ContainSingle();
+        Book.Open(To(book), LongBook.Second).Depot.Planning.Overrides.Should().ContainSingle("the other one was withdrawn").Which.Change.Kind.Should().Be(OverrideKind.Exclude);
+        Book.Open(To(book)).Depot.Planning.Overrides.Should().ContainSingle();
     }
 
     [Fact]
@@ -86,8 +86,8 @@ public sealed class SalvageTests
     {
         using var small = new SmallBook().With(counts: 1);
         var change = new ChangePlan(OverrideKind.Extra, SmallBook.B1, SmallBook.Lamp, SmallDay.Date.AddDays(1), 4, "open house", new("L1"));
-        small.Book.Record(d => StockDecider.Decide(d, change), SmallBook.At(2)).Should().BeNull();
-        small.Book.Record(d => StockDecider.Decide(d, new WithdrawChange(5, "called off", new("L1"))), SmallBook.At(3)).Should().BeNull();
+        small.Book.Record(d => change.Decide(d), SmallBook.At(2)).Should().BeNull();
+        small.Book.Record(d => new WithdrawChange(5, "called off", new("L1")).Decide(d), SmallBook.At(3)).Should().BeNull();
         Break(small.Page, 5);
 
         using var temp = new TempFolder();
@@ -212,7 +212,7 @@ public sealed class SalvageTests
         Salvage.Into(book.Folder, new(temp["new"]), Now).Lost.Should().Be(1);
 
         var depot = Book.Open(new(temp["new"])).Depot;
-        depot.Ledger.Aboard(SmallBook.B1, depot.Setup.Item(SmallBook.Lamp)).Should().Be(book.Book.Depot.Ledger.Aboard(SmallBook.B1, depot.Setup.Item(SmallBook.Lamp)));
+        depot.Stock.Ledger.Aboard(SmallBook.B1, depot.Setup.Item(SmallBook.Lamp)).Should().Be(book.Book.Depot.Stock.Ledger.Aboard(SmallBook.B1, depot.Setup.Item(SmallBook.Lamp)));
         PageReader.Read(new BookFolder(temp["new"]).Page(SmallDay.Date), default).Entries[^1].Entry.Should().BeOfType<BookSalvaged>().Which.Lost.Should().Be(1);
     }
 
@@ -220,14 +220,14 @@ public sealed class SalvageTests
     public void Stock_that_would_be_less_than_nothing_is_taken_from_unexplained()
     {
         using var book = new SmallBook().Closed(SmallBook.B1);
-        book.Book.Record(d => StockDecider.Decide(d, new ReceiveDelivery(SmallBook.Lamp, 3, new("L1"))), SmallBook.At(2)).Should().BeNull();
-        book.Book.Record(d => StockDecider.Decide(d, new LoadVan(SmallBook.B1, [new(SmallBook.Lamp, 8, 0)], null)), SmallBook.At(3)).Should().BeNull();
+        book.Book.Record(d => new ReceiveDelivery(SmallBook.Lamp, 3, new("L1")).Decide(d), SmallBook.At(2)).Should().BeNull();
+        book.Book.Record(d => new LoadVan(SmallBook.B1, [new(SmallBook.Lamp, 8, 0)], null).Decide(d), SmallBook.At(3)).Should().BeNull();
         Break(book.Page, 9);
         using var temp = new TempFolder();
 
         Salvage.Into(book.Folder, new(temp["new"]), Now).Lost.Should().Be(1);
 
-        Book.Open(new(temp["new"])).Depot.Ledger.Units(Place.Shelf, SmallBook.Lamp).Should().Be(0);
+        Book.Open(new(temp["new"])).Depot.Stock.Ledger.Units(Place.Shelf, SmallBook.Lamp).Should().Be(0);
     }
 
     [Fact]
@@ -255,7 +255,7 @@ public sealed class SalvageTests
         var third = PageReader.Read(To(book).Page(LongBook.Third), default).Entries.Select(e => e.Entry).ToList();
         var door = third.OfType<DamageFound>().Single();
         (door.Zone, third.OfType<IncidentClosed>().Single().Number).Should().Be(("rear door", door.Number));
-        door.Number.Should().Be(Book.Open(To(book), LongBook.Second).Depot.Incidents + 1);
+        door.Number.Should().Be(Book.Open(To(book), LongBook.Second).Depot.Vans.Incidents + 1);
     }
 
     [Fact]

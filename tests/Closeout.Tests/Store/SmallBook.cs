@@ -1,6 +1,6 @@
 using Closeout.Facts;
 using Closeout.Rules;
-using Closeout.Shifts;
+using Closeout.Shifts.Steps;
 using Closeout.Store;
 using Closeout.Turning;
 
@@ -26,7 +26,7 @@ internal sealed class SmallBook : IDisposable
 
     public static DateTimeOffset At(int second) => new DateTimeOffset(2026, 3, 4, 16, 30, 0, TimeSpan.FromHours(-5)).AddSeconds(second);
 
-    public static Refusal? Tell(Book book, Command command) => book.Record(depot => Decider.Decide(depot, command), At(1));
+    public static Refusal? Tell(Book book, ICommand command) => book.Record(depot => command.Decide(depot), At(1));
 
     public static Refusal? Count(Book book, Code<Van> van, int kept) => Tell(book, new CountLeftover(van, Lamp, null, 0, kept, 0, Sure: true));
 
@@ -47,16 +47,16 @@ internal sealed class SmallBook : IDisposable
     {
         foreach (var van in vans)
         {
-            Command[] evening = [new ComeIn(van, new("T1")), new ConfirmLeftovers(van), new ConfirmCardboard(van), new LogMileage(van, 2050), new ConfirmDamage(van, true), new ConfirmKit(van), new Sign(van, new("T1"))];
+            ICommand[] evening = [new ComeIn(van, new("T1")), new ConfirmLeftovers(van), new ConfirmCardboard(van), new LogMileage(van, 2050), new ConfirmDamage(van, true), new ConfirmKit(van), new Sign(van, new("T1"))];
             Array.ForEach(evening, Told);
         }
 
         return this;
     }
 
-    public void Told(Command command)
+    public void Told(ICommand command)
     {
-        if (Book.Record(depot => Decider.Decide(depot, command is LogMileage m ? m with { Sure = true } : command), At(1)) is { } refusal)
+        if (Book.Record(depot => (command is LogMileage m ? m with { Sure = true } : command).Decide(depot), At(1)) is { } refusal)
         {
             throw new InvalidOperationException(refusal.Text);
         }

@@ -61,7 +61,7 @@ public sealed class TornLineTests
         using var book = new SmallBook().With(counts: 1);
         var before = book.Bytes;
 
-        SmallBook.Tell(book.Book, new Closeout.Shifts.ConfirmKit(SmallBook.B1)).Should().NotBeNull();
+        SmallBook.Tell(book.Book, new Closeout.Shifts.Steps.ConfirmKit(SmallBook.B1)).Should().NotBeNull();
 
         book.Bytes.Should().Equal(before);
     }
@@ -140,7 +140,7 @@ public sealed class TornLineTests
         if (last / 512 == (whole.Length - 1) / 512)
         {
             // The last line must reach over the end of a sector.
-            book.Told(new Closeout.Shifts.CountLeftover(SmallBook.B2, SmallBook.Lamp, null, 0, 3, 0, Sure: true));
+            book.Told(new Closeout.Shifts.Steps.CountLeftover(SmallBook.B2, SmallBook.Lamp, null, 0, 3, 0, Sure: true));
             whole = book.Bytes;
             last = whole.AsSpan(0, whole.Length - 1).LastIndexOf((byte)'\n') + 1;
         }

@@ -1,4 +1,5 @@
 using Closeout.Screens;
+using Closeout.Screens.Parts;
 using Closeout.Store;
 using FluentAssertions;
 using Xunit;

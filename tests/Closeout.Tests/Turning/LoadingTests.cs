@@ -1,7 +1,8 @@
 using Closeout.Cardboard;
 using Closeout.DayBook;
 using Closeout.Facts;
-using Closeout.Shifts;
+using Closeout.Rules;
+using Closeout.Shifts.Steps;
 using Closeout.Turning;
 using FluentAssertions;
 using Xunit;
@@ -14,7 +15,7 @@ public class LoadingTests
     private static readonly Code<Item> Lamp = Tiny.Lamp.Code;
     private static readonly Depot Stocked = Tiny.Opened("shelf: 5 LAMP; bin: 2 WRAP; B1: 2+5 LAMP");
 
-    private static DayGiven Given(Setup setup, DateOnly? date = null) => new(date ?? Tiny.Wednesday, setup, [], [], [], [], [], [], [], null, []);
+    private static DayGiven Given(Setup setup, DateOnly? date = null) => new(date ?? Tiny.Wednesday, setup, [], GivenBookings.None, GivenUse.None, null, []);
 
     private static Setup Without(Item item) => Tiny.Setup with { Items = [.. Tiny.Setup.Items.Where(i => i.Code != item.Code)] };
 
@@ -130,10 +131,10 @@ public class LoadingTests
     public void The_next_page_takes_the_folders_bookings_and_the_books_stock()
     {
         var booked = new Booking(Tiny.Friday, Tiny.B1, new("HOME"), 4);
-        var given = Given(Tiny.Setup, Tiny.Friday) with { BookingDates = [Tiny.Friday], Bookings = [booked] };
+        var given = Given(Tiny.Setup, Tiny.Friday) with { Booked = new([Tiny.Friday], [booked]) };
         var page = Loading.NextPageWith(Stocked, given);
         page.Date.Should().Be(Tiny.Friday);
         page.Carried.Bookings.Should().Equal(booked);
-        page.Carried.Balances.Should().BeEquivalentTo(Stocked.Ledger.Balances);
+        page.Carried.Balances.Should().BeEquivalentTo(Stocked.Stock.Ledger.Balances);
     }
 }

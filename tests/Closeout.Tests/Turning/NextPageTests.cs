@@ -1,6 +1,6 @@
 using Closeout.DayBook;
 using Closeout.Facts;
-using Closeout.Shifts;
+using Closeout.Shifts.Steps;
 using Closeout.Turning;
 using Closeout.Vans;
 using FluentAssertions;
@@ -22,7 +22,7 @@ public class NextPageTests
     public void Balances_are_what_the_page_before_ended_with()
     {
         var depot = Leftovers.Did(new CountLeftover(Tiny.B1, Tiny.Lamp.Code, 1, 4, 3));
-        Next(depot).Ledger.Balances.Should().BeEquivalentTo(depot.Ledger.Balances).And.HaveCount(6);
+        Next(depot).Stock.Ledger.Balances.Should().BeEquivalentTo(depot.Stock.Ledger.Balances).And.HaveCount(6);
     }
 
     [Fact]
@@ -107,14 +107,10 @@ public class NextPageTests
     {
         var kind = new Code<VisitKind>("HOME");
         var edge = Thursday.AddDays(-PlanningWindow.Days);
-        var depot = Leftovers with
-        {
-            Bookings = [new(Tiny.Wednesday, Tiny.B1, kind, 4), new(Thursday, Tiny.B1, kind, 5)],
-            Use = [new(edge, kind, 1, []), new(edge.AddDays(1), kind, 1, []), new(Tiny.Wednesday, kind, 1, [])],
-        };
+        var depot = Leftovers.Planned(p => p with { Bookings = [new(Tiny.Wednesday, Tiny.B1, kind, 4), new(Thursday, Tiny.B1, kind, 5)], Use = [new(edge, kind, 1, []), new(edge.AddDays(1), kind, 1, []), new(Tiny.Wednesday, kind, 1, [])] });
 
         var next = Next(depot);
-        next.Bookings.Select(b => b.Date).Should().Equal(Thursday);
-        next.Use.Select(u => u.Date).Should().Equal(edge.AddDays(1), Tiny.Wednesday);
+        next.Planning.Bookings.Select(b => b.Date).Should().Equal(Thursday);
+        next.Planning.Use.Select(u => u.Date).Should().Equal(edge.AddDays(1), Tiny.Wednesday);
     }
 }

@@ -1,6 +1,6 @@
 using Closeout.DayBook;
 using Closeout.Facts;
-using Closeout.Shifts;
+using Closeout.Shifts.Steps;
 using Closeout.Turning;
 using Closeout.Vans;
 using FluentAssertions;
@@ -90,7 +90,7 @@ public sealed class HoldStories
         var after = both.Did(new LiftHolds(Tiny.B1, "workshop, slip 12", Tiny.Lead));
         Readiness.Standing(after, Tiny.B1).Should().BeEmpty();
         Readiness.Standing(after, Tiny.B2).Should().ContainSingle();
-        after.Lifted.Should().ContainSingle().Which.Reasons.Should().BeEquivalentTo("windscreen, unsafe: crack (incident 1)", "steering pulls");
+        after.Vans.Lifted.Should().ContainSingle().Which.Reasons.Should().BeEquivalentTo("windscreen, unsafe: crack (incident 1)", "steering pulls");
     }
 
     [Fact]
@@ -109,9 +109,9 @@ public sealed class HoldStories
     [InlineData("T9", "replaced", "no-such-technician")]
     [InlineData("L1", "  ", "no-words")]
     public void Nobody_else_lifts_it_and_never_without_a_reason(string by, string why, string code) =>
-        VanDesk.Decide(Held, new LiftHolds(Tiny.B1, why, new(by))).Refusal!.Code.Should().Be(code);
+        new LiftHolds(Tiny.B1, why, new(by)).Decide(Held).Refusal!.Code.Should().Be(code);
 
     [Fact]
     public void A_van_that_is_not_held_has_nothing_to_lift() =>
-        VanDesk.Decide(Held, new LiftHolds(Tiny.B2, "why not", Tiny.Lead)).Refusal!.Code.Should().Be("not-held");
+        new LiftHolds(Tiny.B2, "why not", Tiny.Lead).Decide(Held).Refusal!.Code.Should().Be("not-held");
 }

@@ -1,6 +1,6 @@
 using Closeout.DayBook;
 using Closeout.Facts;
-using Closeout.Shifts;
+using Closeout.Shifts.Steps;
 using Closeout.Vans;
 using FluentAssertions;
 using Xunit;
@@ -35,7 +35,7 @@ public sealed class IncidentStories
 
         var again = none.Did(Dent(Tiny.B1));
         Incidents.Open(again, Tiny.B1).Select(i => i.Number).Should().Equal(1, 3);
-        again.Next(Tiny.Friday.AddDays(1)).Incidents.Should().Be(3);
+        again.Next(Tiny.Friday.AddDays(1)).Vans.Incidents.Should().Be(3);
     }
 
     [Theory]

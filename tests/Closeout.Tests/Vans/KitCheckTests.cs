@@ -1,6 +1,6 @@
 using Closeout.DayBook;
 using Closeout.Facts;
-using Closeout.Shifts;
+using Closeout.Shifts.Steps;
 using Closeout.Turning;
 using Closeout.Vans;
 using FluentAssertions;

@@ -2,7 +2,7 @@ using Closeout.DayBook;
 using Closeout.Facts;
 using Closeout.Files;
 using Closeout.Rules;
-using Closeout.Shifts;
+using Closeout.Shifts.Steps;
 using Closeout.Vans;
 using CsCheck;
 using FluentAssertions;
@@ -60,12 +60,12 @@ public sealed class OdometerLaws
     /// <summary>What is recorded of a reading; what is asked again is said again by whoever insists.</summary>
     private static MileageLogged? Read(Depot depot, Reading r)
     {
-        var decision = Decider.Decide(depot, new LogMileage(Tiny.B1, r.Mi, r.Gal, r.Grade, r.Sure));
+        var decision = new LogMileage(Tiny.B1, r.Mi, r.Gal, r.Grade, r.Sure).Decide(depot);
         if (decision.Refusal is { } refusal)
         {
             refusal.AskAgain.Should().BeTrue($"{r} is in range: {refusal.Text}");
             refusal.InsteadMi.GetValueOrDefault().Should().BeInRange(0, Refusal.MostMiles);
-            decision = Decider.Decide(depot, new LogMileage(Tiny.B1, r.Mi, r.Gal, r.Grade, Sure: true));
+            decision = new LogMileage(Tiny.B1, r.Mi, r.Gal, r.Grade, Sure: true).Decide(depot);
         }
 
         return (MileageLogged?)decision.Entry;

@@ -1,6 +1,7 @@
 using Closeout.DayBook;
 using Closeout.Facts;
-using Closeout.Shifts;
+using Closeout.Rules;
+using Closeout.Shifts.Steps;
 using Closeout.Vans;
 using FluentAssertions;
 using Xunit;
@@ -11,7 +12,7 @@ public class ReadinessTests
 {
     private static VanState B1(Depot depot) => Readiness.Of(depot).Single(v => v.Van.Code == Tiny.B1);
 
-    private static Depot Closed(params Command[] before) => Tiny.Opened("B1: 2+5 LAMP").At(Tiny.B1, Step.SignOff).Did(before).Did(new Sign(Tiny.B1, Tiny.T1));
+    private static Depot Closed(params ICommand[] before) => Tiny.Opened("B1: 2+5 LAMP").At(Tiny.B1, Step.SignOff).Did(before).Did(new Sign(Tiny.B1, Tiny.T1));
 
     [Fact]
     public void A_van_closed_without_a_word_is_ready()

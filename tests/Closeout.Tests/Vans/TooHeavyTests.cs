@@ -1,4 +1,5 @@
 using Closeout.DayBook;
+using Closeout.Facts;
 using Closeout.Restock;
 using Closeout.Vans;
 using FluentAssertions;

@@ -1,7 +1,7 @@
 using Closeout.DayBook;
 using Closeout.Facts;
 using Closeout.Rules;
-using Closeout.Shifts;
+using Closeout.Shifts.Steps;
 using Closeout.Tests.Shifts;
 using Closeout.Vans;
 
@@ -33,8 +33,8 @@ public static class VanRefusalCatalogue
     /// <summary>B1 has a crack in its windscreen, incident 1.</summary>
     private static Depot Held() => Tiny.Opened().At(Tiny.B1, Step.Damage).Did(new ReportDamage(Tiny.B1, "windscreen", Severity.Unsafe, "crack"));
 
-    private static IEnumerable<VanCommand> EachBut(Func<VanCommand, VanCommand> change) => Each("steering pulls").Select(change);
+    private static IEnumerable<ICommand> EachBut(Func<HoldCommand, HoldCommand> change) => Each("steering pulls").Select(change);
 
-    private static IEnumerable<VanCommand> Each(string why) =>
+    private static IEnumerable<HoldCommand> Each(string why) =>
         [new LiftHolds(Tiny.B1, why, Tiny.Lead), new PlaceHold(Tiny.B1, why, Tiny.Lead), new CloseIncident(Tiny.B1, 1, why, Tiny.Lead)];
 }

@@ -1,0 +1,48 @@
+using Closeout.DayBook;
+using Closeout.Facts;
+using Closeout.Rules;
+
+namespace Closeout.Shifts.Steps;
+
+/// <summary>Count the flattened boxes of one item.</summary>
+public sealed record CountBoxes(Code<Van> Van, Code<Item> Item, int Flattened) : CloseoutCommand(Van)
+{
+    public override Step? Step => DayBook.Step.Cardboard;
+
+    protected override Decision Decide(Depot depot, Shift shift) =>
+        depot.Setup.Find(Item) is not { } item ? Refusal.NoSuchItem(Item)
+        : Given.Range("Boxes flattened", Flattened, 0, Refusal.MostAtOnce) is { } refused ? refused
+        : new BoxesCounted(shift.Van, item.Code, shift.ExpectedOf(item.Code), Flattened);
+}
+
+/// <summary>Count what came home of a waste stream, in its unit.</summary>
+public sealed record CountStream(Code<Van> Van, Code<WasteStream> Stream, decimal Amount) : CloseoutCommand(Van)
+{
+    public override Step? Step => DayBook.Step.Cardboard;
+
+    protected override Decision Decide(Depot depot, Shift shift)
+    {
+        if (WasteStream.Find(Stream) is not { } stream || !depot.Setup.Depot.Streams.Contains(stream.Code))
+        {
+            return Refusal.StreamIsOff(Stream, depot.Setup.Depot.Streams);
+        }
+
+        if (Amount is < 0 or > Refusal.MostAtOnce || (!stream.IsWeighed && Amount != Math.Truncate(Amount)))
+        {
+            var what = stream.IsWeighed ? stream.Description : stream.Description + ", in whole pieces,";
+            return Refusal.OutOfRange(what, Amount, 0, Refusal.MostAtOnce);
+        }
+
+        var less = shift.StreamOf(stream.Code) - Amount;
+        var inBox = depot.Yard.AmountOf(stream.Code);
+        return less > inBox ? Refusal.BoxTooLow(stream, inBox, less) : new StreamCounted(shift.Van, stream.Code, Amount);
+    }
+}
+
+/// <summary>The cardboard is done; what was not counted is as expected.</summary>
+public sealed record ConfirmCardboard(Code<Van> Van) : CloseoutCommand(Van)
+{
+    public override Step? Step => DayBook.Step.Cardboard;
+
+    protected override Decision Decide(Depot depot, Shift shift) => new CardboardConfirmed(shift.Van);
+}

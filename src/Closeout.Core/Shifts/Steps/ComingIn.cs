@@ -1,0 +1,30 @@
+using Closeout.DayBook;
+using Closeout.Facts;
+using Closeout.Rules;
+using Closeout.Vans;
+
+namespace Closeout.Shifts.Steps;
+
+/// <summary>The van is back.</summary>
+public sealed record ComeIn(Code<Van> Van, Code<Technician> Technician) : ICommand
+{
+    public Decision Decide(Depot depot)
+    {
+        if (depot.Setup.Find(Van) is not { } van)
+        {
+            return Refusal.NoSuchVan(Van);
+        }
+
+        if (depot.Shift(van.Code) is { } shift)
+        {
+            return Refusal.AlreadyIn(van, shift);
+        }
+
+        return depot.Setup.Find(Technician) is { } technician
+            ? new VanCameIn(van.Code, technician.Code, IsWeeklyDue(depot, van, technician), SpotCount.Choose(depot, van.Code))
+            : Refusal.NoSuchTechnician(Technician) with { About = "technician" };
+    }
+
+    private static bool IsWeeklyDue(Depot depot, Van van, Technician technician) =>
+        WeeklyCheck.IsDue(technician.Workdays, depot.Date, depot.Van(van.Code).WeeklyCheckedOn);
+}

@@ -1,0 +1,33 @@
+using Closeout.DayBook;
+using Closeout.Facts;
+using Closeout.Rules;
+
+namespace Closeout.Shifts.Steps;
+
+/// <summary>Report a damage or a mishap.</summary>
+/// <param name="Drivable">Null: as its severity says, unsafe is not.</param>
+/// <param name="Told">Who was told; empty: nobody yet.</param>
+public sealed record ReportDamage(
+    Code<Van> Van, string Zone, Severity Severity, string What, bool? Drivable = null, string Told = "", TimeOnly? ToldAt = null)
+    : CloseoutCommand(Van)
+{
+    public override Step? Step => DayBook.Step.Damage;
+
+    protected override Decision Decide(Depot depot, Shift shift) =>
+        (Given.Words("where the damage is", Zone, "zone") ?? Given.Words("what it is", What, "what") ?? NotTold()) is { } refused
+            ? refused
+            : new DamageFound(
+                shift.Van, depot.Vans.Incidents + 1, shift.Technician, Zone.Trim(), Severity, What.Trim(),
+                Drivable ?? Severity != Severity.Unsafe, Told.Trim(), ToldAt);
+
+    private Refusal? NotTold() => Told.Trim().Length > 0 ? Given.Words("who was told", Told, "told") : null;
+}
+
+/// <summary>The walk round is done.</summary>
+/// <param name="None">No damage at all: what this close-out reported before is withdrawn.</param>
+public sealed record ConfirmDamage(Code<Van> Van, bool None) : CloseoutCommand(Van)
+{
+    public override Step? Step => DayBook.Step.Damage;
+
+    protected override Decision Decide(Depot depot, Shift shift) => new DamageConfirmed(shift.Van, None);
+}

@@ -1,0 +1,58 @@
+using System.Globalization;
+using Closeout.DayBook;
+using Closeout.Facts;
+using Closeout.Restock;
+using Closeout.Screens.Parts;
+
+namespace Closeout.Screens;
+
+/// <summary>How well the plan did.</summary>
+/// <param name="Back">The wall as it was left.</param>
+public sealed record AccuracyScreen(Screen Back, int Top = 0) : Screen
+{
+    public override IReadOnlyList<Binding> Bindings(Scene scene) =>
+    [
+        new(Keys.Arrows, "scroll", key => this with { Top = Scrolling.To(Top, key.Press) }),
+        HelpKey(),
+        new(Keys.Escape, "back to the wall", _ => Back),
+    ];
+
+    public override IEnumerable<string> Help(Scene scene) =>
+        ["For each priority: how often demand stayed within the plan's target, against what was promised. emptied: nothing was left, so demand may have been more. Judged by the close-outs of the day that was planned for."];
+
+    protected override void Draw(Sheet sheet, Scene scene)
+    {
+        var depot = scene.Depot;
+        Frame.Head(sheet, depot, "HOW WELL THE PLAN DID", $"{PlanningWindow.Days} days");
+        sheet.Write(2, 1, "priority  promised    kept  lines  within  emptied     used  missed aboard/used", Look.Faint);
+        var row = 3;
+        foreach (var sum in Accuracy.Sums(depot))
+        {
+            Line(sheet, row++, $"{sum.Priority}", depot, sum);
+        }
+
+        if (row == 3)
+        {
+            sheet.Write(row++, 1, "Nothing yet: the plan of one evening is judged by the close-outs of the next.");
+        }
+
+        sheet.Write(++row, 1, "day by day", Look.Faint);
+        var days = Accuracy.Of(depot).Reverse().ToList();
+        var room = Math.Max(1, sheet.Height - 5 - row);
+        foreach (var day in days.Skip(Math.Min(Top, Math.Max(0, days.Count - room))).Take(room))
+        {
+            Line(sheet, ++row, string.Create(CultureInfo.InvariantCulture, $"{day.Date:MM-dd} {day.Priority}"), depot, day);
+        }
+
+        sheet.Write(sheet.Height - 3, 1, "emptied: nothing was left, so demand may have been more than anybody saw.", Look.Faint);
+        sheet.Write(sheet.Height - 2, 1, "missed: units demanded beyond what was aboard that morning, as visits report.", Look.Faint);
+    }
+
+    private static void Line(Sheet sheet, int row, string name, Depot depot, KeptPromises kept)
+    {
+        var share = kept.Lines == 0 ? 0 : kept.Within / (double)kept.Lines;
+        var perUsed = kept.Used == 0 ? "-" : (kept.Aboard / (double)kept.Used).ToString("0.00", CultureInfo.InvariantCulture);
+        sheet.Write(row, 1, name, Look.Plain, 9);
+        sheet.Write(row, 11, $"{Why.Percent(depot.Setup.Depot.Service(kept.Priority)),8} {Why.Percent(share),7} {kept.Lines,6} {kept.Within,7} {kept.Emptied,8} {kept.Used,8} {kept.Missed,7} {perUsed,9}");
+    }
+}

@@ -1,0 +1,79 @@
+using Closeout.DayBook;
+using Closeout.Facts;
+using Closeout.Rules;
+using Closeout.Screens.Parts;
+using Closeout.Shifts.Steps;
+using Closeout.Store;
+using Closeout.Words;
+
+namespace Closeout.Screens;
+
+/// <summary>Pictures to put beside a close-out.</summary>
+/// <param name="Back">The question from which they are attached.</param>
+public sealed record AttachScreen(Code<Van> Van, CloseoutScreen Back, Form Form) : Screen
+{
+    public static AttachScreen Of(CloseoutScreen back) =>
+        new(back.Question.Van, back, Form.Of(new Field("path", "Picture or folder", FieldKind.Words, "")));
+
+    public override IReadOnlyList<Binding> Bindings(Scene scene) =>
+    [
+        new(Keys.Enter, "attach", _ => new(this, Act: new AttachAct(Van, Form["path"].Text.Trim()))),
+        HelpKey(),
+        new(Keys.Escape, "back to the question", _ => Back),
+        new(Keys.Backspace, null, _ => this with { Form = Form.Erase() }),
+        new(Keys.Typing, null, key => this with { Form = Form.Type(key.Character) ?? Form }),
+    ];
+
+    public override IEnumerable<string> Help(Scene scene) =>
+        ["Type the name of a picture or of a folder; with an empty field the kiosk takes what lies in the folder inbox of the book. Each picture is copied into the book under its checksum; closeout photos --out DIR writes them out again, byte for byte."];
+
+    public override bool Stands(Depot depot) => Back.Stands(depot) && depot.Shift(Van) is { IsClosed: false };
+
+    public override Code<Van>? Walks(Depot depot) => Back.Walks(depot);
+
+    protected override void Draw(Sheet sheet, Scene scene)
+    {
+        var (van, photos) = (scene.Depot.Setup.Van(Van), scene.Depot.Shift(Van)!.Photos);
+        Frame.Head(sheet, scene.Depot, $"{van.Code} {van.Name}", "pictures");
+        sheet.Write(2, 3, $"{photos.Count} of at most {Refusal.MostPhotos} attached tonight.");
+        FormView.Draw(sheet, 4, 3, Form, 0, 1, 20, sheet.Width - 2);
+        sheet.Write(6, 3, "A picture, or a folder with pictures. Empty: what lies in the book's inbox.", Look.Faint, sheet.Width - 4);
+        sheet.Write(7, 3, "JPEG, PNG, WebP or HEIC. They are copied into the book byte for byte.", Look.Faint);
+        sheet.Write(8, 3, "No faces, no house numbers, no cards: only the van.", Look.Faint);
+        var room = Math.Max(0, sheet.Height - 13);
+        foreach (var (row, photo) in photos.TakeLast(room).Index())
+        {
+            sheet.Write(10 + row, 3, $"{photo.Name}, {photo.Bytes} bytes", Look.Plain, sheet.Width - 4);
+        }
+    }
+}
+
+/// <summary>Copy pictures into the book and record them, one after the other: each is in the book before the next is looked at.</summary>
+/// <param name="Path">A picture, or a folder with pictures; empty: the book's inbox.</param>
+public sealed record AttachAct(Code<Van> Van, string Path) : Act
+{
+    public override Reply Do(World world, Screen from)
+    {
+        var (desk, attachments) = (world.Desk, world.Attachments);
+        var found = Attachments.At(Path.Length > 0 ? Path : attachments.Inbox);
+        var (there, stayed, known) = (0, "", desk.Depot.Shift(Van)!.Photos.Select(p => p.Sha256).ToHashSet());
+        foreach (var path in found)
+        {
+            var taken = attachments.Take(path);
+            if (found.Count == 1 || known.Add(taken.Sha256))
+            {
+                if (desk.Record(new AttachPhoto(Van, taken.Sha256, taken.Name, taken.Bytes)) is { } refusal)
+                {
+                    return new(from, refusal.Text);
+                }
+
+                there++;
+            }
+
+            stayed = attachments.Done(path) is { Length: > 0 } why ? why : stayed;
+        }
+
+        var back = ((AttachScreen)from).Back.WithPhotos(desk.Depot);
+        return new(back, $"{Spell.Count(there, "picture is", "pictures are")} attached. {stayed}".TrimEnd());
+    }
+}

@@ -1,0 +1,152 @@
+using Closeout.DayBook;
+using Closeout.Facts;
+using Closeout.Rules;
+using Closeout.Screens.Parts;
+using Closeout.Screens.Steps;
+using Closeout.Shifts.Steps;
+using Closeout.Words;
+
+namespace Closeout.Screens;
+
+/// <summary>A close-out: one question on the left, the tally card on the right, and on a wide screen the whole list between them.</summary>
+/// <param name="Back">The wall as it was left.</param>
+public sealed record CloseoutScreen(Question Question, Screen Back) : Screen
+{
+    private const int CardAt = StepPage.Columns + 3;
+    private const int WideFrom = 110;
+    private const int WideCard = 35;
+
+    private Code<Van> Van => Question.Van;
+
+    private StepPage Page => StepPages.Of(Question.At);
+
+    /// <summary>At the question that is open now.</summary>
+    public static CloseoutScreen Open(Depot depot, Code<Van> van, Screen back) => new(StepPages.Open(depot, van), back);
+
+    public override IReadOnlyList<Binding> Bindings(Scene scene)
+    {
+        var (depot, q) = (scene.Depot, Question);
+        var own = Page.Keys(depot, q).Select(k => new Binding(k.Keys, k.Line, key => After(depot, k.Do(key))) { Row = k.Row }).ToList();
+        if (q.Find is not null)
+        {
+            return [.. own, HelpKey(null)];
+        }
+
+        var (isClosed, isSignOff) = (q.At == Step.Closed, q.At == Step.SignOff);
+        string? Unless(bool told, string line) => told ? null : line;
+        Binding pages = new(Keys.Of("PgUp/PgDn", Press.PageUp, Press.PageDown), Unless(q.IsReport || isClosed || isSignOff, "earlier/later step"), key => Stepped(depot, key.Press == Press.PageUp ? -1 : 1));
+        Binding pictures = new(Keys.F(8), Page.HasPictures && !q.IsReport ? "attach pictures" : null, _ => isClosed ? this : AttachScreen.Of(this)) { Row = 1 };
+        Binding change = new(Keys.PageUp, isSignOff ? "change something" : null, _ => Stepped(depot, -1)) { Row = 1 };
+        Binding escape = new(Keys.Escape, q.IsReport ? "do not report" : isClosed ? "back to the wall" : "leave (all is kept)", _ => Page.Escaped(depot, depot.Shift(Van)!, q) is { } before ? this with { Question = before } : Back.Choosing(depot, Van));
+        if (isClosed)
+        {
+            return [HelpKey(), escape];
+        }
+
+        return
+        [
+            .. own, pictures, change, pages, HelpKey(), escape,
+            new(Keys.Of("Down", Press.Down, Press.Tab), null, _ => After(depot, Page.After(depot, q))),
+            new(Keys.Backspace, null, _ => Edited(depot, q.Form.Erase())),
+            new(Keys.Typing, null, key => q.Form.Now is not null && q.Form.Type(key.Character) is { } form ? Edited(depot, form) : this),
+        ];
+    }
+
+    public override IEnumerable<string> Help(Scene scene) =>
+    [
+        "One question at a time. The answer most likely right is in the field: Enter accepts it, typing replaces it, Tab goes to the next field, Up goes back.",
+        "",
+        "Leftovers: cartons still sealed aboard, loose units into the bin, loose units kept aboard. = says as booked; * says that for all items left. / and a piece of the name finds an item; so does scanning its label.",
+        "Cardboard: one box for each carton emptied. Mileage: the odometer, and fuel if you filled. Damage: N none, D describe. Safety kit: count and dates. Weekly check: part by part, when it is due. F8 attaches pictures.",
+        "",
+        "PgUp goes to an earlier step to change it; what you answered later stays. Every Enter is on disk before the screen moves on, so Esc, a power cut or a closed window loses nothing that was confirmed.",
+        "",
+        "!! asks once more when an answer looks wrong. The same answer again is recorded.",
+    ];
+
+    public override Screen At(string? field) => this with { Question = Question with { Form = Question.Form.At(field) } };
+
+    public override Reply Recorded(Scene scene, IReadOnlyList<ICommand> commands, string done)
+    {
+        var depot = scene.Depot;
+        return commands[^1] is Sign
+            ? new Reply(Back.Choosing(depot, Van), $"{Van} {depot.Setup.Van(Van).Name} is signed. {(depot.Rehearsal ? "REHEARSAL: signed without a PIN." : "Good night.")}")
+            : this with { Question = Page.Recorded(depot, depot.Shift(Van)!, Question, commands[^1]) ?? StepPages.Open(depot, Van) };
+    }
+
+    public override Reply Refused(Scene scene, ICommand command, Refusal refusal)
+    {
+        var asked = Question with { Doubted = refusal.AskAgain ? command : null, Form = Page.Refused(scene.Depot, Question, refusal) };
+        return Reply.Lacks(this with { Question = asked }, Page.FieldOf(command, refusal), refusal.Text);
+    }
+
+    public override bool Stands(Depot depot) => depot.Setup.Find(Van) is not null && depot.Shift(Van) is { } shift
+        && Question.At <= shift.Step && (Question.Item is not { } item || depot.Setup.Find(item) is not null);
+
+    public override Code<Van>? Walks(Depot depot) => depot.Shift(Van) is { IsClosed: false } ? Van : null;
+
+    /// <summary>After pictures were attached.</summary>
+    public CloseoutScreen WithPhotos(Depot depot) => this with { Question = WeeklyPage.WithPhotos(depot, Question) };
+
+    protected override void Draw(Sheet sheet, Scene scene)
+    {
+        var depot = scene.Depot;
+        var (van, shift) = (depot.Setup.Van(Van), depot.Shift(Van)!);
+        Frame.Head(sheet, depot, $"{van.Code} {van.Name}  {shift.Technician}", Spell.Clock(scene.Now));
+        var (bottom, isWide) = (sheet.Height - 4, sheet.Width >= WideFrom);
+        if (isWide)
+        {
+            StepList.Draw(sheet, CardAt, sheet.Width - WideCard - 2, bottom, depot, shift, Question);
+        }
+
+        TallyCard.Draw(sheet, isWide ? sheet.Width - WideCard - 1 : CardAt, bottom, depot, shift);
+        var steps = ShiftFlow.Asked(shift.WeeklyDue);
+        sheet.Write(1, 1, Page.Title(depot, shift, Question), Look.Strong, 32);
+        if (!shift.IsClosed)
+        {
+            sheet.Write(1, 34, $"step {steps.TakeWhile(s => s != Question.At).Count() + 1} of {steps.Count}", Look.Plain, 13);
+        }
+
+        Page.Draw(sheet, depot, shift, Question);
+        sheet.Write(sheet.Height - 3, 1, Page.Caution, Look.Faint);
+    }
+
+    private Reply After(Depot depot, StepReply reply) =>
+        reply.Answer is { } answer ? Give(depot, answer)
+        : reply.Step != 0 ? Stepped(depot, reply.Step)
+        : new(reply.IsOpen ? Open(depot, Van, Back) : this with { Question = reply.Question! }, reply.Said);
+
+    /// <summary>An answer to record. One that was asked again and is given once more goes through.</summary>
+    private Reply Give(Depot depot, Answer answer)
+    {
+        if (answer.Missing is { } missing)
+        {
+            return Reply.Lacks(this, answer.Field, missing);
+        }
+
+        var sure = answer.Commands.Select(c => c.Equals(Question.Doubted) && c is IAskedAgain again ? again.Surely() : c).ToList();
+        var (commands, otherwise) = Page.Give(depot, Question, sure);
+        return commands is null ? After(depot, otherwise)
+            : commands[^1] is Sign sign
+                ? new(this, Act: new RecordAct(commands) { By = sign.Technician, IsSignature = true, Does = $"signs {Van} {depot.Setup.Van(Van).Name}" })
+                : new(this, Act: new RecordAct(commands));
+    }
+
+    /// <summary>After a change of a field. A doubted count or reading typed once more is the same answer again; elsewhere a key begins a new one.</summary>
+    private CloseoutScreen Edited(Depot depot, Form form) =>
+        this with { Question = Page.Refilled(depot, Question with { Form = form, Doubted = Question.Doubted as IAskedAgain }) };
+
+    private Reply Stepped(Depot depot, int by)
+    {
+        var shift = depot.Shift(Van)!;
+        var steps = ShiftFlow.Asked(shift.WeeklyDue).Where(t => t <= shift.Step).ToList();
+        var to = steps.IndexOf(Question.At) + by;
+        if (shift.IsClosed || to < 0 || to >= steps.Count)
+        {
+            return this;
+        }
+
+        var first = steps[to] == Step.Leftovers && shift.Step > Step.Leftovers ? Leftovers.ToCount(depot, shift).Select(i => (Code<Item>?)i.Code).FirstOrDefault() : null;
+        return this with { Question = StepPages.Of(steps[to]).Ask(depot, shift, first) };
+    }
+}

@@ -1,0 +1,47 @@
+using Closeout.Facts;
+using Closeout.Screens.Parts;
+using Closeout.Screens.Steps;
+using Closeout.Turning;
+using Closeout.Words;
+
+namespace Closeout.Screens.Forms;
+
+/// <summary>The form that ends the business date.</summary>
+public static class DayForms
+{
+    public static readonly DeskForm End = new("END THE DAY")
+    {
+        Fields = a => [new("next", "Next business date", FieldKind.Date, IsoDate.Text(DayEnd.Next(a.Depot)))],
+        About = f =>
+        [
+            DayEnd.Open(f.Depot) is { Count: > 0 } open
+                ? $"Neither closed nor explained: {string.Join(", ", open.Select(v => $"{v.Code} {v.Name}"))}. Close them out, or explain each: F7 on the wall, then X."
+                : "Every van is closed out or explained.",
+            "The next page takes over balances, odometers, holds, incidents, boxes missing, bookings. This page is never written again.",
+        ],
+        Help = ["The business date ends once every van is closed out or explained. The next page takes over stock, odometers, holds, incidents, boxes missing and bookings. The page of today is never written again: there is no way back."],
+        Answer = (f, lead) => f.Date("next") is { } next ? new EndDayAct(new(next, lead)) : ("next", "Type the next business date as YYYY-MM-DD."),
+    };
+}
+
+/// <summary>End the business date, unless a van is being walked elsewhere: what is typed there and not yet confirmed would be lost with the date.</summary>
+public sealed record EndDayAct(EndDay Command) : Act
+{
+    public override Reply Do(World world, Screen from)
+    {
+        var vans = world.Desk.Depot.Setup.Vans;
+        if (vans.Select(v => world.Elsewhere(v.Code)).FirstOrDefault(w => w is not null) is { } walked)
+        {
+            return new(from, walked);
+        }
+
+        if (world.Desk.EndDay(Command) is { } refused)
+        {
+            return from.Refused(world.Scene, Command, refused);
+        }
+
+        var depot = world.Desk.Depot;
+        var back = ((FormScreen)from).Back.Choosing(depot, depot.Setup.Vans[0].Code);
+        return new(back, $"{Spell.Day(depot.Date)} is open. Load its day folder for bookings and visit reports.");
+    }
+}

@@ -1,0 +1,106 @@
+using System.Globalization;
+using Closeout.DayBook;
+using Closeout.Facts;
+using Closeout.Restock;
+using Closeout.Rules;
+using Closeout.Screens.Parts;
+using Closeout.Screens.Steps;
+using Closeout.Words;
+
+namespace Closeout.Screens.Forms;
+
+/// <summary>A form of a desk as one value: what it is called, what it asks, what stands above it, what helps with it, what it comes to.</summary>
+public sealed record DeskForm(string Title)
+{
+    /// <summary>Whether a lead stands under it; else whoever fills it in.</summary>
+    public bool IsLeads { get; init; } = true;
+
+    /// <summary>The fields but the last, with what is most likely right already in them.</summary>
+    public required Func<Asked, IEnumerable<Field>> Fields { get; init; }
+
+    /// <summary>What stands above: what the book says now, and the caution where the work can hurt somebody.</summary>
+    public required Func<Filled, IEnumerable<string>> About { get; init; }
+
+    /// <summary>What it records, and what follows from that.</summary>
+    public required string[] Help { get; init; }
+
+    /// <summary>What it comes to in somebody's name, or what is missing.</summary>
+    public required Func<Filled, Code<Technician>, FormAnswer> Answer { get; init; }
+
+    /// <summary>Whether what the form asks is looked at before the name under it.</summary>
+    public bool AsksNameLast { get; init; }
+
+    /// <summary>What is said where the name under it is missing.</summary>
+    public string NoName { get; init; } = "That is a lead's: type the lead's code.";
+
+    /// <summary>The form that F5 changes to, and what its key says; null: none.</summary>
+    public (string Line, Func<DeskForm> Form)? Other { get; init; }
+
+    /// <summary>Whether it stays for the next of its kind once it was recorded.</summary>
+    public bool Stays { get; init; }
+
+    /// <summary>What stands at the right of the first line.</summary>
+    public Func<Tonight, string> Right { get; init; } = _ => "";
+
+    /// <summary>The field in which the cursor begins.</summary>
+    public Func<Asked, int> Focus { get; init; } = _ => 0;
+
+    /// <summary>The form, ready to be filled in.</summary>
+    public Form Open(Asked asked)
+    {
+        var name = new Field("by", IsLeads ? "Lead's code" : "Your code", FieldKind.Code, "");
+        return new([.. Fields(asked), name], Focus(asked));
+    }
+
+    /// <summary>A field for a reason.</summary>
+    public static Field Why(string label) => new("reason", label, FieldKind.Words, "");
+}
+
+/// <summary>What a form is opened on.</summary>
+/// <param name="Van">The van that it is of; null: the depot's own.</param>
+/// <param name="Person">Whose PIN it is about; null: nobody's.</param>
+public sealed record Asked(Tonight Tonight, Code<Van>? Van = null, Code<Item>? Item = null, Code<Technician>? Person = null)
+{
+    public Depot Depot => Tonight.Depot;
+
+    /// <summary>The van that it is of.</summary>
+    /// <exception cref="InvalidOperationException">The form was opened on none.</exception>
+    public Van TheVan => Van is { } van ? Depot.Setup.Van(van) : throw new InvalidOperationException("the form is of no van");
+
+    /// <summary>Whom it is about.</summary>
+    /// <exception cref="InvalidOperationException">The form was opened on nobody.</exception>
+    public Code<Technician> ThePerson => Person ?? throw new InvalidOperationException("the form is about nobody");
+
+    /// <summary>The van with its name; without one the depot.</summary>
+    public string Name => Van is null ? "the depot" : $"{TheVan.Code} {TheVan.Name}";
+}
+
+/// <summary>A form as it is filled in, and what it was opened on.</summary>
+public sealed record Filled(Asked On, Form Form)
+{
+    public Depot Depot => On.Depot;
+
+    public string this[string field] => Form[field].Text;
+
+    public Code<T>? Code<T>(string field) => Facts.Code<T>.IsValid(this[field]) ? new Facts.Code<T>(this[field]) : null;
+
+    public int? Whole(string field) => int.TryParse(this[field], NumberStyles.None, CultureInfo.InvariantCulture, out var number) ? number : null;
+
+    public DateOnly? Date(string field) =>
+        DateOnly.TryParseExact(this[field], "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date) ? date : null;
+
+    public decimal? Number(string field) =>
+        decimal.TryParse(this[field], NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number) ? number : null;
+}
+
+/// <summary>What a filled-in form asks to have done, or a sentence that says what is missing.</summary>
+/// <param name="Field">The field that it is missing in.</param>
+public readonly record struct FormAnswer(Act? Act, string? Field = null, string Missing = "")
+{
+    public static implicit operator FormAnswer(Act act) => new(act);
+
+    public static implicit operator FormAnswer((string Field, string Missing) lacks) => new(null, lacks.Field, lacks.Missing);
+
+    /// <summary>Record a command, and say so.</summary>
+    public static FormAnswer Record(ICommand command, string done = "Recorded.") => new RecordAct([command], done);
+}

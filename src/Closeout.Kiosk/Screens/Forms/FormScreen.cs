@@ -1,0 +1,91 @@
+using Closeout.DayBook;
+using Closeout.Facts;
+using Closeout.Rules;
+using Closeout.Screens.Parts;
+using Closeout.Words;
+
+namespace Closeout.Screens.Forms;
+
+/// <summary>A form of a desk.</summary>
+/// <param name="Van">The van that it is of; null: the depot's own.</param>
+/// <param name="Person">Whose PIN it is about; null: nobody's.</param>
+public sealed record FormScreen(DeskForm Kind, Form Form, Screen Back, Code<Van>? Van, Code<Item>? Item, Code<Technician>? Person) : Screen
+{
+    private const int Labels = 24;
+
+    public static FormScreen Of(
+        DeskForm kind, Scene scene, Screen back, Code<Van>? van = null, Code<Item>? item = null, Code<Technician>? person = null) =>
+        new(kind, kind.Open(new(scene.Tonight, van, item, person)), back, van, item, person);
+
+    public override IReadOnlyList<Binding> Bindings(Scene scene)
+    {
+        var other = Kind.Other;
+        List<Binding> bindings = [new(Keys.Enter, other is null ? "next, and record at the last" : "next, record at the last", _ => Enter(scene))];
+        if (other is { } o)
+        {
+            bindings.Add(new(Keys.F(5), o.Line, _ => Of(o.Form(), scene, Back, Van, Item, Person)));
+        }
+
+        bindings.AddRange([
+            new(Keys.Up, other is null ? "back" : null, _ => this with { Form = Form.Move(-1) }),
+            HelpKey(),
+            new(Keys.Escape, other is null ? "leave it" : "leave", _ => Back),
+            new(Keys.Of("Down", Press.Down, Press.Tab), null, _ => this with { Form = Form.Move(1) }),
+            new(Keys.Backspace, null, _ => this with { Form = Form.Erase() }),
+            new(Keys.Typing, null, key => this with { Form = Form.Type(key.Character) ?? Form }),
+        ]);
+        return bindings;
+    }
+
+    public override IEnumerable<string> Help(Scene scene) =>
+    [
+        .. Kind.Help,
+        "",
+        "Enter goes to the next field and records at the last, Up goes back, Esc leaves it: nothing is recorded then."
+            + (Kind.IsLeads ? " A lead's code, and that lead's PIN, stand under it." : " Your own code, and your PIN, stand under it."),
+    ];
+
+    public override Screen At(string? field) => this with { Form = Form.At(field) };
+
+    public override Reply Recorded(Scene scene, IReadOnlyList<ICommand> commands, string done) =>
+        new(Kind.Stays ? Of(Kind, scene, Back, Van, Item, Person) : Back, done);
+
+    public override bool Stands(Depot depot) =>
+        (Van is not { } van || depot.Setup.Find(van) is not null)
+        && (Item is not { } item || depot.Setup.Find(item) is not null)
+        && (Person is not { } person || depot.Setup.Find(person) is not null);
+
+    protected override void Draw(Sheet sheet, Scene scene)
+    {
+        Frame.Head(sheet, scene.Depot, Kind.Title, Kind.Right(scene.Tonight));
+        var row = 2;
+        foreach (var line in Kind.About(Filled(scene)).SelectMany(a => Cells.Wrap(a, sheet.Width - 4)))
+        {
+            sheet.Write(row++, 2, line);
+        }
+
+        FormView.Draw(sheet, row + 1, 2, Form, 0, Form.Fields.Count, Labels, sheet.Width - 2);
+    }
+
+    private Filled Filled(Scene scene) => new(new(scene.Tonight, Van, Item, Person), Form);
+
+    private Reply Enter(Scene scene)
+    {
+        if (!Form.IsLast)
+        {
+            return this with { Form = Form.Move(1) };
+        }
+
+        var filled = Filled(scene);
+        if (filled.Code<Technician>("by") is not { } by)
+        {
+            // Nobody's name: what else is missing is said first where the form wants it so.
+            return Kind.AsksNameLast && Kind.Answer(filled, default) is { Act: null } first
+                ? Reply.Lacks(this, first.Field, first.Missing)
+                : Reply.Lacks(this, "by", Kind.NoName);
+        }
+
+        var answer = Kind.Answer(filled, by);
+        return answer.Act is { } act ? new(this, Act: act with { By = by }) : Reply.Lacks(this, answer.Field, answer.Missing);
+    }
+}

@@ -1,0 +1,117 @@
+using Closeout.DayBook;
+using Closeout.Facts;
+using Closeout.Leads;
+using Closeout.Restock;
+using Closeout.Screens.Parts;
+using Closeout.Screens.Steps;
+using Closeout.Words;
+
+namespace Closeout.Screens.Forms;
+
+/// <summary>The forms that change what tomorrow's plan is made from.</summary>
+public static class PlanForms
+{
+    private const int MostBookings = 8;
+
+    /// <summary>A lead changes a line of the plan, or any van and item. With both known the first question is what to change.</summary>
+    public static readonly DeskForm Change = new("CHANGE THE PLAN")
+    {
+        Right = t => Spell.Day(t.Plan.Date),
+        NoName = "A change of the plan is a lead's: type the lead's code.",
+        AsksNameLast = true,
+        Focus = a => a.Van is null ? 0 : 3,
+        Fields = a =>
+        [
+            new("van", "Van", FieldKind.Code, a.Van?.Text ?? ""),
+            new("item", "Item", FieldKind.Code, a.Item?.Text ?? ""),
+            new("date", "Date", FieldKind.Date, ""),
+            new("kind", "What", FieldKind.Letter, "T"),
+            new("units", "Units", FieldKind.Count, ""),
+            DeskForm.Why("Why"),
+        ],
+        About = Line,
+        Help =
+        [
+            "A lead's change of one line of the plan, for one van and item, or of a whole van. T sets the target, M adds so many once, X leaves the van out, W withdraws what was changed.",
+            "It stands for its date until it is withdrawn, however often the plan is made anew. An empty date is the plan's own.",
+        ],
+        Answer = Changed,
+    };
+
+    /// <summary>A lead moves bookings to another van.</summary>
+    public static readonly DeskForm Move = new("MOVE BOOKINGS")
+    {
+        Fields = a =>
+        [
+            new("date", "Date", FieldKind.Date, Iso(RestockPlan.Tomorrow(a.Depot))),
+            new("from", "From van", FieldKind.Code, a.Van?.Text ?? ""),
+            new("to", "To van", FieldKind.Code, ""),
+            new("kind", "Visit kind", FieldKind.Code, "", "empty: all"),
+            DeskForm.Why("Why"),
+        ],
+        About = f => f.Depot.Planning.Bookings.Where(b => b.Date > f.Depot.Date && b.Visits > 0)
+            .GroupBy(b => (b.Date, b.Van)).OrderBy(g => g.Key.Date).ThenBy(g => g.Key.Van).Take(MostBookings)
+            .Select(g => $"{Iso(g.Key.Date)} {g.Key.Van}: {string.Join(", ", g.Select(b => $"{b.Visits} {b.Kind}"))}")
+            .DefaultIfEmpty("No visits are booked."),
+        Help = ["Bookings of one date go from one van to another, all of them or those of one kind of visit. The plan follows at once, unless somebody changed it by hand."],
+        Answer = (f, lead) => (f.Date("date"), f.Code<Van>("from"), f.Code<Van>("to")) switch
+        {
+            (null, _, _) => ("date", "Type the date as YYYY-MM-DD."),
+            (_, null, _) => ("from", "Type the van whose visits are moved."),
+            (_, _, null) => ("to", "Type the van that takes them."),
+            ({ } date, { } from, { } to) => FormAnswer.Record(new MoveBookings(date, from, to, f.Code<VisitKind>("kind"), f["reason"], lead)),
+        },
+    };
+
+    private static IEnumerable<string> Line(Filled f)
+    {
+        var (van, item) = (f.Code<Van>("van") is { } v ? f.Depot.Setup.Find(v) : null, f.Code<Item>("item") is { } i ? f.Depot.Setup.Find(i) : null);
+        var line = f.On.Tonight.Plan.Lines.FirstOrDefault(l => l.Van == van && l.Item == item);
+        return
+        [
+            $"{van?.Name ?? "no such van yet"}, {item?.Description ?? "no such item yet"}",
+            line is null
+                ? "no line in the plan now"
+                : $"aboard {line.Aboard}, target {line.Target.Units} ({Target.Words(line.Target.Basis)}), carries {line.Low} to {line.High}, need {line.Need}",
+            "T set the target   M so many more, once   X exclude the van   W withdraw what was changed",
+            "An empty date is the plan's own. A change stands until you withdraw it, however often the plan is made anew.",
+        ];
+    }
+
+    private static FormAnswer Changed(Filled f, Code<Technician> lead)
+    {
+        if (f.Code<Van>("van") is not { } van)
+        {
+            return ("van", "Type the van's code.");
+        }
+
+        if (f["date"].Length > 0 && f.Date("date") is null)
+        {
+            return ("date", $"\"{f["date"]}\" is no date. Type it as YYYY-MM-DD, or clear the field for the plan's own date.");
+        }
+
+        if (lead == default)
+        {
+            return ("by", "A change of the plan is a lead's: type the lead's code.");
+        }
+
+        var (item, date, reason) = (f.Code<Item>("item"), f.Date("date") ?? f.On.Tonight.Plan.Date, f["reason"]);
+        return (f["kind"].ToUpperInvariant(), f.Whole("units")) switch
+        {
+            ("X", _) => FormAnswer.Record(new ChangePlan(OverrideKind.Exclude, van, null, date, 0, reason, lead)),
+            ("W", _) => Standing(f.Depot, date, van, item) is { } standing
+                ? FormAnswer.Record(new WithdrawChange(standing.Number, reason, lead))
+                : ("kind", "Nothing was changed on this line, so nothing can be withdrawn."),
+            ("T" or "M", null) => ("units", "Type how many units."),
+            (_, _) when item is null => ("item", "Type the item's code."),
+            ("T", { } units) => FormAnswer.Record(new ChangePlan(OverrideKind.Target, van, item, date, units, reason, lead)),
+            ("M", { } units) => FormAnswer.Record(new ChangePlan(OverrideKind.Extra, van, item, date, units, reason, lead)),
+            _ => ("kind", "Say what to change: T, M, X or W."),
+        };
+    }
+
+    private static Standing? Standing(Depot depot, DateOnly date, Code<Van> van, Code<Item>? item) => depot.Planning.Overrides
+        .LastOrDefault(o => o.Change.Date == date && o.Change.Van == van && (o.Change.Item is null || o.Change.Item == item));
+
+    private static string Iso(DateOnly date) => IsoDate.Text(date);
+}

@@ -1,0 +1,105 @@
+using System.Globalization;
+using Closeout.Cardboard;
+using Closeout.DayBook;
+using Closeout.Facts;
+using Closeout.Screens.Parts;
+using Closeout.Screens.Steps;
+
+namespace Closeout.Screens.Forms;
+
+/// <summary>The forms of the yard.</summary>
+public static class YardForms
+{
+    /// <summary>A lead writes off boxes that nobody found.</summary>
+    public static readonly DeskForm WriteOff = new("WRITE BOXES OFF")
+    {
+        Fields = a =>
+        [
+            new("item", "Item", FieldKind.Code, Missing(a) is [var boxes, ..] ? boxes.Item.Text : ""),
+            new("boxes", "Boxes", FieldKind.Count, "", "empty: all"),
+            DeskForm.Why("Why"),
+        ],
+        About = f =>
+        [
+            LostBoxes.Words(f.Depot, Missing(f.On)) is { } words
+                ? $"{f.On.Name}: {words}: {string.Join(", ", Missing(f.On).Select(m => $"{m.Item} {m.Boxes}"))}"
+                : $"No box of {f.On.Name} is missing.",
+            "A box written off is no longer looked for. It counts as expected and not as flattened, so the totals stay true.",
+        ],
+        Help = ["Boxes that nobody found are no longer looked for. They count as expected and not as flattened, so that the totals stay true. With the field of boxes empty all of the item that are missing are written off."],
+        Answer = (f, lead) => f.Code<Item>("item") is { } item
+            ? FormAnswer.Record(new WriteOffBoxes(f.On.Van, item, f.Whole("boxes"), f["reason"], lead))
+            : ("item", "Type the code of the item."),
+    };
+
+    /// <summary>Boxes of cartons opened at the depot.</summary>
+    public static readonly DeskForm DepotBoxes = new("BOXES OPENED HERE")
+    {
+        IsLeads = false,
+        NoName = "Type your own code.",
+        Fields = a => CardboardTotals.DepotRows(a.Depot).FirstOrDefault(r => r.Missing > 0) is { Missing: > 0 } row
+            ? [new("item", "Item", FieldKind.Code, row.Item.Text), new("boxes", "Boxes flattened", FieldKind.Count, row.Expected.ToString(CultureInfo.InvariantCulture))]
+            : [new("item", "Item", FieldKind.Code, ""), new("boxes", "Boxes flattened", FieldKind.Count, "")],
+        About = f =>
+        [
+            CardboardTotals.DepotRows(f.Depot).ToList() is { Count: > 0 } rows
+                ? "Opened here tonight: " + string.Join(", ", rows.Select(r => $"{r.Item} {r.Flattened} of {r.Expected} flattened"))
+                : "No carton was opened here tonight; boxes of earlier evenings that turn up can be counted all the same.",
+            "Knife away from you, blade in when done.",
+        ],
+        Help = ["Boxes of cartons that were opened here, at loading, one for each. What is typed replaces what was counted of the item tonight."],
+        Answer = (f, by) => (f.Code<Item>("item"), f.Whole("boxes")) switch
+        {
+            (null, _) => ("item", "Type the code of the item."),
+            (_, null) => ("boxes", "Type how many boxes were flattened."),
+            ({ } item, { } boxes) => FormAnswer.Record(new CountDepotBoxes(item, boxes, by)),
+        },
+    };
+
+    /// <summary>The hauler emptied the container.</summary>
+    public static readonly DeskForm Pickup = new("THE HAULER CAME")
+    {
+        IsLeads = false,
+        NoName = "Type your own code.",
+        Fields = _ =>
+        [
+            new("percent", "Full by eye, percent", FieldKind.Count, "", "empty: not looked"),
+            new("weight", "Weighed by the hauler", FieldKind.Number, "", "empty: not weighed"),
+        ],
+        About = f =>
+        [
+            FormattableString.Invariant($"The book has {f.Depot.Setup.Units.Weight(Container.LoadedLb(f.Depot))} in it, {Container.FullPercent(f.Depot):0} % of the container. From now on it counts from empty."),
+            $"With both numbers below, the weighed load says how dense your cardboard lies. Weights in {f.Depot.Setup.Units.WeightUnit}.",
+            "Keep clear while the truck reverses and lifts.",
+        ],
+        Help = ["The hauler emptied the container: it begins empty again. How full it was by eye, and what it weighed on the hauler's slip, if either is known; the book sets its own figure beside them."],
+        Answer = (f, by) => FormAnswer.Record(
+            new EmptyContainer(f.Whole("percent"), f.Number("weight") is { } weight ? (double)f.Depot.Setup.Units.Pounds(weight) : null, by)),
+    };
+
+    /// <summary>A collecting box goes to a recycler.</summary>
+    public static readonly DeskForm Ship = new("SHIP A COLLECTING BOX")
+    {
+        IsLeads = false,
+        NoName = "Type your own code.",
+        Fields = a =>
+        [
+            new("stream", "Waste stream", FieldKind.Code, ByAge(a.Depot).FirstOrDefault()?.Stream.Text ?? ""),
+            new("to", "Who took it, and slip", FieldKind.Words, ""),
+        ],
+        About = f =>
+        [
+            .. ByAge(f.Depot).Select(b => $"{b.Stream}: {Collecting.Amount(WasteStream.Of(b.Stream), b.Amount, f.Depot.Setup.Units)} since {IsoDate.Text(b.StartedOn)}")
+                .DefaultIfEmpty("No collecting box has anything in it."),
+            "Universal waste goes only to a handler or recycler that may take it: 40 CFR 273.18, state rules, the site's own procedure.",
+        ],
+        Help = ["A collecting box goes to a recycler: the next of its stream begins with the next piece. Who took it, and the number of the slip, stay in the book."],
+        Answer = (f, by) => f.Code<WasteStream>("stream") is { } stream
+            ? FormAnswer.Record(new ShipCollected(stream, f["to"], by))
+            : ("stream", "Type the name of the waste stream."),
+    };
+
+    private static IReadOnlyList<MissingBoxes> Missing(Asked on) => [.. on.Van is { } van ? LostBoxes.Of(on.Depot, van) : LostBoxes.OfDepot(on.Depot)];
+
+    private static IEnumerable<CollectingBox> ByAge(Depot depot) => depot.Yard.Collecting.Values.OrderBy(b => b.StartedOn);
+}

@@ -1,0 +1,30 @@
+using Closeout.DayBook;
+using Closeout.Facts;
+using Closeout.Screens.Parts;
+using Closeout.Words;
+
+namespace Closeout.Screens;
+
+/// <summary>The keys and words of a screen, on one page.</summary>
+public sealed record HelpScreen(Screen Back) : Screen
+{
+    public override IReadOnlyList<Binding> Bindings(Scene scene) => [new(Keys.Any, "goes back", _ => Back)];
+
+    public override IEnumerable<string> Help(Scene scene) => Back.Help(scene);
+
+    public override bool Stands(Depot depot) => Back.Stands(depot);
+
+    public override Code<Van>? Walks(Depot depot) => Back.Walks(depot);
+
+    public override Reply Rested() => Back.Rested() is var rested && !ReferenceEquals(rested.Screen, Back) ? rested : this;
+
+    protected override void Draw(Sheet sheet, Scene scene)
+    {
+        Frame.Head(sheet, scene.Depot, "HELP", "");
+        var row = 2;
+        foreach (var line in Back.Help(scene).SelectMany(l => l.Length == 0 ? [""] : Cells.Wrap(l, sheet.Width - 4)))
+        {
+            sheet.Write(row++, 2, line);
+        }
+    }
+}

@@ -1,0 +1,141 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using Closeout.Facts;
+using Closeout.Rules;
+
+namespace Closeout.Screens.Parts;
+
+/// <summary>What may be typed in a field.</summary>
+public enum FieldKind
+{
+    /// <summary>Whole numbers of at most five digits.</summary>
+    Count,
+
+    /// <summary>Digits and a decimal point.</summary>
+    Number,
+
+    /// <summary>YYYY-MM-DD.</summary>
+    Date,
+
+    /// <summary>HH:MM.</summary>
+    Clock,
+
+    /// <summary>A code, typed or scanned.</summary>
+    Code,
+
+    /// <summary>One letter of a few.</summary>
+    Letter,
+
+    /// <summary>A few words.</summary>
+    Words,
+}
+
+/// <summary>One field of a question.</summary>
+/// <param name="Name">What the answer calls it.</param>
+/// <param name="Shown">The answer most likely right: Enter accepts it. Empty: somebody must know.</param>
+/// <param name="Typed">What was typed instead; null: nothing.</param>
+/// <param name="IsOffered">Whether the program put it there, or refused it: the first character typed replaces it.</param>
+public sealed record Field(string Name, string Label, FieldKind Kind, string Shown, string After = "", string? Typed = null, bool IsOffered = false)
+{
+    public string Text => Typed ?? Shown;
+
+    /// <summary>The whole number that it holds; null: none.</summary>
+    public int? Whole => WholeOf(Text);
+
+    /// <summary>The whole number that was typed; null: none was.</summary>
+    public int? TypedWhole => WholeOf(Typed);
+
+    /// <summary>The number with a decimal point that it holds; null: none.</summary>
+    public decimal? Number => decimal.TryParse(Text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number) ? number : null;
+
+    public DateOnly? Date => IsoDate.Parse(Text);
+
+    /// <summary>The time of day that it holds; null: none.</summary>
+    public TimeOnly? Clock => TimeOnly.TryParseExact(Text, "HH:mm", CultureInfo.InvariantCulture, DateTimeStyles.None, out var clock) ? clock : null;
+
+    /// <summary>The letter that it holds, as a capital; empty: none.</summary>
+    public string Letter => Text.ToUpperInvariant();
+
+    /// <summary>A field of a whole number.</summary>
+    public static Field Count(string name, string label, int number, string after = "") =>
+        new(name, label, FieldKind.Count, number.ToString(CultureInfo.InvariantCulture), after);
+
+    /// <summary>A field of a date.</summary>
+    public static Field OfDate(string name, string label, DateOnly? date, string after = "") =>
+        new(name, label, FieldKind.Date, date is { } on ? IsoDate.Text(on) : "", after);
+
+    /// <summary>Columns that the field takes.</summary>
+    public int Width => Kind switch
+    {
+        FieldKind.Count => 5,
+        FieldKind.Number => 9,
+        FieldKind.Date => 10,
+        FieldKind.Clock => 5,
+        FieldKind.Code => 24,
+        FieldKind.Letter => 1,
+        FieldKind.Words => 38,
+        _ => throw new InvalidOperationException($"no such kind of field: {Kind}"),
+    };
+
+    private static int? WholeOf(string? text) => int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var number) ? number : null;
+
+    private int Most => Kind == FieldKind.Words ? Refusal.MostWords : Width;
+
+    /// <summary>The field after a character; null: it has no place here.</summary>
+    public Field? Takes(char c)
+    {
+        var typed = Kind == FieldKind.Letter || IsOffered ? "" : Typed ?? "";
+        var fits = typed.Length < Most && Kind switch
+        {
+            FieldKind.Count => char.IsAsciiDigit(c),
+            FieldKind.Number => char.IsAsciiDigit(c) || (c == '.' && !typed.Contains('.')),
+            FieldKind.Date => char.IsAsciiDigit(c) || c == '-',
+            FieldKind.Clock => char.IsAsciiDigit(c) || c == ':',
+            FieldKind.Code => char.IsAsciiLetterOrDigit(c) || c is '.' or '_' or '-',
+            FieldKind.Letter => char.IsAsciiLetter(c),
+            FieldKind.Words => !char.IsControl(c),
+            _ => false,
+        };
+        return fits ? this with { Typed = typed + c, IsOffered = false } : null;
+    }
+}
+
+/// <summary>The fields of one question, and which of them is typed in.</summary>
+public sealed record Form(ImmutableList<Field> Fields, int Focus = 0)
+{
+    public static readonly Form None = new([]);
+
+    public Field? Now => Focus < Fields.Count ? Fields[Focus] : null;
+
+    public bool IsLast => Focus >= Fields.Count - 1;
+
+    /// <summary>Whether everything is as shown.</summary>
+    public bool IsUntouched => Fields.All(f => f.Typed is null);
+
+    public Field this[string name] => Fields.First(f => f.Name == name);
+
+    /// <summary>A character typed; null: it has no place in the field.</summary>
+    public Form? Type(char c) => Now?.Takes(c) is { } field ? With(field) : null;
+
+    /// <summary>Takes the last character back. A field that is emptied stays empty until something is typed in it.</summary>
+    public Form Erase() => Now is { } field
+        ? With(field with { IsOffered = false, Typed = field.Text is { Length: > 1 } text ? text[..^1] : field.Shown.Length > 0 ? "" : null })
+        : this;
+
+    /// <summary>The cursor in the field of that name: what is typed next replaces what stands there. Without such a field it stays where it is.</summary>
+    public Form At(string? name) => Fields.FindIndex(f => f.Name == name) is >= 0 and var at
+        ? this with { Fields = Fields.SetItem(at, Fields[at] with { IsOffered = true }), Focus = at }
+        : this;
+
+    /// <summary>The first field of those that is empty; null: none is.</summary>
+    public Field? Empty(params IEnumerable<string> names) => Fields.FirstOrDefault(f => names.Contains(f.Name) && f.Text.Length == 0);
+
+    /// <summary>The form with another number shown in a field.</summary>
+    public Form Shown(string name, int number) => With(this[name] with { Shown = number.ToString(CultureInfo.InvariantCulture) });
+
+    public Form Move(int by) => this with { Focus = Math.Clamp(Focus + by, 0, Math.Max(0, Fields.Count - 1)) };
+
+    public Form With(Field field) => this with { Fields = Fields.SetItem(Fields.FindIndex(f => f.Name == field.Name), field) };
+
+    public static Form Of(params Field[] fields) => new([.. fields]);
+}

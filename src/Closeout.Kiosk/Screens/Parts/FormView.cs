@@ -1,0 +1,34 @@
+namespace Closeout.Screens.Parts;
+
+/// <summary>Draws the fields of a form under each other.</summary>
+public static class FormView
+{
+    /// <summary>Columns of a close-out's question, before its card begins.</summary>
+    private const int QuestionColumns = 45;
+
+    /// <param name="top">The first field drawn.</param>
+    /// <param name="room">How many are drawn at the most.</param>
+    /// <param name="labels">Columns for the labels.</param>
+    /// <param name="edge">The column before which fields end; null: the edge of a close-out's question.</param>
+    public static void Draw(Sheet sheet, int row, int column, Form form, int top, int room, int labels, int? edge = null)
+    {
+        for (var i = top; i < form.Fields.Count && i < top + room; i++, row++)
+        {
+            var field = form.Fields[i];
+            var here = i == form.Focus;
+            sheet.Write(row, column, (here ? "> " : "  ") + field.Label, Look.Plain, labels);
+            var at = column + labels + 1;
+            var width = Math.Min(field.Width, Math.Max(1, (edge ?? Math.Min(sheet.Width, column + QuestionColumns)) - at - 2));
+            var text = field.Text.Length > width ? field.Text[^width..] : field.Text;
+            sheet.Write(row, at, $"[{text.PadRight(width)}]", here ? Look.Field : Look.Plain);
+            sheet.Write(row, at + width + 3, field.After, Look.Faint);
+            if (here)
+            {
+                sheet.Caret = (row, at + 1 + Math.Min(width - 1, field.Typed is null || field.IsOffered ? 0 : text.Length));
+            }
+        }
+    }
+
+    /// <summary>The first field to draw so that the one with the caret is seen.</summary>
+    public static int Top(Form form, int room) => Math.Clamp(form.Focus - room + 2, 0, Math.Max(0, form.Fields.Count - room));
+}

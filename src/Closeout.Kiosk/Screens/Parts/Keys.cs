@@ -1,0 +1,34 @@
+namespace Closeout.Screens.Parts;
+
+/// <summary>Which keystrokes a binding answers, and what people call them.</summary>
+/// <param name="Name">As it stands in the key line: <c>Enter</c>, <c>Up/Down</c>, <c>L</c>.</param>
+public readonly record struct Keys(string Name, Func<Keystroke, bool> Fit)
+{
+    public static readonly Keys Enter = Of("Enter", Press.Enter);
+    public static readonly Keys Escape = Of("Esc", Press.Escape);
+    public static readonly Keys Tab = Of("Tab", Press.Tab);
+    public static readonly Keys Up = Of("Up", Press.Up);
+    public static readonly Keys Down = Of("Down", Press.Down);
+    public static readonly Keys Backspace = Of("Backspace", Press.Backspace);
+    public static readonly Keys PageUp = Of("PgUp", Press.PageUp);
+    public static readonly Keys PageDown = Of("PgDn", Press.PageDown);
+
+    /// <summary>The keys that go through a list.</summary>
+    public static readonly Keys Arrows = Of("Up/Down", Press.Up, Press.Down, Press.PageUp, Press.PageDown, Press.Home, Press.End);
+
+    /// <summary>Any character.</summary>
+    public static readonly Keys Typing = new("type", key => key.Press == Press.Character);
+
+    public static readonly Keys Any = new("any key", _ => true);
+
+    public static Keys Of(string name, params Press[] presses) => new(name, key => presses.Contains(key.Press));
+
+    public static Keys F(int number) => Of($"F{number}", Press.F1 + (number - 1));
+
+    /// <summary>A letter, whatever its case.</summary>
+    public static Keys Letter(char letter) =>
+        new(letter.ToString(), key => key.Press == Press.Character && char.ToUpperInvariant(key.Character) == letter);
+
+    /// <summary>The same keys under another name.</summary>
+    public Keys As(string name) => this with { Name = name };
+}

@@ -1,0 +1,88 @@
+using Closeout.DayBook;
+using Closeout.Facts;
+using Closeout.Rules;
+using Closeout.Words;
+
+namespace Closeout.Screens.Parts;
+
+/// <summary>What a screen looks at: the depot with what is worked out of it, the moment, and what is being said to the person.</summary>
+/// <param name="Said">Empty: nothing.</param>
+public sealed record Scene(Tonight Tonight, DateTimeOffset Now, string Said)
+{
+    public Depot Depot => Tonight.Depot;
+}
+
+/// <summary>What a key comes to: the screen from now on, perhaps a sentence, perhaps something to do in the world.</summary>
+/// <param name="Said">To the person; empty: nothing.</param>
+public readonly record struct Reply(Screen Screen, string Said = "", Act? Act = null)
+{
+    public static implicit operator Reply(Screen screen) => new(screen);
+
+    /// <summary>What is missing or refused is said, and the cursor stands in the field that it is about.</summary>
+    public static Reply Lacks(Screen screen, string? field, string said) => new(screen.At(field), said);
+}
+
+/// <summary>One screen: what it holds beyond the book, what its keys do, how it is drawn, and what its help says.</summary>
+public abstract record Screen
+{
+    /// <summary>Columns of the key line of the smallest terminal that the screens are made for.</summary>
+    private const int KeyColumns = 78;
+
+    /// <summary>The keys that work now, in the order of the key line. Of two that fit, the first is meant.</summary>
+    public abstract IReadOnlyList<Binding> Bindings(Scene scene);
+
+    /// <summary>What its help says; an empty line parts paragraphs.</summary>
+    public abstract IEnumerable<string> Help(Scene scene);
+
+    /// <summary>Draws all but the keys and what is said.</summary>
+    protected abstract void Draw(Sheet sheet, Scene scene);
+
+    /// <summary>What a key does.</summary>
+    public Reply On(Scene scene, Keystroke key) => Bindings(scene).FirstOrDefault(b => b.Keys.Fit(key)) is { } binding ? binding.Do(key) : new(this);
+
+    /// <summary>The whole screen.</summary>
+    public Sheet Show(Scene scene, int width, int height)
+    {
+        var (sheet, keys) = (new Sheet(width, height), Bindings(scene));
+        Draw(sheet, scene);
+        for (var row = 0; row <= keys.Max(k => k.Row); row++)
+        {
+            sheet.Write(sheet.Height - 1 - row, 1, Binding.Told(keys, row, KeyColumns), Look.Strong, sheet.Width - 2);
+        }
+
+        Frame.Say(sheet, scene.Said);
+        return sheet;
+    }
+
+    /// <summary>The screen with the cursor in a field; without such a field as it is.</summary>
+    public virtual Screen At(string? field) => this;
+
+    /// <summary>After what it asked for was recorded.</summary>
+    /// <param name="done">The sentence that says so.</param>
+    public virtual Reply Recorded(Scene scene, IReadOnlyList<ICommand> commands, string done) => new(this, done);
+
+    /// <summary>After a command of it was refused, or is asked again.</summary>
+    public virtual Reply Refused(Scene scene, ICommand command, Refusal refusal) => Reply.Lacks(this, refusal.About, refusal.Text);
+
+    /// <summary>Whether it still has anything to show: other programs may change the set-up or open the next page.</summary>
+    public virtual bool Stands(Depot depot) => true;
+
+    /// <summary>The screen kept within what there is to choose from now.</summary>
+    public virtual Screen Within(Depot depot) => this;
+
+    /// <summary>The van that is walked on it, whose seat it takes; null: none.</summary>
+    public virtual Code<Van>? Walks(Depot depot) => null;
+
+    /// <summary>After a long pause: what must not stay in sight is gone.</summary>
+    public virtual Reply Rested() => this;
+
+    /// <summary>The same with a van chosen, where vans are to choose.</summary>
+    public virtual Screen Choosing(Depot depot, Code<Van> van) => this;
+
+    /// <summary>The key of the help, which every screen has.</summary>
+    protected static Binding HelpKey(string? line = "help") => new(Keys.F(1), line, _ => throw new InvalidOperationException("the session answers F1"));
+}
+
+/// <summary>What the kiosk shows.</summary>
+/// <param name="Said">A sentence to the person; empty: none.</param>
+public sealed record Model(Screen Screen, string Said = "");

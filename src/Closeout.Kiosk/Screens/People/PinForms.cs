@@ -1,0 +1,55 @@
+using Closeout.Facts;
+using Closeout.People;
+using Closeout.Rules;
+using Closeout.Screens.Forms;
+using Closeout.Screens.Parts;
+using Closeout.Screens.Steps;
+using Closeout.Store;
+
+namespace Closeout.Screens.People;
+
+/// <summary>A lead's forms for somebody's PIN.</summary>
+public static class PinForms
+{
+    /// <summary>A lead resets somebody's PIN.</summary>
+    public static readonly DeskForm Reset = new("RESET A PIN")
+    {
+        Fields = _ => [],
+        About = f => [Of(f), "The PIN and its failures are gone. A technician takes a new one at the next sign-off; to a lead another lead issues one."],
+        Help = ["A PIN that is locked or forgotten is taken away, and its failures with it. A technician takes a new one at the next sign-off; to a lead another lead issues one, I on the same screen."],
+        Answer = (f, lead) => FormAnswer.Record(new ResetPin(f.On.ThePerson, lead), $"The PIN of {f.On.ThePerson} is reset."),
+    };
+
+    /// <summary>A lead issues a PIN to somebody.</summary>
+    public static readonly DeskForm Issue = new("ISSUE A PIN")
+    {
+        Fields = _ => [],
+        About = f => [Of(f), "Six digits are drawn and shown once: let the owner stand beside you. An old PIN and its failures are gone."],
+        Help =
+        [
+            "Six digits are drawn and shown once, on the next screen: let their owner stand beside you. They are in no file. What the person had before opens nothing any more, and a lock is gone.",
+            "Whoever has one takes another of his own with C on the same screen.",
+        ],
+        Answer = (f, lead) => new IssuePinAct(f.On.ThePerson, lead),
+    };
+
+    private static string Of(Filled f) => $"{f.On.ThePerson} {f.Depot.Setup.Find(f.On.ThePerson)?.Name}: PIN {PinWords.State(f.Depot, f.On.ThePerson)}";
+}
+
+/// <summary>Issue a PIN to somebody; it is on disk before it is shown.</summary>
+public sealed record IssuePinAct(Code<Technician> Person, Code<Technician> Lead) : Act
+{
+    public override Reply Do(World world, Screen from)
+    {
+        if (world.Desk.Depot.Setup.Find(Person) is not { } person)
+        {
+            return new(from, Refusal.NoSuchTechnician(Person).Text);
+        }
+
+        var pin = Pins.Draw(person);
+        var issue = new IssuePin(person.Code, world.Pins.Hash(pin), Lead);
+        return world.Desk.Record(issue) is { } refusal
+            ? from.Refused(world.Scene, issue, refusal)
+            : new IssuedScreen(person.Code, pin, ((FormScreen)from).Back);
+    }
+}

@@ -1,0 +1,99 @@
+using System.Globalization;
+using Closeout.Facts;
+using Closeout.Screens.Parts;
+using Closeout.Shifts.Steps;
+
+namespace Closeout.Screens.Steps;
+
+/// <summary>The report of a damage, found at the step of damages or on the walk-round.</summary>
+internal static class DamageReport
+{
+    /// <summary>Parts of a van to point at, each by its number.</summary>
+    private static readonly string[] Zones =
+        ["front", "rear", "left side", "right side", "roof or ladder rack", "windscreen", "lights or mirrors", "tyres or wheels", "inside"];
+
+    /// <summary>A van seen from above, its parts numbered: our own drawing, nobody's van.</summary>
+    private static readonly string[] Picture =
+    [
+        "           1 front",
+        "        .----------.       3 left side",
+        "       7|    6     |7      4 right side",
+        "        |----------|       5 roof, rack",
+        "        |          |       6 windscreen",
+        "       3|  5   9   |4      7 lights, mirrors",
+        "        |          |       8 tyres, wheels",
+        "       8'----------'8      9 inside",
+        "           2 rear",
+    ];
+
+    /// <summary>The form that asks for a damage. A mere note ends with what it is.</summary>
+    /// <param name="part">Of the walk-round, when it was found not in order.</param>
+    public static Form Fields(string part = "") => Form.Of(
+        new Field("zone", "Where", FieldKind.Words, part),
+        new Field("severity", "How bad", FieldKind.Letter, part.Length > 0 ? "R" : "N", "N note  R to repair  U unsafe"),
+        new Field("what", "What", FieldKind.Words, ""),
+        new Field("drivable", "Drivable", FieldKind.Letter, "Y", "Y yes  N no: holds the van"),
+        new Field("told", "Who was told", FieldKind.Words, ""),
+        new Field("told_at", "At", FieldKind.Clock, "", "HH:MM")) with { Focus = part.Length > 0 ? 1 : 0 };
+
+    public static Answer Answer(Code<Van> van, Form form)
+    {
+        var (zone, what) = (form["zone"].Text, form["what"].Text);
+        if (int.TryParse(zone, NumberStyles.None, CultureInfo.InvariantCulture, out var number) && number >= 1 && number <= Zones.Length)
+        {
+            zone = Zones[number - 1];
+        }
+
+        if (SeverityOf(form) is not { } severity)
+        {
+            return Steps.Answer.Lacks("severity", "Say how bad it is: N note, R to repair, U unsafe.");
+        }
+
+        if (severity == Severity.Note)
+        {
+            // The fields below are not shown then: what may stand in them from before is not said.
+            return Steps.Answer.Of(new ReportDamage(van, zone, severity, what, true, "", null));
+        }
+
+        var (drivable, at) = (form["drivable"].Letter, form["told_at"]);
+        return drivable is not ("Y" or "N") ? Steps.Answer.Lacks("drivable", "Say whether it can be driven: Y yes, N no.")
+            : at.Text.Length > 0 && at.Clock is null ? Steps.Answer.Lacks("told_at", $"\"{at.Text}\" is no time. Type it as HH:MM, or clear the field.")
+            : Steps.Answer.Of(new ReportDamage(van, zone, severity, what, drivable == "Y" && severity != Severity.Unsafe, form["told"].Text, at.Clock));
+    }
+
+    /// <summary>What Enter does in the report.</summary>
+    public static StepReply Enter(Question q) =>
+        (q.Form.Now is { Name: "what" } && SeverityOf(q.Form) == Severity.Note) || q.Form.IsLast ? Answer(q.Van, q.Form) : q.Move(1);
+
+    /// <summary>Unsafe is not drivable, until somebody says otherwise.</summary>
+    public static Question Refilled(Question q) =>
+        q with { Form = q.Form.With(q.Form["drivable"] with { Shown = SeverityOf(q.Form) == Severity.Unsafe ? "N" : "Y" }) };
+
+    public static void Draw(Sheet sheet, Form form)
+    {
+        foreach (var (row, line) in Picture.Index())
+        {
+            sheet.Write(2 + row, 1, line, Look.Plain, StepPage.Columns);
+        }
+
+        var severity = SeverityOf(form);
+        var shown = form with { Fields = form.Fields.SetItem(1, form["severity"] with { After = "" }) };
+        FormView.Draw(sheet, 12, 1, shown, 0, severity == Severity.Note ? 3 : 6, 15);
+        sheet.Write(13, 22, "N note R repair U unsafe", Look.Faint, StepPage.Columns - 21);
+        sheet.Write(19, 1, severity switch
+        {
+            Severity.Note => "A note: it stands on the wall.",
+            Severity.Unsafe => "Unsafe holds the van. Tell the lead now.",
+            _ => "Not drivable holds the van. Who was told?",
+        }, Look.Strong, StepPage.Columns);
+    }
+
+    /// <summary>How bad a damage is said to be; null: not said.</summary>
+    private static Severity? SeverityOf(Form form) => form["severity"].Letter switch
+    {
+        "N" => Severity.Note,
+        "R" => Severity.Repair,
+        "U" => Severity.Unsafe,
+        _ => null,
+    };
+}

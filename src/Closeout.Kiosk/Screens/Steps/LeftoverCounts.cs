@@ -1,0 +1,92 @@
+using Closeout.DayBook;
+using Closeout.Facts;
+using Closeout.Screens.Parts;
+using Closeout.Shifts.Steps;
+using Closeout.Words;
+
+namespace Closeout.Screens.Steps;
+
+/// <summary>The count of one item: which item, what is in its fields, how it is drawn.</summary>
+internal static class LeftoverCounts
+{
+    /// <summary>Whether the item is to be counted without seeing the book's figure, and nobody did yet.</summary>
+    public static bool IsBlind(Shift shift, Code<Item> item) => shift.SpotItems.Contains(item) && !shift.Counts.ContainsKey(item);
+
+    /// <summary>The first item that nobody counted yet; null: all are.</summary>
+    public static Code<Item>? Next(Depot depot, Shift shift, Code<Item>? after = null)
+    {
+        var items = Leftovers.ToCount(depot, shift).Select(i => i.Code).ToList();
+        var start = after is { } a ? items.IndexOf(a) + 1 : 0;
+        return items.Skip(start).Concat(items.Take(start)).Where(i => !shift.Counts.ContainsKey(i)).Select(i => (Code<Item>?)i).FirstOrDefault();
+    }
+
+    /// <summary>The first item that must not be passed by: counted blind tonight, or used as visits report; null: none is left.</summary>
+    public static Code<Item>? Unseen(Depot depot, Shift shift) => Leftovers.ToCount(depot, shift)
+        .Concat(depot.Setup.Items.Where(i => !shift.Before.ContainsKey(i.Code)))
+        .Where(i => !shift.Counts.ContainsKey(i.Code) && (shift.SpotItems.Contains(i.Code) || depot.Reported(shift.Van, i.Code) > 0))
+        .Select(i => (Code<Item>?)i.Code)
+        .FirstOrDefault();
+
+    public static Form Fields(Depot depot, Shift shift, Code<Item> item) => IsBlind(shift, item)
+        ? Form.Of(
+            new Field("sealed", "Sealed, on the van", FieldKind.Count, "", "cartons"),
+            new Field("bin", "Loose into the bin", FieldKind.Count, "", "units, empty: none"),
+            new Field("kept", "Loose, stay aboard", FieldKind.Count, "", "units"))
+        : Refill(depot, shift, item, Form.Of(
+            new Field("sealed", "Still sealed", FieldKind.Count, "", "cartons"),
+            new Field("bin", "Loose into the bin", FieldKind.Count, "", "units"),
+            new Field("kept", "Loose kept aboard", FieldKind.Count, "", "units")));
+
+    /// <summary>
+    /// The fields of a count, the ones not typed filled with what follows from the others. Where visits report what was
+    /// used, what is loose goes to the bin, where every van can have it: leftovers that stay aboard cost a depot most
+    /// (docs/methods.md, a year in simulation).
+    /// </summary>
+    public static Form Refill(Depot depot, Shift shift, Code<Item> code, Form form)
+    {
+        var item = depot.Setup.Item(code);
+        var before = Leftovers.BeforeOf(shift, item);
+        var reported = depot.Reported(shift.Van, code);
+        var left = before.Units(item.UnitsPerCarton) - (reported ?? 0);
+        var (boxed, bin, kept) = (form["sealed"], form["bin"], form["kept"]);
+        var counted = shift.Counts.TryGetValue(code, out var count) && form.IsUntouched ? count.Count : (LeftoverCount?)null;
+
+        var nowSealed = boxed.TypedWhole ?? counted?.Sealed
+            ?? (reported is > 0 ? Math.Clamp(left / item.UnitsPerCarton, 0, before.Sealed) : before.Sealed);
+        var nowKept = kept.TypedWhole ?? counted?.Kept
+            ?? (reported is > 0 || nowSealed != before.Sealed ? 0 : Math.Max(0, before.Loose - (bin.TypedWhole ?? 0)));
+        var nowBin = bin.TypedWhole ?? counted?.Bin
+            ?? (reported is > 0 ? Math.Max(0, left - nowSealed * item.UnitsPerCarton - nowKept) : 0);
+        return form.Shown("sealed", nowSealed).Shown("bin", nowBin).Shown("kept", nowKept);
+    }
+
+    public static void Draw(Sheet sheet, Depot depot, Shift shift, Item item, Form form, Func<Sheet, int, string, int> say)
+    {
+        const int columns = StepPage.Columns;
+        var (c, before) = (item.UnitsPerCarton, Leftovers.BeforeOf(shift, item));
+        sheet.Write(3, 1, item.Stow.Length > 0 ? item.Stow : "anywhere in the van", Look.Faint, columns);
+        sheet.Write(4, 1, item.Description, Look.Strong, columns);
+        sheet.Write(5, 1, $"{item.Code}, {c} a carton", Look.Plain, columns);
+        FormView.Draw(sheet, 9, 1, form, 0, 3, 21);
+        if (IsBlind(shift, item.Code))
+        {
+            say(sheet, 7, "A spot count: type what you see.");
+            say(sheet, 13, "The book's figure is not shown, so that your count is worth something. You see it on the card.");
+            return;
+        }
+
+        sheet.Write(7, 1, $"This morning {Spell.Count(before.Sealed, "carton", "cartons")} and {before.Loose} loose: {before.Units(c)} units", Look.Plain, columns);
+        var count = new LeftoverCount(form["sealed"].Whole ?? 0, form["bin"].Whole ?? 0, form["kept"].Whole ?? 0);
+        var (used, reported) = (Counting.Used(before, count, c), depot.Reported(shift.Van, item.Code));
+        var gap = Counting.Gap(used, reported);
+        var says = reported is { } r ? $", visits say {r}{(gap == 0 ? ": agrees" : "")}" : "";
+        sheet.Write(13, 1, (used < 0 ? $"{-used} more than the book has" : $"{used} used") + says, Look.Plain, columns);
+        if (gap != 0)
+        {
+            sheet.Write(14, 1, $"GAP {gap}: {(gap > 0 ? "more in the book than counted" : "more counted than in the book")}", Look.Strong, columns);
+        }
+
+        var emptied = Counting.Emptied(before, count);
+        sheet.Write(15, 1, emptied == 0 ? "no carton emptied" : $"{Spell.Count(emptied, "carton", "cartons")} emptied: flatten {emptied}", Look.Plain, columns);
+    }
+}

@@ -1,0 +1,105 @@
+using Closeout.Commands;
+using Closeout.DayBook;
+using Closeout.Facts;
+using Closeout.Files;
+using Closeout.Rules;
+using Closeout.Screens.Parts;
+using Closeout.Shifts.Steps;
+using Closeout.Vans;
+
+namespace Closeout.Screens.Steps;
+
+/// <summary>The odometer, and the fuel slip.</summary>
+public sealed class MileagePage : StepPage
+{
+    public override Step Step => Step.Mileage;
+
+    public override string Caution => "Read it parked, brake set. Fuel only with the engine off.";
+
+    public override ICommand Unchanged(Code<Van> van) => new LogMileage(van, null);
+
+    public override EveningStep Evening => new(
+        Step,
+        "mileage",
+        [
+            new("odometer", EveningItem.None, row => row.Number("value", 0, Refusal.MostMiles)),
+            new("fuel_gal", EveningItem.None, row => row.Number("value", 0, Refusal.MostGallons, openBelow: true)),
+            new("fuel_grade", EveningItem.None, row => row.Text("value")),
+        ],
+        a => new LogMileage(a.Van, a.Number("odometer"), a.Number("fuel_gal"), a.Text("fuel_grade")));
+
+    public override IEnumerable<StepKey> Keys(Depot depot, Question q) =>
+    [
+        EnterKey("next", depot, q),
+        UpKey(depot, q),
+        new(Parts.Keys.Letter('='), "not driven", _ => Steps.Answer.Of(new LogMileage(q.Van, depot.Van(q.Van).OdometerMi))),
+    ];
+
+    public override Answer Answer(Depot depot, Question q)
+    {
+        var (form, units) = (q.Form, depot.Setup.Units);
+        if (form["odometer"].Number is not { } odometer)
+        {
+            return Steps.Answer.Lacks("odometer", $"Read the odometer and type it; this morning it said {units.Distance(depot.Van(q.Van).OdometerMi)}. The key = says: not driven.");
+        }
+
+        if (form["fuel"].Text.Length > 0 && form["fuel"].Number is null)
+        {
+            return Steps.Answer.Lacks("fuel", $"\"{form["fuel"].Text}\" is no number. Type how much was filled, or clear the field.");
+        }
+
+        // What is shown again and not typed is what was recorded: converting it twice would shift it.
+        var read = depot.Shift(q.Van)!.Mileage;
+        var end = form["odometer"].Typed is null ? read!.EndMi : units.Miles(odometer);
+        var fuel = form["fuel"].Typed is null ? read?.FuelGal : form["fuel"].Number is { } filled ? units.Gallons(filled) : null;
+        return Steps.Answer.Of(new LogMileage(q.Van, end, fuel, fuel is null || form["grade"].Text.Length == 0 ? null : form["grade"].Text));
+    }
+
+    public override void Draw(Sheet sheet, Depot depot, Shift shift, Question q)
+    {
+        var units = depot.Setup.Units;
+        sheet.Write(4, 1, $"This morning   {units.Distance(depot.Van(shift.Van).OdometerMi)}", Look.Plain, Columns);
+        FormView.Draw(sheet, 6, 1, q.Form, 0, q.Form["fuel"].Text.Length > 0 ? 3 : 2, 17);
+        var row = 10;
+        if (DrivingHabit.Of(depot, shift.Van) is { } habit)
+        {
+            row = Say(sheet, row, $"Its usual day: {units.Distance(habit.MedianMi)}");
+        }
+
+        if (Service.NoteOf(depot, depot.Setup.Van(shift.Van), units) is { } service)
+        {
+            row = Say(sheet, row, service);
+        }
+
+        if (FuelEconomy.Of(depot, shift.Van) is { } economy)
+        {
+            Say(sheet, row, economy.Words(units));
+        }
+    }
+
+    public override Form Refused(Depot depot, Question q, Refusal refusal) => refusal.InsteadMi is { } mi
+        ? q.Form.With(q.Form["odometer"] with { Typed = Digits(depot, mi) })
+        : q.Form;
+
+    public override IEnumerable<(int Indent, string Text)>? Tally(Depot depot, Shift shift, VanEntry entry) => entry is MileageLogged e
+        ? [(0, $"{depot.Setup.Units.Distance(e.DistanceMi)}, odometer {depot.Setup.Units.Distance(e.EndMi)}")]
+        : null;
+
+    public override IEnumerable<string> Summary(Depot depot, Shift shift) => shift.Mileage is not { } read
+        ? []
+        : [$"Mileage     {depot.Setup.Units.Distance(read.DistanceMi)}, odometer {depot.Setup.Units.Distance(read.EndMi)}{(read.Sure ? ", confirmed as read" : "")}"];
+
+    protected override StepReply Enter(Depot depot, Shift shift, Question q) =>
+        q.Form.Now is { Name: "odometer" or "fuel", Text.Length: > 0 } ? q.Move(1) : Answer(depot, q);
+
+    protected override Form Fields(Depot depot, Shift shift)
+    {
+        var (units, read) = (depot.Setup.Units, shift.Mileage);
+        return Form.Of(
+            new Field("odometer", "Odometer now", FieldKind.Number, read is null ? "" : Digits(depot, read.EndMi), units.DistanceUnit),
+            new Field("fuel", "Fuel filled", FieldKind.Number, read?.FuelGal is { } fuel ? units.Fuel(fuel) : "", units.FuelUnit + ", empty: none"),
+            new Field("grade", "Fuel grade", FieldKind.Words, read?.FuelGrade ?? depot.Setup.Van(shift.Van).Fuel));
+    }
+
+    private static string Digits(Depot depot, decimal miles) => depot.Setup.Units.Distance(miles).Split(' ')[0];
+}

@@ -1,0 +1,52 @@
+using Closeout.DayBook;
+using Closeout.Facts;
+using Closeout.Rules;
+using Closeout.Screens.Parts;
+using Closeout.Shifts.Steps;
+
+namespace Closeout.Screens;
+
+/// <summary>Who brings the van in?</summary>
+public sealed record WhoScreen(Code<Van> Van, Form Form, Screen Back) : Screen
+{
+    public static Form Fields(Depot depot, Code<Van> van) => Form.Of(
+        new Field("technician", "Your code", FieldKind.Code, depot.Setup.Rostered(van, depot.Date)?.Code.Text ?? ""));
+
+    public override IReadOnlyList<Binding> Bindings(Scene scene) =>
+    [
+        new(Keys.Enter, "this is me", _ => Enter()),
+        new(Keys.Typing, "or scan another code", key => this with { Form = Form.Type(key.Character) ?? Form }),
+        HelpKey(),
+        new(Keys.Escape, "back to the wall", _ => Back.Choosing(scene.Depot, Van)),
+        new(Keys.Backspace, null, _ => this with { Form = Form.Erase() }),
+    ];
+
+    public override IEnumerable<string> Help(Scene scene) =>
+        ["The technician who closes the van out. The roster's name is in the field; type or scan another code to replace it. Any technician may close out any van."];
+
+    public override Screen At(string? field) => this with { Form = Form.At(field) };
+
+    public override Reply Recorded(Scene scene, IReadOnlyList<ICommand> commands, string done) => CloseoutScreen.Open(scene.Depot, Van, Back);
+
+    public override bool Stands(Depot depot) => depot.Setup.Find(Van) is not null && depot.Shift(Van) is null;
+
+    protected override void Draw(Sheet sheet, Scene scene)
+    {
+        var (setup, code) = (scene.Depot.Setup, Form["technician"].Text);
+        var van = setup.Van(Van);
+        Frame.Head(sheet, scene.Depot, $"{van.Code} {van.Name}", "coming in");
+        sheet.Write(3, 3, $"{van.Code} {van.Name}, bay {van.Bay}, is back.", Look.Strong);
+        sheet.Write(5, 3, "Who closes it out?");
+        FormView.Draw(sheet, 7, 3, Form, 0, 1, 22);
+        if (Code<Technician>.IsValid(code) && setup.Find(new Code<Technician>(code)) is { } who)
+        {
+            sheet.Write(9, 3, who.Name + (who.IsLead ? ", lead" : ""));
+        }
+
+        sheet.Write(sheet.Height - 4, 3, "Engine off, brake set, keys out. Watch for traffic and for vans that back up.", Look.Faint);
+    }
+
+    private Reply Enter() => Form["technician"].Text is { Length: > 0 } code && Code<Technician>.IsValid(code)
+        ? new(this, Act: new RecordAct([new ComeIn(Van, new(code))]))
+        : Reply.Lacks(this, "technician", "Type or scan the code of whoever brings it in, then Enter.");
+}

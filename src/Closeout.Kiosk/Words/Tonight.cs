@@ -1,0 +1,28 @@
+using Closeout.DayBook;
+using Closeout.Facts;
+using Closeout.Restock;
+using Closeout.Vans;
+
+namespace Closeout.Words;
+
+/// <summary>The depot as it stands, and what is worked out of it, each once: a new one for each entry.</summary>
+public sealed class Tonight(Depot depot)
+{
+    private RestockPlan? plan;
+    private IReadOnlyList<VanState>? vans;
+    private IReadOnlyList<(string Word, string Sentence)>? totals;
+
+    public Depot Depot => depot;
+
+    /// <summary>Tomorrow's plan.</summary>
+    public RestockPlan Plan => plan ??= RestockPlan.For(depot);
+
+    /// <summary>All vans on the bay wall, in bay order.</summary>
+    public IReadOnlyList<VanState> Vans => vans ??= Readiness.Of(depot);
+
+    /// <summary>One van as it stands on the wall.</summary>
+    public VanState Van(Code<Van> van) => Vans.First(v => v.Van.Code == van);
+
+    /// <summary>The depot's totals on the bay wall, each a word and a sentence.</summary>
+    public IReadOnlyList<(string Word, string Sentence)> Totals => totals ??= [.. WallWords.Totals(this)];
+}

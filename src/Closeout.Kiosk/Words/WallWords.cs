@@ -1,0 +1,116 @@
+using System.Globalization;
+using Closeout.Cardboard;
+using Closeout.DayBook;
+using Closeout.Restock;
+using Closeout.Shifts.Steps;
+using Closeout.Vans;
+
+namespace Closeout.Words;
+
+/// <summary>The sentences of the bay wall, for the screen and for print.</summary>
+public static class WallWords
+{
+    /// <summary>Where a van's close-out stands.</summary>
+    /// <param name="now">The moment, to say how late a van is; null: do not say.</param>
+    public static string Where(Depot depot, VanState state, DateTimeOffset? now) => state.Shift switch
+    {
+        null when state.Explained is { StayedIn: true } => "stayed in",
+        null => Late(depot, now) is { } minutes ? $"out, {minutes} min late" : $"on the road, due {depot.Setup.Depot.ShiftEnd.ToString("HH:mm", CultureInfo.InvariantCulture)}",
+        { IsClosed: true } s => $"closed {Spell.Clock(s.SignedAt!.Value)}{(s.SignedBy == s.Technician ? "" : $" by {s.SignedBy}")}{(s.Checked is null ? "" : ", checked")}",
+        { Step: Step.Leftovers } s => Items(depot, s),
+        var s => StepWords.Name(s.Step),
+    };
+
+    /// <summary>What the van is for the morning, with all there is to say of it.</summary>
+    public static string Morning(VanState state) => state.Morning switch
+    {
+        Vans.Morning.Held => "HELD: " + string.Join("; ", state.Holds.Concat(state.Notes)),
+        Vans.Morning.NotClosed => string.Join("; ", state.Notes.Prepend("not closed")),
+        Vans.Morning.Ready => "ready",
+        Vans.Morning.ReadyWithNotes => "ready, note: " + string.Join("; ", state.Notes),
+        _ => throw new InvalidOperationException($"no such readiness: {state.Morning}"),
+    };
+
+    /// <summary>The depot's totals, each a word and a sentence.</summary>
+    public static IEnumerable<(string Word, string Sentence)> Totals(Tonight t)
+    {
+        var depot = t.Depot;
+        yield return ("Tomorrow", Tomorrow(t.Plan));
+        yield return ("Cardboard", Cardboard(depot));
+        var kit = depot.Setup.Vans
+            .SelectMany(v => KitCheck.MissingOf(depot, v.Code).Select(m => $"{v.Code} {m.Piece.Description} {m.Missing}"))
+            .ToList();
+        if (kit.Count > 0)
+        {
+            yield return ("Kit", "to bring or buy: " + string.Join(", ", kit));
+        }
+
+        foreach (var note in Collecting.Notes(depot))
+        {
+            yield return ("Waste", note);
+        }
+
+        if (LostBoxes.Words(depot, [.. LostBoxes.OfDepot(depot)]) is { } boxes)
+        {
+            yield return ("Boxes", $"{boxes} of cartons opened at the depot");
+        }
+
+        var gaps = depot.Setup.Vans.SelectMany(v => Readiness.Gaps(depot.Shift(v.Code)).Select(g => $"{v.Code} {g.Item} {g.Gap}")).ToList();
+        if (gaps.Count > 0)
+        {
+            yield return ("Gaps", "book less count: " + string.Join(", ", gaps));
+        }
+    }
+
+    public static string Closed(IReadOnlyList<VanState> vans) => $"{vans.Count(v => v.Shift?.IsClosed ?? false)} of {vans.Count} closed";
+
+    private static string Items(Depot depot, Shift shift)
+    {
+        var items = Leftovers.ToCount(depot, shift);
+        return $"leftovers, {items.Count(i => shift.Counts.ContainsKey(i.Code))} of {items.Count} counted";
+    }
+
+    /// <summary>Minutes after the end of the shift; null: not late, or the moment is not of the business date's evening.</summary>
+    private static int? Late(Depot depot, DateTimeOffset? now)
+    {
+        if (now is not { } moment)
+        {
+            return null;
+        }
+
+        var minutes = (int)(moment.DateTime - depot.Date.ToDateTime(depot.Setup.Depot.ShiftEnd)).TotalMinutes;
+        return minutes is > 0 and < 24 * 60 ? minutes : null;
+    }
+
+    private static string Tomorrow(RestockPlan plan)
+    {
+        var parts = new List<string> { $"{Spell.Day(plan.Date)}: {Spell.Count(plan.Lines.Count(l => l.Units > 0), "line", "lines")} to load" };
+        var shortItems = plan.Lines.Where(l => l.Short > 0).Select(l => l.Item.Code).Distinct().Order().ToList();
+        parts.Add(shortItems.Count == 0 ? "nothing short" : $"{Spell.Count(shortItems.Count, "item", "items")} short ({string.Join(", ", shortItems)})");
+        if (WeightWords.Short(plan) is { } weight)
+        {
+            parts.Add(weight);
+        }
+
+        var provisional = plan.Lines.Where(l => l.Provisional).ToList();
+        if (provisional.Count > 0)
+        {
+            parts.Add($"{Spell.Count(provisional.Count, "line", "lines")} provisional ({string.Join(", ", provisional.Select(l => l.Van.Code).Distinct())} not closed)");
+        }
+
+        return string.Join(", ", parts);
+    }
+
+    private static string Cardboard(Depot depot)
+    {
+        var sum = CardboardTotals.Sum(depot.Setup.Depot, CardboardTotals.Rows(depot));
+        var missing = depot.Setup.Vans.SelectMany(v => LostBoxes.Of(depot, v.Code)).Concat(LostBoxes.OfDepot(depot)).Sum(m => m.Boxes);
+        return string.Create(
+            CultureInfo.InvariantCulture,
+            $"{sum.Flattened} of {Spell.Count(sum.Expected, "box", "boxes")} flattened, {missing} missing; {depot.Setup.Units.Weight(sum.WeightLb)}; container {Container.FullPercent(depot):0} % full, {Hauler(depot)}");
+    }
+
+    private static string Hauler(Depot depot) => Container.AsksForHauler(depot)
+        ? "CALL THE HAULER"
+        : Container.Full(depot) is { } full ? $"hauler about {full.On.ToString("ddd d MMM", CultureInfo.InvariantCulture)}" : "no date for the hauler yet";
+}
