@@ -1,6 +1,5 @@
 using System.Text;
 using Closeout.Files;
-using Closeout.Rules;
 using Closeout.Screens.Steps;
 using Closeout.Turning;
 

@@ -1,5 +1,4 @@
 using System.Diagnostics;
-using Closeout.Facts;
 
 namespace Closeout.Tests;
 

@@ -1,5 +1,3 @@
-using Closeout.Leads;
-using Closeout.Shifts.Steps;
 using Stateless;
 
 namespace Closeout.DayBook;

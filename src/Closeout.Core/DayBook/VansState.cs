@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using Closeout.Facts;
-using Closeout.Vans;
 
 namespace Closeout.DayBook;
 

@@ -1,7 +1,3 @@
-using Closeout.Cardboard;
-using Closeout.DayBook;
-using Closeout.Vans;
-
 namespace Closeout.Facts;
 
 /// <summary>All that a new page takes over, so that opening a screen reads one page however old the book is.</summary>

@@ -1,5 +1,3 @@
-using Closeout.Shifts.Steps;
-
 namespace Closeout.Facts;
 
 /// <summary>What older records can say of a day before a book began.</summary>

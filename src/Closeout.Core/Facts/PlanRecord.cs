@@ -1,5 +1,3 @@
-using Closeout.Restock;
-
 namespace Closeout.Facts;
 
 /// <summary>What the plan promised a van of an item for the business date: units aboard in the morning that should suffice.</summary>

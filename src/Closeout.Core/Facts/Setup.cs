@@ -1,7 +1,3 @@
-using Closeout.Cardboard;
-using Closeout.DayBook;
-using Closeout.Vans;
-
 namespace Closeout.Facts;
 
 /// <summary>What the depot is set up with: everything in the day folder that is not stock, visits, bookings or orders.</summary>

@@ -1,6 +1,4 @@
 using System.Text.Json.Serialization;
-using Closeout.Restock;
-using Closeout.Vans;
 
 namespace Closeout.Facts;
 

@@ -1,5 +1,4 @@
 using System.Text.Json.Serialization;
-using Closeout.Restock;
 
 namespace Closeout.Facts;
 

@@ -1,5 +1,3 @@
-using Closeout.Rules;
-
 namespace Closeout.Restock;
 
 /// <summary>What a van is to get of an item: units given, units aboard already, and the most it may carry.</summary>

@@ -1,6 +1,5 @@
 using System.Globalization;
 using Closeout.Facts;
-using Closeout.Rules;
 
 namespace Closeout.Restock;
 

@@ -1,6 +1,4 @@
-using Closeout.DayBook;
 using Closeout.Facts;
-using Closeout.Vans;
 
 namespace Closeout.Turning;
 

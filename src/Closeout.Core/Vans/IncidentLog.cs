@@ -1,6 +1,5 @@
 using Closeout.DayBook;
 using Closeout.Facts;
-using Closeout.Restock;
 
 namespace Closeout.Vans;
 

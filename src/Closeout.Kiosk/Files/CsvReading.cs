@@ -1,5 +1,4 @@
 using System.Text;
-using Closeout.Words;
 using CsvHelper;
 
 namespace Closeout.Files;

@@ -1,5 +1,4 @@
 using Closeout.Facts;
-using Closeout.Rules;
 using Closeout.Turning;
 
 namespace Closeout.Files;

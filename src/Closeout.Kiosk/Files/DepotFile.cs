@@ -1,5 +1,4 @@
 using Closeout.Facts;
-using Closeout.Vans;
 
 namespace Closeout.Files;
 

@@ -1,7 +1,6 @@
 using Closeout.DayBook;
 using Closeout.Facts;
 using Closeout.Rules;
-using Closeout.Screens.Steps;
 
 namespace Closeout.Files;
 

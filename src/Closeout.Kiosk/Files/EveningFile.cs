@@ -1,6 +1,4 @@
-using Closeout.DayBook;
 using Closeout.Facts;
-using Closeout.Screens.Parts;
 using Closeout.Vans;
 
 namespace Closeout.Files;

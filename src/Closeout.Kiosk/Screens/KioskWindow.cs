@@ -1,4 +1,3 @@
-using Closeout.Facts;
 using Closeout.Screens.Parts;
 using Terminal.Gui.Drawing;
 using Terminal.Gui.Drivers;

@@ -1,6 +1,5 @@
 using System.Security.Cryptography;
 using System.Text;
-using Closeout.Screens.Parts;
 using LiteDB;
 
 namespace Closeout.Store;

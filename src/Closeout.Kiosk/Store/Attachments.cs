@@ -1,6 +1,4 @@
 using System.Security.Cryptography;
-using Closeout.Facts;
-using Closeout.Restock;
 using Closeout.Words;
 
 namespace Closeout.Store;

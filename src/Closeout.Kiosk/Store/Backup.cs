@@ -1,7 +1,6 @@
 using System.IO.Compression;
 using System.Security.Cryptography;
 using System.Text;
-using Closeout.Restock;
 
 namespace Closeout.Store;
 

@@ -1,5 +1,3 @@
-using Closeout.Screens.Parts;
-
 namespace Closeout.Words;
 
 /// <summary>Text from outside, made fit for a terminal: what could steer it, make a line read otherwise than it is, or has no width of its own and shifts the columns, becomes a visible dot.</summary>

@@ -1,6 +1,5 @@
 using System.Globalization;
 using System.Text;
-using Closeout.Facts;
 
 namespace Closeout.Bench.Plan;
 

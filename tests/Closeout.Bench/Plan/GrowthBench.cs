@@ -1,6 +1,5 @@
 using System.Diagnostics;
 using Closeout.DayBook;
-using Closeout.Facts;
 using Closeout.Restock;
 
 namespace Closeout.Bench.Plan;

@@ -1,6 +1,5 @@
 using Closeout.Facts;
 using Closeout.Restock;
-using Closeout.Rules;
 
 namespace Closeout.Bench.Plan;
 

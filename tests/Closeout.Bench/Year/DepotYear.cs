@@ -1,7 +1,4 @@
-using Closeout.Facts;
 using Closeout.Restock;
-using Closeout.Screens.Parts;
-using Closeout.Shifts.Steps;
 
 namespace Closeout.Bench.Year;
 

@@ -1,7 +1,5 @@
-using Closeout.DayBook;
 using Closeout.Facts;
 using Closeout.Restock;
-using Closeout.Screens.Parts;
 
 namespace Closeout.Bench.Year;
 

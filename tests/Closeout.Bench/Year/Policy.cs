@@ -1,5 +1,4 @@
 using Closeout.Restock;
-using Closeout.Screens.Parts;
 
 namespace Closeout.Bench.Year;
 

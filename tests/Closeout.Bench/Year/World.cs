@@ -1,6 +1,4 @@
 using Closeout.Facts;
-using Closeout.Screens.Forms;
-using Closeout.Screens.Parts;
 
 namespace Closeout.Bench.Year;
 

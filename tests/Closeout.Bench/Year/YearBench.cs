@@ -1,9 +1,6 @@
 using System.Globalization;
 using Closeout.Bench.Plan;
 using Closeout.Facts;
-using Closeout.Restock;
-using Closeout.Screens.Parts;
-using Closeout.Shifts.Steps;
 
 namespace Closeout.Bench.Year;
 

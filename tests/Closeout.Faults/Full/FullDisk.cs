@@ -1,7 +1,5 @@
 using System.Globalization;
 using Closeout.Faults.Machine;
-using Closeout.Restock;
-using Closeout.Screens.Forms;
 using Closeout.Store;
 using Closeout.Tests;
 

@@ -3,7 +3,6 @@ using Closeout.Commands;
 using Closeout.DayBook;
 using Closeout.Facts;
 using Closeout.Files;
-using Closeout.Rules;
 using Closeout.Screens.Steps;
 using Closeout.Store;
 using Closeout.Turning;

@@ -1,4 +1,3 @@
-using Closeout.Files;
 using Closeout.Tests;
 
 namespace Closeout.Faults.Fuzz;

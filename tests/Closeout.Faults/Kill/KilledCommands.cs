@@ -1,7 +1,6 @@
 using System.Diagnostics;
 using Closeout.Commands;
 using Closeout.Faults.Machine;
-using Closeout.Screens.Parts;
 using Closeout.Store;
 using Closeout.Tests;
 

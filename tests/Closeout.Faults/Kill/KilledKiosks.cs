@@ -1,6 +1,5 @@
 using System.Diagnostics;
 using Closeout.Faults.Machine;
-using Closeout.Faults.Power;
 using Closeout.Screens.Parts;
 using Closeout.Store;
 using Closeout.Tests;

@@ -1,6 +1,5 @@
 using System.Text.RegularExpressions;
 using Closeout.Faults.Machine;
-using Closeout.Faults.Power;
 using Closeout.Screens;
 using Closeout.Screens.Parts;
 using Closeout.Store;

@@ -1,5 +1,4 @@
 using System.Globalization;
-using Closeout.Commands;
 using Closeout.Faults.Machine;
 using Closeout.Screens;
 using Closeout.Screens.Parts;

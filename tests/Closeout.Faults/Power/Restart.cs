@@ -2,8 +2,6 @@ using Closeout.Cardboard;
 using Closeout.DayBook;
 using Closeout.Faults.Machine;
 using Closeout.Rules;
-using Closeout.Screens.Forms;
-using Closeout.Screens.Parts;
 using Closeout.Store;
 
 namespace Closeout.Faults.Power;

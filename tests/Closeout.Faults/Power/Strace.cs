@@ -2,8 +2,6 @@ using System.Diagnostics;
 using System.Globalization;
 using System.Text;
 using System.Text.RegularExpressions;
-using Closeout.Facts;
-using Closeout.Screens.Parts;
 
 namespace Closeout.Faults.Power;
 

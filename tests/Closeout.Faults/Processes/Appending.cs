@@ -1,6 +1,5 @@
 using System.Diagnostics;
 using System.Globalization;
-using Closeout.Facts;
 using Closeout.Rules;
 using Closeout.Shifts.Steps;
 using Closeout.Store;

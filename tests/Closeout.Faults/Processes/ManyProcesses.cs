@@ -1,7 +1,6 @@
 using System.Globalization;
 using Closeout.Facts;
 using Closeout.Faults.Machine;
-using Closeout.Screens.Parts;
 using Closeout.Store;
 using Closeout.Tests;
 

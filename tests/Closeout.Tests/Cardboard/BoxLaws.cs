@@ -1,7 +1,6 @@
 using Closeout.Cardboard;
 using Closeout.DayBook;
 using Closeout.Facts;
-using Closeout.Screens.Parts;
 using CsCheck;
 using FluentAssertions;
 using Xunit;

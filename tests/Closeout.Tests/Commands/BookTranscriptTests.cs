@@ -1,4 +1,3 @@
-using Closeout.Facts;
 using Xunit;
 
 namespace Closeout.Tests.Commands;

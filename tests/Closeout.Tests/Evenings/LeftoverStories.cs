@@ -1,5 +1,4 @@
 using Closeout.Facts;
-using Closeout.Tests.Shifts;
 using FluentAssertions;
 using Xunit;
 

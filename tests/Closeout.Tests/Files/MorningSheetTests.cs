@@ -1,5 +1,4 @@
 using System.Xml.Linq;
-using Closeout.Cardboard;
 using Closeout.Commands;
 using Closeout.DayBook;
 using Closeout.Facts;
@@ -8,7 +7,6 @@ using Closeout.Restock;
 using Closeout.Screens.Steps;
 using Closeout.Store;
 using Closeout.Tests.Screens;
-using Closeout.Vans;
 using FluentAssertions;
 using Terminal.Gui.Text;
 using Xunit;

@@ -1,6 +1,3 @@
-using Closeout.Commands;
-using Closeout.Facts;
-using Closeout.Files;
 using Closeout.People;
 using Closeout.Rules;
 using static Closeout.Tests.People.TinyPeople;

@@ -1,5 +1,4 @@
 using System.Reflection;
-using Closeout.Files;
 using Closeout.People;
 using Closeout.Rules;
 using Closeout.Tests.Restock;

@@ -1,7 +1,5 @@
-using Closeout.Commands;
 using Closeout.DayBook;
 using Closeout.Facts;
-using Closeout.Files;
 using Closeout.People;
 using Closeout.Tests.Restock;
 using CsCheck;

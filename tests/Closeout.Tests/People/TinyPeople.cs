@@ -1,6 +1,5 @@
 using Closeout.DayBook;
 using Closeout.Facts;
-using Closeout.Files;
 using Closeout.People;
 using Closeout.Rules;
 using FluentAssertions;

@@ -2,7 +2,6 @@ using Closeout.DayBook;
 using Closeout.Facts;
 using Closeout.Files;
 using Closeout.Restock;
-using Closeout.Rules;
 using FluentAssertions;
 using Xunit;
 using static Closeout.Tests.Restock.TinyDesk;

@@ -2,7 +2,6 @@ using Closeout.DayBook;
 using Closeout.Facts;
 using Closeout.Restock;
 using Closeout.Shifts.Steps;
-using Closeout.Store;
 using FluentAssertions;
 using Xunit;
 using static Closeout.Tests.Restock.TinyDesk;

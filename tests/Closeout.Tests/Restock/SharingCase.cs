@@ -1,6 +1,4 @@
-using Closeout.Facts;
 using Closeout.Restock;
-using Closeout.Rules;
 using CsCheck;
 
 namespace Closeout.Tests.Restock;

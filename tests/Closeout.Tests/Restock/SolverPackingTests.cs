@@ -1,5 +1,4 @@
 using Closeout.Restock;
-using Closeout.Screens.Parts;
 using FluentAssertions;
 using Google.OrTools.Sat;
 using Xunit;

@@ -1,7 +1,6 @@
 using Closeout.DayBook;
 using Closeout.Facts;
 using Closeout.Restock;
-using Closeout.Rules;
 using Closeout.Turning;
 using FluentAssertions;
 

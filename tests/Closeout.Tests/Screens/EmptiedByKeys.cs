@@ -1,9 +1,7 @@
-using Closeout.Commands;
 using Closeout.Facts;
 using Closeout.Screens;
 using Closeout.Screens.Forms;
 using Closeout.Screens.Parts;
-using Closeout.Tests.Cardboard;
 using FluentAssertions;
 using Xunit;
 

@@ -4,8 +4,6 @@ using Closeout.Facts;
 using Closeout.Files;
 using Closeout.Rules;
 using Closeout.Screens;
-using Closeout.Screens.Parts;
-using Closeout.Screens.Steps;
 using Closeout.Shifts.Steps;
 
 namespace Closeout.Tests.Screens;

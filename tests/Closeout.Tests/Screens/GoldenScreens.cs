@@ -1,4 +1,3 @@
-using Closeout.Screens.Parts;
 using Closeout.Tests.Evenings;
 using FluentAssertions;
 using Xunit;

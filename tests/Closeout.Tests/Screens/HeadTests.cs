@@ -1,5 +1,3 @@
-using Closeout.Commands;
-using Closeout.DayBook;
 using Closeout.Screens.Parts;
 using FluentAssertions;
 using Xunit;

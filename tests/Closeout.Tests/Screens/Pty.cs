@@ -2,7 +2,6 @@ using System.Diagnostics;
 using System.Globalization;
 using System.Text;
 using System.Text.RegularExpressions;
-using Closeout.Facts;
 
 namespace Closeout.Tests.Screens;
 

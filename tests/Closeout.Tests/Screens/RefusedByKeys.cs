@@ -1,9 +1,6 @@
-using Closeout.Commands;
 using Closeout.Facts;
 using Closeout.Screens.Forms;
 using Closeout.Screens.Parts;
-using Closeout.Tests.Cardboard;
-using Closeout.Tests.Store;
 using FluentAssertions;
 using Xunit;
 

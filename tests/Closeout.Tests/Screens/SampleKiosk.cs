@@ -2,7 +2,6 @@ using System.Globalization;
 using Closeout.Commands;
 using Closeout.DayBook;
 using Closeout.Facts;
-using Closeout.Faults.Power;
 using Closeout.Files;
 using Closeout.Screens;
 using Closeout.Screens.Parts;

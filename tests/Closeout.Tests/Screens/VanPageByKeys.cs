@@ -1,8 +1,6 @@
-using Closeout.Commands;
 using Closeout.Facts;
 using Closeout.Screens;
 using Closeout.Screens.Forms;
-using Closeout.Tests.Cardboard;
 using FluentAssertions;
 using Xunit;
 

@@ -1,7 +1,5 @@
-using Closeout.Commands;
 using Closeout.DayBook;
 using Closeout.Facts;
-using Closeout.Tests.Cardboard;
 using FluentAssertions;
 using Xunit;
 

@@ -1,5 +1,4 @@
 using Closeout.Screens;
-using Closeout.Words;
 using FluentAssertions;
 using Terminal.Gui.App;
 using Terminal.Gui.Input;

@@ -1,10 +1,8 @@
 using Closeout.Cardboard;
-using Closeout.Commands;
 using Closeout.Facts;
 using Closeout.Screens;
 using Closeout.Screens.Forms;
 using Closeout.Screens.Yard;
-using Closeout.Tests.Cardboard;
 using FluentAssertions;
 using Xunit;
 

@@ -1,7 +1,6 @@
 using Closeout.Cardboard;
 using Closeout.Facts;
 using Closeout.Leads;
-using Closeout.Restock;
 using Closeout.Rules;
 using Closeout.Vans;
 using CsCheck;

@@ -1,9 +1,7 @@
 using Closeout.DayBook;
 using Closeout.Facts;
 using Closeout.Rules;
-using Closeout.Screens.Forms;
 using Closeout.Shifts.Steps;
-using Closeout.Vans;
 using CsCheck;
 
 namespace Closeout.Tests.Shifts;

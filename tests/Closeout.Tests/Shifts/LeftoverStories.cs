@@ -2,7 +2,6 @@ using Closeout.DayBook;
 using Closeout.Facts;
 using Closeout.Rules;
 using Closeout.Shifts.Steps;
-using Closeout.Tests.Evenings;
 using FluentAssertions;
 using Xunit;
 

@@ -1,6 +1,5 @@
 using Closeout.Cardboard;
 using Closeout.DayBook;
-using Closeout.Facts;
 using Closeout.Leads;
 using Closeout.Restock;
 using Closeout.Rules;

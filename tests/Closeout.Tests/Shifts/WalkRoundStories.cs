@@ -1,7 +1,6 @@
 using Closeout.DayBook;
 using Closeout.Facts;
 using Closeout.Shifts.Steps;
-using Closeout.Tests.Evenings;
 using Closeout.Vans;
 using FluentAssertions;
 using Xunit;

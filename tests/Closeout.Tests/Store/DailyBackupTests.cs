@@ -1,4 +1,3 @@
-using Closeout.Facts;
 using Closeout.Screens;
 using Closeout.Screens.Parts;
 using Closeout.Store;

@@ -3,8 +3,6 @@ using System.Text;
 using System.Text.Json;
 using Closeout.DayBook;
 using Closeout.Facts;
-using Closeout.Faults.Power;
-using Closeout.Screens.Forms;
 using Closeout.Store;
 using Closeout.Turning;
 using FluentAssertions;

@@ -1,5 +1,4 @@
 using System.Text;
-using Closeout.Cardboard;
 using Closeout.Facts;
 using Closeout.Store;
 using FluentAssertions;

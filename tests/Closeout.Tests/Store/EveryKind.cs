@@ -1,7 +1,4 @@
-using Closeout.Commands;
 using Closeout.Facts;
-using Closeout.Store;
-using Closeout.Vans;
 
 namespace Closeout.Tests.Store;
 

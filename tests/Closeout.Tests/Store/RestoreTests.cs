@@ -1,6 +1,5 @@
 using System.IO.Compression;
 using System.Text;
-using Closeout.Restock;
 using Closeout.Store;
 using FluentAssertions;
 using Xunit;

@@ -1,7 +1,6 @@
 using Closeout.Cardboard;
 using Closeout.DayBook;
 using Closeout.Facts;
-using Closeout.Rules;
 using Closeout.Shifts.Steps;
 using Closeout.Turning;
 using FluentAssertions;

@@ -1,5 +1,4 @@
 using Closeout.DayBook;
-using Closeout.Facts;
 using Closeout.Restock;
 using Closeout.Vans;
 using FluentAssertions;

@@ -1,6 +1,5 @@
 using Closeout.Facts;
 using Closeout.Screens.Parts;
-using Closeout.Screens.Steps;
 using Closeout.Turning;
 using Closeout.Words;
 

@@ -1,10 +1,8 @@
 using System.Globalization;
 using Closeout.DayBook;
 using Closeout.Facts;
-using Closeout.Restock;
 using Closeout.Rules;
 using Closeout.Screens.Parts;
-using Closeout.Screens.Steps;
 using Closeout.Words;
 
 namespace Closeout.Screens.Forms;

@@ -1,8 +1,6 @@
 using System.Globalization;
-using Closeout.Commands;
 using Closeout.Facts;
 using Closeout.Screens.Parts;
-using Closeout.Screens.Steps;
 using Closeout.Vans;
 
 namespace Closeout.Screens.Forms;

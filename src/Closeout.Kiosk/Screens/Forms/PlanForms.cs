@@ -3,7 +3,6 @@ using Closeout.Facts;
 using Closeout.Leads;
 using Closeout.Restock;
 using Closeout.Screens.Parts;
-using Closeout.Screens.Steps;
 using Closeout.Words;
 
 namespace Closeout.Screens.Forms;

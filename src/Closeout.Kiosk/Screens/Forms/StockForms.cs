@@ -1,8 +1,6 @@
 using Closeout.Facts;
-using Closeout.Files;
 using Closeout.Restock;
 using Closeout.Screens.Parts;
-using Closeout.Screens.Steps;
 using Closeout.Words;
 
 namespace Closeout.Screens.Forms;

@@ -3,7 +3,6 @@ using Closeout.Cardboard;
 using Closeout.DayBook;
 using Closeout.Facts;
 using Closeout.Screens.Parts;
-using Closeout.Screens.Steps;
 
 namespace Closeout.Screens.Forms;
 

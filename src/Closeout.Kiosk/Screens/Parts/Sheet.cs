@@ -1,7 +1,5 @@
-using System.Globalization;
 using System.Text;
 using Closeout.Words;
-using Terminal.Gui.Text;
 
 namespace Closeout.Screens.Parts;
 

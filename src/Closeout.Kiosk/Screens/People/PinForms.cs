@@ -3,7 +3,6 @@ using Closeout.People;
 using Closeout.Rules;
 using Closeout.Screens.Forms;
 using Closeout.Screens.Parts;
-using Closeout.Screens.Steps;
 using Closeout.Store;
 
 namespace Closeout.Screens.People;

@@ -1,8 +1,6 @@
 using Closeout.Facts;
 using Closeout.People;
-using Closeout.Restock;
 using Closeout.Rules;
-using Closeout.Screens.Forms;
 using Closeout.Screens.Parts;
 using Closeout.Store;
 

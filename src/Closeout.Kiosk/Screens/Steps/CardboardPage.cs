@@ -1,5 +1,4 @@
 using Closeout.Cardboard;
-using Closeout.Commands;
 using Closeout.DayBook;
 using Closeout.Facts;
 using Closeout.Files;

@@ -1,4 +1,3 @@
-using Closeout.Commands;
 using Closeout.DayBook;
 using Closeout.Facts;
 using Closeout.Files;

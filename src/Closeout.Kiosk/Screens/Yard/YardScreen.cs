@@ -3,7 +3,6 @@ using Closeout.Facts;
 using Closeout.Screens.Forms;
 using Closeout.Screens.Parts;
 using Closeout.Store;
-using Closeout.Words;
 
 namespace Closeout.Screens.Yard;
 
