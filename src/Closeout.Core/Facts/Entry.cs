@@ -7,6 +7,13 @@ namespace Closeout.Facts;
 /// The hierarchy is closed. Each kind has a name and a version in the list above its base; the codec of the store reads them
 /// there. A fold that meets a kind it does not know throws.
 /// </remarks>
+[JsonDerivedType(typeof(PageEntry))]
+[JsonDerivedType(typeof(VanEntry))]
+[JsonDerivedType(typeof(StockEntry))]
+[JsonDerivedType(typeof(PlanEntry))]
+[JsonDerivedType(typeof(HoldEntry))]
+[JsonDerivedType(typeof(YardEntry))]
+[JsonDerivedType(typeof(PinEntry))]
 public abstract record Entry
 {
     private protected Entry()

@@ -16,7 +16,7 @@ internal static class ArchiveEntries
             ["_id"] = e.Recorded.Number,
             ["date"] = ArchiveRows.Day(date),
             ["at"] = e.Recorded.At.ToString("O", CultureInfo.InvariantCulture),
-            ["kind"] = EntryCodec.KindOf(e.Recorded.Entry).Name,
+            ["kind"] = EntryKind.Of(e.Recorded.Entry).Name,
             ["van"] = e.Concerned.Van?.Text,
             ["person"] = e.Concerned.Person?.Text,
         });

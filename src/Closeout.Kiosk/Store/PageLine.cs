@@ -42,7 +42,7 @@ public static class PageLine
     /// <param name="book">The sha of the book's first line, for a line that opens a later page.</param>
     public static (byte[] Bytes, string Sha) Write(Recorded recorded, string prev, string? book = null)
     {
-        var kind = EntryCodec.KindOf(recorded.Entry);
+        var kind = EntryKind.Of(recorded.Entry);
         var buffer = new ArrayBufferWriter<byte>(512);
         using (var json = new Utf8JsonWriter(buffer, Plain))
         {
@@ -69,8 +69,9 @@ public static class PageLine
 
     /// <summary>Reads a line, its line feed taken off.</summary>
     /// <param name="prev">The sha of the line before; null: not known, and the line is verified on its own.</param>
+    /// <param name="upcasts">Null: those of this program.</param>
     /// <exception cref="FormatException">The line is not what was written, or does not follow the line before.</exception>
-    public static LineRead Read(ReadOnlySpan<byte> line, string? prev)
+    public static LineRead Read(ReadOnlySpan<byte> line, string? prev, IReadOnlyList<Upcast>? upcasts = null)
     {
         if (ShaOf(line) is not { } sha)
         {
@@ -96,7 +97,7 @@ public static class PageLine
             }
 
             var at = DateTimeOffset.ParseExact(root.GetProperty("at").GetString()!, TimeFormat, CultureInfo.InvariantCulture);
-            var entry = EntryCodec.Read(root.GetProperty("kind").GetString()!, root.GetProperty("v").GetInt32(), root.GetProperty("entry"));
+            var entry = EntryCodec.Read(root.GetProperty("kind").GetString()!, root.GetProperty("v").GetInt32(), root.GetProperty("entry"), upcasts);
             var book = root.TryGetProperty("book", out var named) ? named.GetString() : null;
             return new(new Recorded(root.GetProperty("n").GetInt32(), at, entry), sha, before, book);
         }

@@ -57,7 +57,7 @@ internal sealed partial class SalvagedBook(DateTimeOffset now, Func<string, bool
     {
         if ((line.Read.Recorded.Entry is PageOpened page ? Opened(page, line) : Entered(line)) is { } reason)
         {
-            said.Add($"{line.At}: entry {line.Number} ({EntryCodec.KindOf(line.Read.Recorded.Entry).Name}) can no longer stand: {reason}");
+            said.Add($"{line.At}: entry {line.Number} ({EntryKind.Of(line.Read.Recorded.Entry).Name}) can no longer stand: {reason}");
             Lose(1);
         }
     }

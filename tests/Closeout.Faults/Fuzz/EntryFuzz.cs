@@ -25,7 +25,7 @@ internal sealed class EntryFuzz : IFuzzed
                 EntryCodec.Write(json, recorded.Entry);
             }
 
-            var kind = EntryCodec.KindOf(recorded.Entry);
+            var kind = EntryKind.Of(recorded.Entry);
             entries.Add((kind.Name, kind.Version, Encoding.UTF8.GetString(buffer.WrittenSpan), depot));
             depot = recorded.Entry is PageOpened ? Depot.Open(recorded) : depot!.Apply(recorded);
         }

@@ -32,7 +32,7 @@ internal static class Books
             EntryCodec.Write(json, entry);
         }
 
-        return $"{EntryCodec.KindOf(entry).Name} {System.Text.Encoding.UTF8.GetString(buffer.WrittenSpan)}";
+        return $"{EntryKind.Of(entry).Name} {System.Text.Encoding.UTF8.GetString(buffer.WrittenSpan)}";
     }
 
     /// <summary>Null: the book opens and <c>check</c> finds it good; else what is said.</summary>

@@ -56,6 +56,6 @@ public sealed class KioskAndRehearsal
             EntryCodec.Write(json, entry);
         }
 
-        return EntryCodec.KindOf(entry).Name + " " + Encoding.UTF8.GetString(bytes.ToArray());
+        return EntryKind.Of(entry).Name + " " + Encoding.UTF8.GetString(bytes.ToArray());
     }
 }

@@ -296,7 +296,7 @@ public sealed class DamagedCopies(ITestOutputHelper output)
                 EntryCodec.Write(json, entry);
             }
 
-            return $"{recorded.At:O} {EntryCodec.KindOf(entry).Name} {Encoding.UTF8.GetString(bytes.ToArray())}";
+            return $"{recorded.At:O} {EntryKind.Of(entry).Name} {Encoding.UTF8.GetString(bytes.ToArray())}";
         }
     }
 }
