@@ -20,8 +20,7 @@ public sealed record AttachScreen(Code<Van> Van, CloseoutScreen Back, Form Form)
         new(Keys.Enter, "attach", _ => new(this, Act: new AttachAct(Van, Form["path"].Text.Trim()))),
         HelpKey(),
         new(Keys.Escape, "back to the question", _ => Back),
-        new(Keys.Backspace, null, _ => this with { Form = Form.Erase() }),
-        new(Keys.Typing, null, key => this with { Form = Form.Type(key.Character) ?? Form }),
+        new(Keys.Editing, null, key => this with { Form = Form.Edit(key) }),
     ];
 
     public override IEnumerable<string> Help(Scene scene) =>

@@ -47,8 +47,7 @@ public sealed record CloseoutScreen(Question Question, Screen Back) : Screen
         [
             .. own, pictures, change, pages, HelpKey(), escape,
             new(Keys.Of("Down", Press.Down, Press.Tab), null, _ => After(depot, Page.After(depot, q))),
-            new(Keys.Backspace, null, _ => Edited(depot, q.Form.Erase())),
-            new(Keys.Typing, null, key => q.Form.Now is not null && q.Form.Type(key.Character) is { } form ? Edited(depot, form) : this),
+            new(Keys.Editing, null, key => q.Form.Edit(key) is var form && form != q.Form ? Edited(depot, form) : this),
         ];
     }
 

@@ -27,7 +27,7 @@ public sealed record DayBookScreen(Screen Back, IReadOnlyList<(Recorded Recorded
         new(Keys.F(5), "end the day (lead)", _ => FormScreen.Of(DayForms.End, scene, Back)),
         HelpKey(),
         new(Keys.Escape, "back", _ => Filter.Length > 0 ? this with { Filter = "", Selected = 0 } : Back),
-        new(Keys.Backspace, null, _ => this with { Selected = 0, Filter = Filter.Length > 0 ? Filter[..^1] : "" }),
+        new(Keys.Backspace, null, _ => this with { Selected = 0, Filter = TextLine.WithoutLast(Filter) }),
     ];
 
     public override IEnumerable<string> Help(Scene scene) =>

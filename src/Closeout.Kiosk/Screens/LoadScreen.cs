@@ -25,11 +25,10 @@ public sealed record LoadScreen(Code<Van> Van, Form Form, Screen Back) : Screen
             new(Keys.Of("Up/Down", Press.Up, Press.Down, Press.Tab), "line", key => now with { Form = form.Move(key.Press == Press.Up ? -1 : 1) }),
             new(Keys.Letter('='), "took all the rest", key => form.Fields.Count > 0
                 ? now.Took([.. form.Fields.Select(Item).Distinct()], $"{Van} is loaded as planned and typed.")
-                : now with { Form = form.Type(key.Character) ?? form }),
+                : now with { Form = form.Edit(key) }),
             HelpKey(),
             new(Keys.Escape, "back", _ => Back.Choosing(scene.Depot, Van)),
-            new(Keys.Backspace, null, _ => now with { Form = form.Erase() }),
-            new(Keys.Typing, null, key => now with { Form = form.Type(key.Character) ?? form }),
+            new(Keys.Editing, null, key => now with { Form = form.Edit(key) }),
         ];
     }
 
@@ -76,7 +75,7 @@ public sealed record LoadScreen(Code<Van> Van, Form Form, Screen Back) : Screen
     /// <summary>The pick list: a field for sealed cartons and one for loose units where the plan has any, in stow order.</summary>
     private static Form Picks(Tonight t, Code<Van> van) => new([.. StowOrder.ToTake(t.Depot, t.Plan, van).SelectMany(Fields)]);
 
-    private Form Now(Tonight t) => Form.IsUntouched ? Picks(t, Van) with { Focus = Form.Focus } : Form;
+    private Form Now(Tonight t) => Form.IsUntouched && Form.Now?.Caret is null ? Picks(t, Van) with { Focus = Form.Focus } : Form;
 
     /// <summary>The fields that are left, with what was typed in them already.</summary>
     private Form Kept(Form left) => new(

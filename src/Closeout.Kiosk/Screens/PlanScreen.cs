@@ -39,7 +39,7 @@ public sealed record PlanScreen(Screen Back, int Selected = 0, string Filter = "
             new(Keys.Arrows.As("Up/Down PgUp/PgDn"), "choose", key => this with { Selected = Scrolling.Within(Selected, key.Press, lines.Count) }),
             HelpKey(),
             new(Keys.Escape, "back to the wall", _ => Filter.Length > 0 ? this with { Filter = "", Selected = 0 } : Back),
-            new(Keys.Backspace, null, _ => this with { Selected = 0, Filter = Filter.Length > 0 ? Filter[..^1] : "" }),
+            new(Keys.Backspace, null, _ => this with { Selected = 0, Filter = TextLine.WithoutLast(Filter) }),
         ];
     }
 

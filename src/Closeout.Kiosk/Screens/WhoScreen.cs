@@ -15,10 +15,9 @@ public sealed record WhoScreen(Code<Van> Van, Form Form, Screen Back) : Screen
     public override IReadOnlyList<Binding> Bindings(Scene scene) =>
     [
         new(Keys.Enter, "this is me", _ => Enter()),
-        new(Keys.Typing, "or scan another code", key => this with { Form = Form.Type(key.Character) ?? Form }),
+        new(Keys.Editing, "or scan another code", key => this with { Form = Form.Edit(key) }),
         HelpKey(),
         new(Keys.Escape, "back to the wall", _ => Back.Choosing(scene.Depot, Van)),
-        new(Keys.Backspace, null, _ => this with { Form = Form.Erase() }),
     ];
 
     public override IEnumerable<string> Help(Scene scene) =>

@@ -31,8 +31,7 @@ public sealed record FormScreen(DeskForm Kind, Form Form, Screen Back, Code<Van>
             HelpKey(),
             new(Keys.Escape, other is null ? "leave it" : "leave", _ => Back),
             new(Keys.Of("Down", Press.Down, Press.Tab), null, _ => this with { Form = Form.Move(1) }),
-            new(Keys.Backspace, null, _ => this with { Form = Form.Erase() }),
-            new(Keys.Typing, null, key => this with { Form = Form.Type(key.Character) ?? Form }),
+            new(Keys.Editing, null, key => this with { Form = Form.Edit(key) }),
         ]);
         return bindings;
     }

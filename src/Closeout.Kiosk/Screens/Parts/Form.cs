@@ -37,6 +37,15 @@ public enum FieldKind
 /// <param name="IsOffered">Whether the program put it there, or refused it: the first character typed replaces it.</param>
 public sealed record Field(string Name, string Label, FieldKind Kind, string Shown, string After = "", string? Typed = null, bool IsOffered = false)
 {
+    /// <summary>Graphemes before the caret; null: behind what was typed, and before what the next character replaces.</summary>
+    public int? Caret { get; init; }
+
+    /// <summary>Whether the first character typed replaces what stands there.</summary>
+    private bool IsReplaced => Caret is null && (Typed is null || IsOffered);
+
+    /// <summary>What stands there, with its caret.</summary>
+    public TextLine Line => Caret is { } caret ? new(Text, caret) : IsReplaced ? new(Text, 0) : TextLine.Behind(Text);
+
     public string Text => Typed ?? Shown;
 
     /// <summary>The whole number that it holds; null: none.</summary>
@@ -84,7 +93,8 @@ public sealed record Field(string Name, string Label, FieldKind Kind, string Sho
     /// <summary>The field after a character; null: it has no place here.</summary>
     public Field? Takes(char c)
     {
-        var typed = Kind == FieldKind.Letter || IsOffered ? "" : Typed ?? "";
+        var line = Kind == FieldKind.Letter || IsReplaced ? default : Line;
+        var typed = line.Text ?? "";
         var fits = typed.Length < Most && Kind switch
         {
             FieldKind.Count => char.IsAsciiDigit(c),
@@ -96,8 +106,27 @@ public sealed record Field(string Name, string Label, FieldKind Kind, string Sho
             FieldKind.Words => !char.IsControl(c),
             _ => false,
         };
-        return fits ? this with { Typed = typed + c, IsOffered = false } : null;
+        return fits ? Holding(new TextLine(typed, line.Caret).Insert(c)) : null;
     }
+
+    /// <summary>The field after a key that moves its caret or takes something away; null: it is no such key.</summary>
+    public Field? On(Press press) => (press, IsReplaced) switch
+    {
+        // From behind: what stands there is taken back as if it had been typed. Delete takes all of it.
+        (Press.Backspace, true) => Emptied(TextLine.Behind(Text).On(press)!.Value),
+        (Press.Delete, true) => Emptied(default(TextLine) with { Text = "" }),
+        (Press.Backspace or Press.Delete, false) => Emptied(Line.On(press)!.Value),
+        (Press.Left or Press.WordLeft, true) when TextLine.Behind(Text).On(press) is { } moved => this with { Caret = moved.Caret, IsOffered = false },
+        _ => Line.On(press) is { } moved ? this with { Caret = moved.Caret, IsOffered = false } : null,
+    };
+
+    private Field Holding(TextLine line) => this with { Typed = line.Text, IsOffered = false, Caret = Behind(line) };
+
+    /// <summary>A field that is emptied stays empty until something is typed in it.</summary>
+    private Field Emptied(TextLine line) =>
+        this with { Typed = line.Text.Length > 0 || Shown.Length > 0 ? line.Text : null, IsOffered = false, Caret = Behind(line) };
+
+    private static int? Behind(TextLine line) => line == TextLine.Behind(line.Text) ? null : line.Caret;
 }
 
 /// <summary>The fields of one question, and which of them is typed in.</summary>
@@ -117,14 +146,12 @@ public sealed record Form(ImmutableList<Field> Fields, int Focus = 0)
     /// <summary>A character typed; null: it has no place in the field.</summary>
     public Form? Type(char c) => Now?.Takes(c) is { } field ? With(field) : null;
 
-    /// <summary>Takes the last character back. A field that is emptied stays empty until something is typed in it.</summary>
-    public Form Erase() => Now is { } field
-        ? With(field with { IsOffered = false, Typed = field.Text is { Length: > 1 } text ? text[..^1] : field.Shown.Length > 0 ? "" : null })
-        : this;
+    /// <summary>The form after a key of <see cref="Keys.Editing"/>; as it is where the key has no place in the field.</summary>
+    public Form Edit(Keystroke key) => (key.Press == Press.Character ? Now?.Takes(key.Character) : Now?.On(key.Press)) is { } field ? With(field) : this;
 
     /// <summary>The cursor in the field of that name: what is typed next replaces what stands there. Without such a field it stays where it is.</summary>
     public Form At(string? name) => Fields.FindIndex(f => f.Name == name) is >= 0 and var at
-        ? this with { Fields = Fields.SetItem(at, Fields[at] with { IsOffered = true }), Focus = at }
+        ? this with { Fields = Fields.SetItem(at, Fields[at] with { IsOffered = true, Caret = null }), Focus = at }
         : this;
 
     /// <summary>The first field of those that is empty; null: none is.</summary>
@@ -133,7 +160,10 @@ public sealed record Form(ImmutableList<Field> Fields, int Focus = 0)
     /// <summary>The form with another number shown in a field.</summary>
     public Form Shown(string name, int number) => With(this[name] with { Shown = number.ToString(CultureInfo.InvariantCulture) });
 
-    public Form Move(int by) => this with { Focus = Math.Clamp(Focus + by, 0, Math.Max(0, Fields.Count - 1)) };
+    /// <summary>The cursor so many fields on. Of the field that is left the caret is forgotten.</summary>
+    public Form Move(int by) => Math.Clamp(Focus + by, 0, Math.Max(0, Fields.Count - 1)) is var to && to != Focus && Now is { Caret: not null } left
+        ? With(left with { Caret = null }) with { Focus = to }
+        : this with { Focus = to };
 
     public Form With(Field field) => this with { Fields = Fields.SetItem(Fields.FindIndex(f => f.Name == field.Name), field) };
 

@@ -19,12 +19,12 @@ public static class FormView
             sheet.Write(row, column, (here ? "> " : "  ") + field.Label, Look.Plain, labels);
             var at = column + labels + 1;
             var width = Math.Min(field.Width, Math.Max(1, (edge ?? Math.Min(sheet.Width, column + QuestionColumns)) - at - 2));
-            var text = field.Text.Length > width ? field.Text[^width..] : field.Text;
-            sheet.Write(row, at, $"[{text.PadRight(width)}]", here ? Look.Field : Look.Plain);
+            var (text, caret) = (here ? field.Line : TextLine.Behind(field.Text)).In(width);
+            sheet.Write(row, at, $"[{text}]", here ? Look.Field : Look.Plain);
             sheet.Write(row, at + width + 3, field.After, Look.Faint);
             if (here)
             {
-                sheet.Caret = (row, at + 1 + Math.Min(width - 1, field.Typed is null || field.IsOffered ? 0 : text.Length));
+                sheet.Caret = (row, at + 1 + caret);
             }
         }
     }

@@ -9,7 +9,7 @@ public readonly record struct Keys(string Name, Func<Keystroke, bool> Fit)
     public static readonly Keys Tab = Of("Tab", Press.Tab);
     public static readonly Keys Up = Of("Up", Press.Up);
     public static readonly Keys Down = Of("Down", Press.Down);
-    public static readonly Keys Backspace = Of("Backspace", Press.Backspace);
+    public static readonly Keys Backspace = Of("Backspace", Press.Backspace, Press.Delete);
     public static readonly Keys PageUp = Of("PgUp", Press.PageUp);
     public static readonly Keys PageDown = Of("PgDn", Press.PageDown);
 
@@ -18,6 +18,10 @@ public readonly record struct Keys(string Name, Func<Keystroke, bool> Fit)
 
     /// <summary>Any character.</summary>
     public static readonly Keys Typing = new("type", key => key.Press == Press.Character);
+
+    /// <summary>The keys of a field: characters, and those that move its caret or take something away.</summary>
+    public static readonly Keys Editing = new("type", key => key.Press is Press.Character or Press.Backspace or Press.Delete
+        or Press.Left or Press.Right or Press.WordLeft or Press.WordRight or Press.Home or Press.End);
 
     public static readonly Keys Any = new("any key", _ => true);
 

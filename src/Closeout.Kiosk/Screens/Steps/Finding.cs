@@ -41,7 +41,7 @@ internal static class Finding
             new(Parts.Keys.Enter, "take the first", _ => Matches(depot, find).FirstOrDefault() is { } item
                 ? found(item)
                 : new StepReply(q with { Find = null }, Said: $"No item has \"{find}\" in its name or code. Type / and a piece of the name, or scan the carton label.")),
-            new(Parts.Keys.Backspace, "back", _ => q with { Find = find.Length > 0 ? find[..^1] : null }),
+            new(Parts.Keys.Backspace, "back", _ => q with { Find = find.Length > 0 ? TextLine.WithoutLast(find) : null }),
             new(Parts.Keys.Escape, "stop finding", _ => q with { Find = null }, Row: 0),
             new(Parts.Keys.Typing, null, key => find.Length < LongestPiece ? q with { Find = find + key.Character } : q),
         ];
@@ -50,8 +50,9 @@ internal static class Finding
     public static void Draw(Sheet sheet, Depot depot, string find)
     {
         sheet.Write(3, 1, "Find an item: a piece of its name, or scan it", Look.Plain, StepPage.Columns);
-        sheet.Write(5, 1, $"[{find.PadRight(LongestPiece)}]", Look.Field);
-        sheet.Caret = (5, 2 + Math.Min(LongestPiece - 1, find.Length));
+        var (shown, caret) = TextLine.Behind(find).In(LongestPiece);
+        sheet.Write(5, 1, $"[{shown}]", Look.Field);
+        sheet.Caret = (5, 2 + caret);
         var row = 7;
         foreach (var item in Matches(depot, find).Take(MostListed))
         {
