@@ -108,7 +108,7 @@ public sealed record Depot(
             DayFolderLoaded e => next with
             {
                 Setup = e.Setup,
-                Pins = Pins.Promoted(Setup, e.Setup),
+                Pins = Pins.Staying(Setup, e.Setup),
                 Planning = Planning.Loaded(e),
                 Stock = next.Stock with { Orders = e.Orders is null ? Stock.Orders : [.. e.Orders] },
             },

@@ -13,9 +13,14 @@ public sealed record PinState(ImmutableDictionary<Code<Technician>, PersonPin> P
 
     public KioskTries At(string kiosk) => Kiosks.GetValueOrDefault(kiosk) ?? new(kiosk, 0, []);
 
-    /// <summary>Without the PINs of those who became leads: what a technician took alone must not open a lead's desk.</summary>
-    public PinState Promoted(Setup before, Setup after) =>
-        this with { People = People.RemoveRange(after.Crew.Where(t => t.IsLead && before.Find(t.Code) is { IsLead: false }).Select(t => t.Code)) };
+    /// <summary>
+    /// Without the PINs of those whose role changes, or who leave the crew: what a technician took alone must not open a
+    /// lead's desk, not even by way of a crew that did not have that technician.
+    /// </summary>
+    public PinState Staying(Setup before, Setup after) => this with
+    {
+        People = People.RemoveRange(People.Keys.Where(p => after.Find(p) is not { } now || before.Find(p) is not { } then || now.IsLead != then.IsLead)),
+    };
 
     /// <summary>What an entry of the people does.</summary>
     /// <exception cref="InvalidOperationException">The entry is impossible here.</exception>

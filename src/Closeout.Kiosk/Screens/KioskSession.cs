@@ -17,6 +17,7 @@ public sealed class KioskSession(Desk desk, Archive archive, Attachments attachm
     private const string Beyond = "A character was left out: those up to U+FFFF are taken, and an emoji lies above. Say it in words.";
 
     private readonly PinGate gate = new(desk, pins ??= new());
+    private Shown? shown;
     private readonly World world = new(desk, archive, attachments, seats, pins);
 
     public Desk Desk => desk;
@@ -54,33 +55,44 @@ public sealed class KioskSession(Desk desk, Archive archive, Attachments attachm
         }
     }
 
-    /// <summary>Takes in what other programs wrote. True when the screen may have changed.</summary>
+    /// <summary>Takes in what other programs wrote. True when the screen shows something else than when it was shown last.</summary>
     public bool Refresh()
     {
         daily?.Begin();
-        var told = TellOfBackup();
+        TellOfBackup();
         try
         {
-            var rested = gate.Rested(Model);
-            var same = ReferenceEquals(rested, Model);
-            Model = rested;
-            if (!desk.Refresh())
+            Model = gate.Rested(Model);
+            if (desk.Refresh())
             {
-                return told || !same;
+                Model = Settled(Model);
             }
-
-            Model = Settled(Model);
-            return true;
         }
-        catch (BookException e)
+        catch (BookException e) when (Model.Said != e.Message)
         {
             Model = Model with { Said = e.Message };
-            return true;
         }
+        catch (BookException)
+        {
+            // It is on the screen already.
+        }
+
+        return shown != Looks();
     }
 
     /// <summary>The screen as it stands.</summary>
-    public Sheet Show(int width, int height) => Model.Screen.Show(Scene(Model.Said), width, height);
+    public Sheet Show(int width, int height)
+    {
+        shown = Looks();
+        return Model.Screen.Show(Scene(Model.Said), width, height);
+    }
+
+    /// <summary>What a screen is drawn from, the clock to the minute. While none of it changes nothing need be drawn.</summary>
+    private Shown Looks()
+    {
+        var scene = Scene(Model.Said);
+        return new(Model, scene.Tonight, scene.Now.Ticks / TimeSpan.TicksPerMinute, Model.Screen.Counting(scene));
+    }
 
     private Scene Scene(string said) => new(desk.Tonight, desk.Now, said);
 
@@ -170,14 +182,20 @@ public sealed class KioskSession(Desk desk, Archive archive, Attachments attachm
         : new(new WallScreen(), $"The book was changed by another program; it is at {Spell.Day(desk.Depot.Date)} now. Everything confirmed is kept.");
 
     /// <summary>Says that a backup failed, once nothing else is being said. It stops nobody.</summary>
-    private bool TellOfBackup()
+    private void TellOfBackup()
     {
-        if (Model.Said.Length > 0 || daily?.Failure() is not { Length: > 0 } failure)
+        if (Model.Said.Length == 0 && daily?.Failure() is { Length: > 0 } failure)
         {
-            return false;
+            Model = Model with { Said = failure };
         }
+    }
 
-        Model = Model with { Said = failure };
-        return true;
+    /// <summary>Compared by what it is, not by what it holds: that takes no time.</summary>
+    private sealed record Shown(Model Model, Tonight Tonight, long Minute, string Counting)
+    {
+        public bool Equals(Shown? other) => other is not null
+            && ReferenceEquals(Model, other.Model) && ReferenceEquals(Tonight, other.Tonight) && Minute == other.Minute && Counting == other.Counting;
+
+        public override int GetHashCode() => Minute.GetHashCode();
     }
 }

@@ -1,3 +1,4 @@
+using System.Diagnostics;
 using System.Runtime.InteropServices;
 using Terminal.Gui.App;
 using Terminal.Gui.Drivers;
@@ -5,12 +6,18 @@ using Terminal.Gui.Drivers;
 namespace Closeout.Screens;
 
 /// <summary>Runs the kiosk in a terminal, and leaves the terminal as it was found on every way out.</summary>
-public static partial class KioskTerminal
+public static class KioskTerminal
 {
     // Kept: a registration that is collected no longer catches anything.
     private static readonly List<PosixSignalRegistration> Caught = [];
 
     private const int HangUp = 1;
+
+    /// <summary>So long after a key the terminal is looked at 60 times a second; then at once when somebody types, and else now and then.</summary>
+    private static readonly TimeSpan Awake = TimeSpan.FromSeconds(3);
+
+    /// <summary>How long a signal, another size of the terminal, or the tick of the clock may wait while nobody types.</summary>
+    private static readonly TimeSpan Nap = TimeSpan.FromMilliseconds(250);
 
     private static int signal;
 
@@ -29,8 +36,9 @@ public static partial class KioskTerminal
             app.Driver!.Force16Colors = true;
             Console.Out.Write(EscSeqUtils.CSI_DisableMouseEvents);
             using var window = new KioskWindow(session);
+            var input = new TerminalInput();
             Catch(app, window);
-            WatchTerminal();
+            WatchTerminal(input);
             app.AddTimeout(TimeSpan.FromSeconds(1), () =>
             {
                 window.Tick();
@@ -42,6 +50,7 @@ public static partial class KioskTerminal
                 paste.Handled = true;
             };
             KeepQuiet(app);
+            SleepWhileNobodyTypes(app, input);
             app.Run(window);
         }
         catch
@@ -83,28 +92,29 @@ public static partial class KioskTerminal
     }
 
     /// <summary>Where hang-ups are ignored nobody tells that the terminal went, and the library would ask it for keys for ever.</summary>
-    private static void WatchTerminal()
+    private static void WatchTerminal(TerminalInput input) => new Thread(() =>
     {
-        if (OperatingSystem.IsWindows())
+        while (input.IsThere)
         {
-            return;
+            Thread.Sleep(TimeSpan.FromSeconds(1));
         }
 
-        // With its input redirected the library takes keys from the terminal all the same.
-        var terminal = IsTerminal(0) == 1 ? 0 : (int)File.OpenHandle("/dev/tty").DangerousGetHandle();
-        new Thread(() =>
+        Environment.Exit(128 + HangUp);
+    }) { IsBackground = true }.Start();
+
+    /// <summary>The loop of the library looks 60 times a second whether anything came. While nobody types it waits for the terminal instead.</summary>
+    private static void SleepWhileNobodyTypes(IApplication app, TerminalInput input)
+    {
+        var since = Stopwatch.StartNew();
+        app.Keyboard.KeyDown += (_, _) => since.Restart();
+        app.Iteration += (_, _) =>
         {
-            while (IsTerminal(terminal) == 1)
+            if (since.Elapsed > Awake)
             {
-                Thread.Sleep(TimeSpan.FromSeconds(1));
+                input.Wait(Nap);
             }
-
-            Environment.Exit(128 + HangUp);
-        }) { IsBackground = true }.Start();
+        };
     }
-
-    [LibraryImport("libc", EntryPoint = "isatty")]
-    private static partial int IsTerminal(int file);
 
     /// <summary>Sends the cursor only when it moved: an idle kiosk over a slow line stays silent.</summary>
     private static void KeepQuiet(IApplication app)

@@ -27,11 +27,13 @@ public sealed class KioskWindow : Runnable
         Height = Dim.Fill();
     }
 
-    /// <summary>Takes in what others wrote, and draws the clock anew.</summary>
+    /// <summary>Takes in what others wrote, and draws when the screen shows anything else by it, or by the minute.</summary>
     public void Tick()
     {
-        session.Refresh();
-        SetNeedsDraw();
+        if (session.Refresh())
+        {
+            SetNeedsDraw();
+        }
     }
 
     /// <summary>The loop draws once a key is done with; what takes long says so before.</summary>

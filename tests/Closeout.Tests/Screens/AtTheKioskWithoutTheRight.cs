@@ -191,6 +191,7 @@ public sealed class AtTheKioskWithoutTheRight : IDisposable
 
         kiosk.Session.Model.Screen.Should().BeOfType<PinScreen>().Which.Typed.Should().BeEmpty();
         kiosk.Session.Model.Said.Should().Contain("No key for 2 minutes: what was typed is gone");
+        kiosk.Show();
         kiosk.Session.Refresh().Should().BeFalse("it is said once");
         kiosk.Press("{Enter}{Enter}").Depot.Shift(new("B3"))!.IsClosed.Should().BeFalse();
     }

@@ -27,6 +27,44 @@ public sealed class OtherPrograms
     }
 
     [Fact]
+    public void While_nothing_changes_the_screen_is_drawn_anew_only_when_the_minute_does()
+    {
+        using var kiosk = new SampleKiosk();
+        kiosk.Show();
+
+        Enumerable.Range(0, 59).Select(_ => Second(kiosk)).ToList().Should().AllBeEquivalentTo(false);
+        Second(kiosk).Should().BeTrue("the clock stands on it");
+
+        kiosk.Show();
+        Second(kiosk).Should().BeFalse();
+        kiosk.Press("B");
+        kiosk.Session.Refresh().Should().BeTrue("a key was pressed and nothing drawn yet");
+    }
+
+    [Fact]
+    public void The_page_that_asks_for_a_PIN_is_drawn_at_each_second_while_it_says_how_many_are_left()
+    {
+        using var kiosk = new SampleKiosk(typesPins: false);
+        kiosk.Press("B3{Enter}{Enter}**==={Enter}={Enter}wrong{Enter}").Clock.Pass(1);
+        kiosk.Press("wrong{Enter}{Backspace}").Show().Should().Contain("in 2 s");
+
+        var drawn = Enumerable.Range(0, 4).Select(_ =>
+        {
+            var anew = Second(kiosk);
+            kiosk.Show();
+            return anew;
+        }).ToList();
+
+        drawn.Should().Equal(true, true, false, false);
+    }
+
+    private static bool Second(SampleKiosk kiosk)
+    {
+        kiosk.Clock.Pass(1);
+        return kiosk.Session.Refresh();
+    }
+
+    [Fact]
     public void Bringing_in_a_van_that_another_kiosk_has_is_refused_or_leads_back_to_the_wall()
     {
         using var kiosk = new SampleKiosk();

@@ -58,6 +58,20 @@ public sealed partial class TerminalTests
     }
 
     [Fact]
+    public void With_nothing_on_its_standard_input_it_takes_the_keys_of_the_terminal_and_stays()
+    {
+        using var folder = new TempFolder();
+        using var kiosk = new SampleKiosk();
+        using var pty = new Pty(folder, $"{Program} --book {kiosk.Folder.Path} < /dev/null", "DOTNET_GCgen0size=0x10000");
+        pty.Await("BAY WALL");
+
+        // Memory is collected at every turn here: the handle of the terminal must be held by somebody.
+        Thread.Sleep(TimeSpan.FromSeconds(4));
+
+        pty.Type("B3\r").Await("Who closes it out").Type("\u0011").Code().Should().Be(0);
+    }
+
+    [Fact]
     public void A_scanner_and_a_typist_close_out_a_van_through_the_real_program()
     {
         using var folder = new TempFolder();

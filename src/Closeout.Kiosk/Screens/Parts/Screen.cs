@@ -73,6 +73,9 @@ public abstract record Screen
     /// <summary>The van that is walked on it, whose seat it takes; null: none.</summary>
     public virtual Code<Van>? Walks(Depot depot) => null;
 
+    /// <summary>What it tells of the clock beyond the minute; empty: nothing. It is drawn anew whenever this is another.</summary>
+    public virtual string Counting(Scene scene) => "";
+
     /// <summary>After a long pause: what must not stay in sight is gone.</summary>
     public virtual Reply Rested() => this;
 

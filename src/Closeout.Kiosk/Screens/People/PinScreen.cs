@@ -58,6 +58,10 @@ public sealed record PinScreen(
         "It proves who confirmed. It does not say that a van is safe. Fuel PINs, card numbers and social-security numbers have no place here.",
     ];
 
+    /// <summary>After a wrong PIN: how long the next is not looked at. A sentence below may say already what was refused.</summary>
+    public override string Counting(Scene scene) => Stage == PinStage.Ask && scene.Said.Length == 0
+        && PinTries.Now(scene.Depot, scene.Depot.Setup.Find(Person)!, Kiosk, scene.Now) is { } wait ? wait.Text : "";
+
     public override bool Stands(Depot depot) => depot.Setup.Find(Person) is not null && Back.Stands(depot);
 
     public override Code<Van>? Walks(Depot depot) => Back.Walks(depot);
@@ -86,10 +90,9 @@ public sealed record PinScreen(
         sheet.Write(row + 1, column, $"[{shown.PadRight(Columns)}]", Look.Field);
         sheet.Caret = (row + 1, column + 1 + Math.Min(shown.Length, Columns - 1));
 
-        // A sentence below may say already what was refused.
-        if (Stage == PinStage.Ask && scene.Said.Length == 0 && PinTries.Now(depot, person, Kiosk, scene.Now) is { } wait)
+        if (Counting(scene) is { Length: > 0 } wait)
         {
-            Say(sheet, row + 3, [wait.Text]);
+            Say(sheet, row + 3, [wait]);
         }
 
         sheet.Write(sheet.Height - 4, 3, "A PIN says who confirmed. It does not say that a van is safe.", Look.Faint);
