@@ -3,7 +3,7 @@ using Closeout.Bench.Plan;
 using Closeout.Bench.Year;
 
 // Measures and simulates. Prints ratios of things measured side by side in one run; nothing here passes or fails.
-//   dotnet run -c Release --project tests/Closeout.Bench -- plan | year | start | append | opening
+//   dotnet run -c Release --project tests/Closeout.Bench -- plan | year | start | append | opening | wall
 // plan takes the name of one part (floor, solver, growth) after it; without one it runs all three.
 
 switch (args)
@@ -34,7 +34,10 @@ switch (args)
     case ["opening"]:
         OpeningBench.Run();
         return 0;
+    case ["wall"]:
+        WallBench.Run();
+        return 0;
     default:
-        Console.Error.WriteLine("plan [floor | solver | growth], year, start, append or opening");
+        Console.Error.WriteLine("plan [floor | solver | growth], year, start, append, opening or wall");
         return 2;
 }

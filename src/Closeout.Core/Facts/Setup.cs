@@ -17,6 +17,7 @@ public sealed record Setup(
 {
     // Made when first asked for. A copy (with) makes its own: its lists may differ.
     private Dictionary<Code<Item>, Item>? items;
+    private IReadOnlyList<Item>? sorted;
     private Dictionary<Code<Van>, Van>? vans;
     private Dictionary<Code<Technician>, Technician>? crew;
     private Dictionary<string, int>? stows;
@@ -34,6 +35,9 @@ public sealed record Setup(
     /// <summary>Places in a van, numbered in the order in which the items first name them.</summary>
     public IReadOnlyDictionary<string, int> Stows =>
         stows ??= Items.Select(i => i.Stow).Distinct().Index().ToDictionary(s => s.Item, s => s.Index);
+
+    /// <summary>The items in the order of their codes.</summary>
+    public IReadOnlyList<Item> ItemsByCode => sorted ??= [.. Items.OrderBy(i => i.Code)];
 
     public Item? Find(Code<Item> code) => (items ??= Items.ToDictionary(i => i.Code)).GetValueOrDefault(code);
 

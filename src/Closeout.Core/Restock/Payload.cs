@@ -25,7 +25,8 @@ public static class Payload
             return 0;
         }
 
-        var aboardLb = depot.Setup.Items.OrderBy(i => i.Code).Select(i => (Item: i, Held: depot.Stock.Ledger.Aboard(van.Code, i)))
+        var aboardLb = depot.Setup.ItemsByCode.Select(i => (Item: i, Held: depot.Stock.Ledger.Aboard(van.Code, i)))
+            .Where(a => a.Held != default)
             .Sum(a => (a.Held.Sealed * a.Item.UnitsPerCarton + a.Held.Loose) * a.Item.UnitWeightLb + a.Held.Sealed * BoxBlank.WeightLb(depot.Setup, a.Item));
         return aboardLb > allowance + SameLb ? aboardLb - allowance : 0;
     }

@@ -71,7 +71,7 @@ public sealed record RestockPlan(DateOnly Date, IReadOnlyList<RestockLine> Lines
     public static IEnumerable<Promise> Promises(Depot depot, DateOnly date)
     {
         var plan = new WeighedPlan(depot, date);
-        return from item in depot.Setup.Items.OrderBy(i => i.Code)
+        return from item in depot.Setup.ItemsByCode
                from want in plan.Wants(item)
                where want.Demand.Spread != Spread.None && want.Overrides.All(o => o.Change.Kind != OverrideKind.Exclude)
                orderby want.Van.Bay

@@ -26,7 +26,7 @@ internal sealed class WeighedPlan
     public WeighedPlan(Depot depot, DateOnly date)
     {
         (this.depot, planner) = (depot, new(depot, date));
-        items = [.. depot.Setup.Items.OrderBy(i => i.Code)];
+        items = [.. depot.Setup.ItemsByCode];
         planned = [.. items.Select(planner.Plan)];
         scales = new(depot, items, planner);
         (uncutLb, gaveUp) = (new double?[depot.Setup.Vans.Count], new int[depot.Setup.Vans.Count]);

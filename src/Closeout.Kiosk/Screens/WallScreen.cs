@@ -68,8 +68,8 @@ public sealed record WallScreen(int Selected = 0, string Typed = "") : Screen
         sheet.Write(1, 1, "bay van             with   where it stands            morning", Look.Faint);
 
         var totals = Totals(sheet, scene.Tonight);
-        var detail = Cells.Wrap($"{vans[Selected].Van.Code}: {WallWords.Morning(vans[Selected])}", sheet.Width - 4);
-        var room = Math.Max(1, sheet.Height - 6 - totals.Count - Math.Min(detail.Count, 2));
+        var detail = Cells.Wrap($"{vans[Selected].Van.Code}: {WallWords.Morning(vans[Selected])}", sheet.Width - 4, 2);
+        var room = Math.Max(1, sheet.Height - 6 - totals.Count - detail.Count);
         var top = Math.Clamp(Selected - room + 1, 0, Math.Max(0, vans.Count - room));
         for (var row = 0; row < room && top + row < vans.Count; row++)
         {
@@ -82,8 +82,8 @@ public sealed record WallScreen(int Selected = 0, string Typed = "") : Screen
             sheet.Write(2 + row, 55, WallWords.Morning(state), look);
         }
 
-        var at = sheet.Height - 3 - totals.Count - Math.Min(detail.Count, 2);
-        foreach (var line in detail.Take(2).Concat(totals))
+        var at = sheet.Height - 3 - totals.Count - detail.Count;
+        foreach (var line in detail.Concat(totals))
         {
             sheet.Write(at++, 1, line);
         }
@@ -100,7 +100,7 @@ public sealed record WallScreen(int Selected = 0, string Typed = "") : Screen
         foreach (var (word, sentence) in tonight.Totals)
         {
             var begin = word.PadRight(11);
-            foreach (var line in Cells.Wrap(sentence, sheet.Width - 14).Take(3))
+            foreach (var line in Cells.Wrap(sentence, sheet.Width - 14, 3))
             {
                 lines.Add(begin + line);
                 begin = new string(' ', 11);

@@ -7,11 +7,14 @@ namespace Closeout.Words;
 /// <summary>Text measured in the columns of a terminal, by graphemes: what one person sees as one character, one or two columns wide.</summary>
 public static class Cells
 {
+    /// <summary>Most of what is written is ASCII: its characters need not be made anew for each cell.</summary>
+    private static readonly string[] Ascii = [.. Enumerable.Range(0, 128).Select(c => ((char)c).ToString())];
+
     /// <summary>Columns that a text takes, made harmless.</summary>
     public static int Count(string text) => Graphemes(Harmless.Line(text)).Sum(Width);
 
     /// <summary>Columns of one grapheme: at least 1.</summary>
-    public static int Width(string grapheme) => Math.Max(1, grapheme.GetColumns());
+    public static int Width(string grapheme) => grapheme.Length == 1 && char.IsAscii(grapheme[0]) ? 1 : Math.Max(1, grapheme.GetColumns());
 
     /// <summary>The text in at most so many columns: what is longer ends with an ellipsis.</summary>
     public static string Cut(string text, int columns)
@@ -31,32 +34,37 @@ public static class Cells
     }
 
     /// <summary>Breaks a sentence into lines of at most so many columns, between words; within one only where it is longer than a line.</summary>
-    public static IReadOnlyList<string> Wrap(string text, int columns)
-    {
-        var lines = new List<string>();
-        var line = "";
-        foreach (var word in text.Split(' ').SelectMany(w => Pieces(w, columns)))
-        {
-            if (line.Length > 0 && line.GetColumns() + 1 + word.GetColumns() > columns)
-            {
-                lines.Add(line);
-                line = "";
-            }
-
-            line = line.Length == 0 ? word : line + " " + word;
-        }
-
-        lines.Add(line);
-        return lines;
-    }
+    /// <param name="most">The rest of a longer text is left out.</param>
+    public static IReadOnlyList<string> Wrap(string text, int columns, int most = int.MaxValue) => [.. Lines(text, columns).Take(most)];
 
     public static IEnumerable<string> Graphemes(string text)
     {
-        var graphemes = StringInfo.GetTextElementEnumerator(text);
-        while (graphemes.MoveNext())
+        for (var at = 0; at < text.Length;)
         {
-            yield return graphemes.GetTextElement();
+            // An ASCII character before another, or at the end, stands alone; only CR LF, which no line holds, would not.
+            var alone = char.IsAscii(text[at]) && (at + 1 == text.Length || char.IsAscii(text[at + 1])) && text[at] != '\r';
+            var grapheme = alone ? Ascii[text[at]] : StringInfo.GetNextTextElement(text, at);
+            yield return grapheme;
+            at += grapheme.Length;
         }
+    }
+
+    private static IEnumerable<string> Lines(string text, int columns)
+    {
+        var (line, width) = ("", 0);
+        foreach (var word in text.Split(' ').SelectMany(w => Pieces(w, columns)))
+        {
+            var own = word.GetColumns();
+            if (line.Length > 0 && width + 1 + own > columns)
+            {
+                yield return line;
+                line = "";
+            }
+
+            (line, width) = line.Length == 0 ? (word, own) : (line + " " + word, width + 1 + own);
+        }
+
+        yield return line;
     }
 
     private static IReadOnlyList<string> Pieces(string word, int columns)
