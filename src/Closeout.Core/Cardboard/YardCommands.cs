@@ -55,7 +55,7 @@ public sealed record EmptyContainer(double? FullPercent, double? WeighedLb, Code
     public const double MostPickupLb = 100_000;
 
     /// <summary>A container heaped over its rim.</summary>
-    private const double MostPercent = 150;
+    public const double MostPercent = 150;
 
     public Decision Decide(Depot depot) =>
         depot.Setup.Find(By) is not { } by ? Refusal.NoSuchTechnician(By) with { About = "by" }

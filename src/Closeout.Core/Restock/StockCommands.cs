@@ -8,7 +8,7 @@ namespace Closeout.Restock;
 public sealed record ReceiveDelivery(Code<Item> Item, int Cartons, Code<Technician> By) : ICommand
 {
     /// <summary>The most cartons of one delivery.</summary>
-    private const int MostCartons = 10_000;
+    public const int MostCartons = 10_000;
 
     public Decision Decide(Depot depot)
     {

@@ -3,7 +3,7 @@ using Closeout.Facts;
 namespace Closeout.Rules;
 
 /// <summary>What every rule asks of what it was given: words that say something and keep no secret, and a lead where only a lead may.</summary>
-internal static class Given
+public static class Given
 {
     /// <summary>What is wrong with a text: nothing said, too much, or a number that must not be kept. Null: it will do.</summary>
     /// <param name="what">What the text is to say, as part of a sentence.</param>

@@ -41,17 +41,17 @@ public sealed class RefusedByKeys
     }
 
     [Theory]
-    [InlineData("B4{F7}bT99{Enter}went home ill{Enter}L1{Enter}", "for", "Nobody here has the code T99")]
-    [InlineData("B4{F7}bT03{Enter}{Enter}L1{Enter}", "reason", "Say why it is signed for somebody else")]
+    [InlineData("B4{F7}bT99{Enter}", "for", "Nobody here has the code T99")]
+    [InlineData("B4{F7}bT03{Enter}{Enter}", "reason", "Say why in a few words")]
     [InlineData("B4{F7}bT03{Enter}went home ill{Enter}T07{Enter}", "by", "is no lead")]
-    [InlineData("B4{F7}hsee 219-09-9999{Enter}L1{Enter}", "reason", "Your words on why the van is held hold 9 digits")]
-    [InlineData("B4{F7}m{Enter}{Enter}B9{Enter}{Enter}a van is held{Enter}L1{Enter}", "to", "no van B9")]
-    [InlineData("{F5}CO-11{Enter}5{Enter}L1{Enter}", "item", "no item CO-11")]
-    [InlineData("{F5}CO-10Y{Enter}0{Enter}L1{Enter}", "cartons", "Cartons delivered cannot be 0")]
+    [InlineData("B4{F7}hsee 219-09-9999{Enter}", "reason", "Your words on why it must stay hold 9 digits")]
+    [InlineData("B4{F7}m{Enter}{Enter}B9{Enter}", "to", "no van B9")]
+    [InlineData("{F5}CO-11{Enter}", "item", "no item CO-11")]
+    [InlineData("{F5}CO-10Y{Enter}0{Enter}", "cartons", "Cartons that came cannot be 0")]
     [InlineData("{F5}CO-10Y{Enter}5{Enter}T99{Enter}", "by", "Nobody here has the code T99")]
     [InlineData("{F5}{F5}{Enter}LED-G25{Enter}2{Enter}3{Enter}why{Enter}L1{Enter}", "loose", "one count at a time")]
     [InlineData("{F2}led-g{F5}t{Enter}{Enter}open house{Enter}L1{Enter}", "units", "Type how many units")]
-    [InlineData("{F3}p151{Enter}{Enter}L1{Enter}", "percent", "Full, in percent cannot be 151")]
+    [InlineData("{F3}p151{Enter}", "percent", "Full by eye, percent cannot be 151")]
     [InlineData("{F8}{F5}2027-11-19{Enter}L1{Enter}", "next", "days after 2026-11-18")]
     public void At_the_desk(string keys, string field, string said)
     {

@@ -78,12 +78,12 @@ public sealed class VanPageByKeys : IDisposable
     [InlineData("B4{F7}lreplaced{Enter}{Enter}", "That is a lead's")]
     [InlineData("B4{F7}lreplaced{Enter}T03{Enter}", "T03 Ines Marsh is no lead, and only a lead lifts a hold")]
     [InlineData("B4{F7}lreplaced{Enter}L9{Enter}", "Nobody here has the code L9")]
-    [InlineData("B4{F7}l{Enter}L1{Enter}", "Say why the hold is lifted in a few words")]
-    [InlineData("B4{F7}lcard 4111 1111 1111 1111{Enter}L1{Enter}", "fit a payment card")]
+    [InlineData("B4{F7}l{Enter}", "Say why it may go out in a few words")]
+    [InlineData("B4{F7}lcard 4111 1111 1111 1111{Enter}", "fit a payment card")]
     [InlineData("B1{F7}lwhy not{Enter}L1{Enter}", "B1 Avocet has 0 holds")]
-    [InlineData("B1{F7}h{Enter}L1{Enter}", "Say why the van is held")]
-    [InlineData("B4{F7}c{Backspace}{Enter}why{Enter}L1{Enter}", "Type the incident's number")]
-    [InlineData("B1{F7}w{Enter}{Enter}why{Enter}L1{Enter}", "Type the code of the item")]
+    [InlineData("B1{F7}h{Enter}", "Say why it must stay")]
+    [InlineData("B4{F7}c{Backspace}{Enter}", "Type the incident's number")]
+    [InlineData("B1{F7}w{Enter}", "Type the code of the item")]
     [InlineData("B1{F7}wLED-G25{Enter}{Enter}why{Enter}L1{Enter}", "0 boxes of LED globe G25, 6 W, 2700 K are missing of B1 Avocet")]
     public void What_is_missing_or_wrong_is_said_and_the_form_stays(string keys, string said)
     {

@@ -1,6 +1,5 @@
 using Closeout.Facts;
 using Closeout.Leads;
-using Closeout.Screens.Parts;
 using Closeout.Screens.Steps;
 
 namespace Closeout.Screens.Forms;
@@ -29,7 +28,7 @@ public static class CloseoutForms
     /// <summary>A lead opens a signed close-out again.</summary>
     public static readonly DeskForm Reopen = new("REOPEN A CLOSE-OUT")
     {
-        Fields = _ => [DeskForm.Why("Why it is reopened")],
+        Fields = _ => [DeskFields.Why("Why it is reopened")],
         About = f => [$"{f.On.Name} goes back to its sign-off: every answer may be changed, and it must be signed again. Not once anything was loaded into it."],
         Help = ["A signed close-out goes back to its sign-off: every answer may be changed, and it must be signed again. Not once anything was loaded into the van: correct its counts then, F5 on the wall."],
         Answer = (f, lead) => FormAnswer.Record(new Reopen(f.On.TheVan.Code, f["reason"], lead)),
@@ -38,16 +37,14 @@ public static class CloseoutForms
     /// <summary>A lead closes a van out for somebody else.</summary>
     public static readonly DeskForm Behalf = new("CLOSE OUT FOR SOMEBODY")
     {
-        Fields = a => [new("for", "For whom", FieldKind.Code, InCharge(a)?.Text ?? ""), DeskForm.Why("Why")],
+        Fields = a => [DeskFields.Person("for", "For whom", InCharge(a)?.Text ?? "", "Type the code of whoever it is for."), DeskFields.Why("Why")],
         About = f =>
         [
             $"{f.On.Name}: what was not answered is confirmed as booked: leftovers by the book, not driven, no damage, kit all there. Your name stands under it, and the wall says so.",
             "Better: call them, or count it yourself.",
         ],
         Help = ["A van is closed out for somebody who cannot: what was not answered is confirmed as booked, leftovers by the book, not driven, no damage, kit all there. The wall says so, with your name."],
-        Answer = (f, lead) => f.Code<Technician>("for") is { } who
-            ? new CloseForAct(new(f.On.TheVan.Code, who, f["reason"], lead))
-            : ("for", "Type the code of whoever it is for."),
+        Answer = (f, lead) => new CloseForAct(new(f.On.TheVan.Code, f.Known<Technician>("for"), f["reason"], lead)),
     };
 
     /// <summary>A lead explains why a van is not closed out.</summary>
@@ -55,14 +52,13 @@ public static class CloseoutForms
     {
         Fields = a =>
         [
-            new("stayed", "Stayed in", FieldKind.Letter, a.Depot.Shift(a.TheVan.Code) is null ? "Y" : "N", "Y it never went out  N it did"),
-            DeskForm.Why("Why it is not closed"),
+            DeskFields.Letter(
+                "stayed", "Stayed in", a.Depot.Shift(a.TheVan.Code) is null ? "Y" : "N", "YN", "Say whether it stayed in: Y or N.", "Y it never went out  N it did"),
+            DeskFields.Why("Why it is not closed"),
         ],
         About = f => [$"{f.On.Name} is not closed out. Stayed in: it never went out, so what the book has aboard is aboard. Else it is out or half way, and nobody counted it."],
         Help = ["A van that is not closed out tonight is explained, so that the day can end. Y: it never went out, so what the book has aboard is aboard. N: it is out or half way, and nobody counted it."],
-        Answer = (f, lead) => f["stayed"].ToUpperInvariant() is "Y" or "N"
-            ? new ExcuseAct(new(f.On.TheVan.Code, f["stayed"].ToUpperInvariant() == "Y", f["reason"], lead))
-            : ("stayed", "Say whether it stayed in: Y or N."),
+        Answer = (f, lead) => new ExcuseAct(new(f.On.TheVan.Code, f.Letter("stayed") == "Y", f["reason"], lead)),
     };
 
     private const string FourEyes = "Four eyes: whoever brought it in or signed it cannot check it.";

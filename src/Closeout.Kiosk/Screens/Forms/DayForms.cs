@@ -1,4 +1,3 @@
-using Closeout.Facts;
 using Closeout.Screens.Parts;
 using Closeout.Turning;
 using Closeout.Words;
@@ -10,7 +9,7 @@ public static class DayForms
 {
     public static readonly DeskForm End = new("END THE DAY")
     {
-        Fields = a => [new("next", "Next business date", FieldKind.Date, IsoDate.Text(DayEnd.Next(a.Depot)))],
+        Fields = a => [DeskFields.Date("next", "Next business date", DayEnd.Next(a.Depot), "Type the next business date as YYYY-MM-DD.")],
         About = f =>
         [
             DayEnd.Open(f.Depot) is { Count: > 0 } open
@@ -19,7 +18,7 @@ public static class DayForms
             "The next page takes over balances, odometers, holds, incidents, boxes missing, bookings. This page is never written again.",
         ],
         Help = ["The business date ends once every van is closed out or explained. The next page takes over stock, odometers, holds, incidents, boxes missing and bookings. The page of today is never written again: there is no way back."],
-        Answer = (f, lead) => f.Date("next") is { } next ? new EndDayAct(new(next, lead)) : ("next", "Type the next business date as YYYY-MM-DD."),
+        Answer = (f, lead) => new EndDayAct(new(f.Date("next")!.Value, lead)),
     };
 }
 

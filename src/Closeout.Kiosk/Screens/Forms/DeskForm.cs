@@ -1,4 +1,3 @@
-using System.Globalization;
 using Closeout.DayBook;
 using Closeout.Facts;
 using Closeout.Rules;
@@ -22,14 +21,11 @@ public sealed record DeskForm(string Title)
     /// <summary>What it records, and what follows from that.</summary>
     public required string[] Help { get; init; }
 
-    /// <summary>What it comes to in somebody's name, or what is missing.</summary>
+    /// <summary>What it comes to in somebody's name, or what is missing that no field tells by itself.</summary>
     public required Func<Filled, Code<Technician>, FormAnswer> Answer { get; init; }
 
-    /// <summary>Whether what the form asks is looked at before the name under it.</summary>
-    public bool AsksNameLast { get; init; }
-
     /// <summary>What is said where the name under it is missing.</summary>
-    public string NoName { get; init; } = "That is a lead's: type the lead's code.";
+    public string? NoName { get; init; }
 
     /// <summary>The form that F5 changes to, and what its key says; null: none.</summary>
     public (string Line, Func<DeskForm> Form)? Other { get; init; }
@@ -46,12 +42,11 @@ public sealed record DeskForm(string Title)
     /// <summary>The form, ready to be filled in.</summary>
     public Form Open(Asked asked)
     {
-        var name = new Field("by", IsLeads ? "Lead's code" : "Your code", FieldKind.Code, "");
+        var name = IsLeads
+            ? DeskFields.Person("by", "Lead's code", "", NoName ?? "That is a lead's: type the lead's code.")
+            : DeskFields.Person("by", "Your code", "", NoName ?? "Type your own code.");
         return new([.. Fields(asked), name], Focus(asked));
     }
-
-    /// <summary>A field for a reason.</summary>
-    public static Field Why(string label) => new("reason", label, FieldKind.Words, "");
 }
 
 /// <summary>What a form is opened on.</summary>
@@ -82,13 +77,17 @@ public sealed record Filled(Asked On, Form Form)
 
     public Code<T>? Code<T>(string field) => Facts.Code<T>.IsValid(this[field]) ? new Facts.Code<T>(this[field]) : null;
 
-    public int? Whole(string field) => int.TryParse(this[field], NumberStyles.None, CultureInfo.InvariantCulture, out var number) ? number : null;
+    public int? Whole(string field) => Form[field].Whole;
 
-    public DateOnly? Date(string field) =>
-        DateOnly.TryParseExact(this[field], "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date) ? date : null;
+    /// <summary>The code in a field that is checked when it is left.</summary>
+    public Code<T> Known<T>(string field) => new(this[field]);
 
-    public decimal? Number(string field) =>
-        decimal.TryParse(this[field], NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number) ? number : null;
+    public DateOnly? Date(string field) => Form[field].Date;
+
+    public decimal? Number(string field) => Form[field].Number;
+
+    /// <summary>The letter in a field, as a capital.</summary>
+    public string Letter(string field) => Form[field].Letter;
 }
 
 /// <summary>What a filled-in form asks to have done, or a sentence that says what is missing.</summary>

@@ -30,7 +30,7 @@ public sealed record FormScreen(DeskForm Kind, Form Form, Screen Back, Code<Van>
             new(Keys.Up, other is null ? "back" : null, _ => this with { Form = Form.Move(-1) }),
             HelpKey(),
             new(Keys.Escape, other is null ? "leave it" : "leave", _ => Back),
-            new(Keys.Of("Down", Press.Down, Press.Tab), null, _ => this with { Form = Form.Move(1) }),
+            new(Keys.Of("Down", Press.Down, Press.Tab), null, _ => Onward(scene, mayBeEmpty: true)),
             new(Keys.Editing, null, key => this with { Form = Form.Edit(key) }),
         ]);
         return bindings;
@@ -68,22 +68,25 @@ public sealed record FormScreen(DeskForm Kind, Form Form, Screen Back, Code<Van>
 
     private Filled Filled(Scene scene) => new(new(scene.Tonight, Van, Item, Person), Form);
 
+    /// <summary>The next field, once this one is right; empty it may be passed over, and is asked for at the last.</summary>
+    private Reply Onward(Scene scene, bool mayBeEmpty) => Form.Now is { } field && !(mayBeEmpty && field.Text.Length == 0) && field.Wrong(scene.Depot) is { } wrong
+        ? Reply.Lacks(this, field.Name, wrong)
+        : this with { Form = Form.Move(1) };
+
     private Reply Enter(Scene scene)
     {
         if (!Form.IsLast)
         {
-            return this with { Form = Form.Move(1) };
+            return Onward(scene, mayBeEmpty: false);
         }
 
         var filled = Filled(scene);
-        if (filled.Code<Technician>("by") is not { } by)
+        if (Form.Fields.Select(f => (f.Name, Wrong: f.Wrong(scene.Depot))).FirstOrDefault(f => f.Wrong is not null) is { Wrong: { } wrong } first)
         {
-            // Nobody's name: what else is missing is said first where the form wants it so.
-            return Kind.AsksNameLast && Kind.Answer(filled, default) is { Act: null } first
-                ? Reply.Lacks(this, first.Field, first.Missing)
-                : Reply.Lacks(this, "by", Kind.NoName);
+            return Reply.Lacks(this, first.Name, wrong);
         }
 
+        var by = filled.Known<Technician>("by");
         var answer = Kind.Answer(filled, by);
         return answer.Act is { } act ? new(this, Act: act with { By = by }) : Reply.Lacks(this, answer.Field, answer.Missing);
     }

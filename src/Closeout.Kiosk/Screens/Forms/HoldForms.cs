@@ -1,6 +1,5 @@
 using System.Globalization;
 using Closeout.Facts;
-using Closeout.Screens.Parts;
 using Closeout.Vans;
 
 namespace Closeout.Screens.Forms;
@@ -11,7 +10,7 @@ public static class HoldForms
     /// <summary>A lead lifts the holds of a van.</summary>
     public static readonly DeskForm Lift = new("LIFT A HOLD")
     {
-        Fields = _ => [DeskForm.Why("Why it may go out")],
+        Fields = _ => [DeskFields.Why("Why it may go out")],
         About = f =>
         [
             Readiness.Of(f.Depot, f.On.TheVan).Holds is { Count: > 0 } holds ? $"{f.On.Name} is held: {string.Join("; ", holds)}" : $"{f.On.Name} is not held.",
@@ -28,7 +27,7 @@ public static class HoldForms
     /// <summary>A lead puts a van on hold.</summary>
     public static readonly DeskForm Hold = new("HOLD A VAN")
     {
-        Fields = _ => [DeskForm.Why("Why it must stay")],
+        Fields = _ => [DeskFields.Why("Why it must stay")],
         About = f => [$"{f.On.Name} will not go out until a lead lifts it.", "Say why, so that whoever reads it in the morning understands."],
         Help = ["A hold keeps a van in: the wall says HELD and the reason, until a lead lifts it, L on the van's page."],
         Answer = (f, lead) => FormAnswer.Record(new PlaceHold(f.On.TheVan.Code, f["reason"], lead), Done(f)),
@@ -39,8 +38,11 @@ public static class HoldForms
     {
         Fields = a =>
         [
-            new("number", "Incident number", FieldKind.Count, Incidents.Open(a.Depot, a.TheVan.Code) is [var first, ..] ? first.Number.ToString(CultureInfo.InvariantCulture) : ""),
-            DeskForm.Why("Why it is closed"),
+            DeskFields.Whole("number", "Incident number", "Type the incident's number.") with
+            {
+                Shown = Incidents.Open(a.Depot, a.TheVan.Code) is [var first, ..] ? first.Number.ToString(CultureInfo.InvariantCulture) : "",
+            },
+            DeskFields.Why("Why it is closed"),
         ],
         About = f =>
         [
@@ -49,9 +51,7 @@ public static class HoldForms
             Licensed,
         ],
         Help = ["An incident is closed once it was seen to, with how. Its number stands on the van's page. The hold that came of it ends with it."],
-        Answer = (f, lead) => f.Whole("number") is { } number
-            ? FormAnswer.Record(new CloseIncident(f.On.TheVan.Code, number, f["reason"], lead), Done(f))
-            : ("number", "Type the incident's number."),
+        Answer = (f, lead) => FormAnswer.Record(new CloseIncident(f.On.TheVan.Code, f.Whole("number") ?? 0, f["reason"], lead), Done(f)),
     };
 
     private const string Licensed =

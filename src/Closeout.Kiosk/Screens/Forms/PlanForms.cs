@@ -17,16 +17,15 @@ public static class PlanForms
     {
         Right = t => Spell.Day(t.Plan.Date),
         NoName = "A change of the plan is a lead's: type the lead's code.",
-        AsksNameLast = true,
         Focus = a => a.Van is null ? 0 : 3,
         Fields = a =>
         [
-            new("van", "Van", FieldKind.Code, a.Van?.Text ?? ""),
-            new("item", "Item", FieldKind.Code, a.Item?.Text ?? ""),
-            new("date", "Date", FieldKind.Date, ""),
-            new("kind", "What", FieldKind.Letter, "T"),
+            DeskFields.Van("van", "Van", a.Van?.Text ?? "", "Type the van's code."),
+            DeskFields.Item(a.Item?.Text ?? "", needed: null),
+            DeskFields.Date("date", "Date", null, needed: null),
+            DeskFields.Letter("kind", "What", "T", "TMXW", "Say what to change: T, M, X or W."),
             new("units", "Units", FieldKind.Count, ""),
-            DeskForm.Why("Why"),
+            DeskFields.Why("Why"),
         ],
         About = Line,
         Help =
@@ -42,24 +41,19 @@ public static class PlanForms
     {
         Fields = a =>
         [
-            new("date", "Date", FieldKind.Date, Iso(RestockPlan.Tomorrow(a.Depot))),
-            new("from", "From van", FieldKind.Code, a.Van?.Text ?? ""),
-            new("to", "To van", FieldKind.Code, ""),
+            DeskFields.Date("date", "Date", RestockPlan.Tomorrow(a.Depot), "Type the date as YYYY-MM-DD."),
+            DeskFields.Van("from", "From van", a.Van?.Text ?? "", "Type the van whose visits are moved."),
+            DeskFields.Van("to", "To van", "", "Type the van that takes them."),
             new("kind", "Visit kind", FieldKind.Code, "", "empty: all"),
-            DeskForm.Why("Why"),
+            DeskFields.Why("Why"),
         ],
         About = f => f.Depot.Planning.Bookings.Where(b => b.Date > f.Depot.Date && b.Visits > 0)
             .GroupBy(b => (b.Date, b.Van)).OrderBy(g => g.Key.Date).ThenBy(g => g.Key.Van).Take(MostBookings)
-            .Select(g => $"{Iso(g.Key.Date)} {g.Key.Van}: {string.Join(", ", g.Select(b => $"{b.Visits} {b.Kind}"))}")
+            .Select(g => $"{IsoDate.Text(g.Key.Date)} {g.Key.Van}: {string.Join(", ", g.Select(b => $"{b.Visits} {b.Kind}"))}")
             .DefaultIfEmpty("No visits are booked."),
         Help = ["Bookings of one date go from one van to another, all of them or those of one kind of visit. The plan follows at once, unless somebody changed it by hand."],
-        Answer = (f, lead) => (f.Date("date"), f.Code<Van>("from"), f.Code<Van>("to")) switch
-        {
-            (null, _, _) => ("date", "Type the date as YYYY-MM-DD."),
-            (_, null, _) => ("from", "Type the van whose visits are moved."),
-            (_, _, null) => ("to", "Type the van that takes them."),
-            ({ } date, { } from, { } to) => FormAnswer.Record(new MoveBookings(date, from, to, f.Code<VisitKind>("kind"), f["reason"], lead)),
-        },
+        Answer = (f, lead) => FormAnswer.Record(new MoveBookings(
+            f.Date("date")!.Value, f.Known<Van>("from"), f.Known<Van>("to"), f.Code<VisitKind>("kind"), f["reason"], lead)),
     };
 
     private static IEnumerable<string> Line(Filled f)
@@ -79,23 +73,8 @@ public static class PlanForms
 
     private static FormAnswer Changed(Filled f, Code<Technician> lead)
     {
-        if (f.Code<Van>("van") is not { } van)
-        {
-            return ("van", "Type the van's code.");
-        }
-
-        if (f["date"].Length > 0 && f.Date("date") is null)
-        {
-            return ("date", $"\"{f["date"]}\" is no date. Type it as YYYY-MM-DD, or clear the field for the plan's own date.");
-        }
-
-        if (lead == default)
-        {
-            return ("by", "A change of the plan is a lead's: type the lead's code.");
-        }
-
-        var (item, date, reason) = (f.Code<Item>("item"), f.Date("date") ?? f.On.Tonight.Plan.Date, f["reason"]);
-        return (f["kind"].ToUpperInvariant(), f.Whole("units")) switch
+        var (van, item, date, reason) = (f.Known<Van>("van"), f.Code<Item>("item"), f.Date("date") ?? f.On.Tonight.Plan.Date, f["reason"]);
+        return (f.Letter("kind"), f.Whole("units")) switch
         {
             ("X", _) => FormAnswer.Record(new ChangePlan(OverrideKind.Exclude, van, null, date, 0, reason, lead)),
             ("W", _) => Standing(f.Depot, date, van, item) is { } standing
@@ -105,12 +84,10 @@ public static class PlanForms
             (_, _) when item is null => ("item", "Type the item's code."),
             ("T", { } units) => FormAnswer.Record(new ChangePlan(OverrideKind.Target, van, item, date, units, reason, lead)),
             ("M", { } units) => FormAnswer.Record(new ChangePlan(OverrideKind.Extra, van, item, date, units, reason, lead)),
-            _ => ("kind", "Say what to change: T, M, X or W."),
+            var (kind, _) => throw new InvalidOperationException($"no such change of the plan: {kind}"),
         };
     }
 
     private static Standing? Standing(Depot depot, DateOnly date, Code<Van> van, Code<Item>? item) => depot.Planning.Overrides
         .LastOrDefault(o => o.Change.Date == date && o.Change.Van == van && (o.Change.Item is null || o.Change.Item == item));
-
-    private static string Iso(DateOnly date) => IsoDate.Text(date);
 }

@@ -1,5 +1,6 @@
 using Closeout.Facts;
 using Closeout.Restock;
+using Closeout.Rules;
 using Closeout.Screens.Parts;
 using Closeout.Words;
 
@@ -13,22 +14,19 @@ public static class StockForms
     {
         IsLeads = false,
         Stays = true,
-        AsksNameLast = true,
-        NoName = "Type your own code.",
         Other = ("correct a count", () => Correction!),
-        Fields = _ => [new("item", "Item", FieldKind.Code, ""), new("cartons", "Cartons that came", FieldKind.Count, "")],
+        Fields = _ =>
+        [
+            DeskFields.Item(needed: "Type or scan the code on the carton label."),
+            DeskFields.Whole("cartons", "Cartons that came", "Type how many cartons came.", 1, ReceiveDelivery.MostCartons),
+        ],
         About = f => Known(f, "What came from a supplier, item by item: its code as on the carton label."),
         Help =
         [
             "A delivery goes onto the shelf, in sealed cartons, and fills the oldest order of the item. Type or scan the code on the carton label, then how many came.",
             "F5 changes to a corrected count.",
         ],
-        Answer = (f, by) => (f.Code<Item>("item"), f.Whole("cartons")) switch
-        {
-            (null, _) => ("item", "Type or scan the code on the carton label."),
-            (_, null) => ("cartons", "Type how many cartons came."),
-            ({ } item, { } cartons) => FormAnswer.Record(new ReceiveDelivery(item, cartons, by)),
-        },
+        Answer = (f, by) => FormAnswer.Record(new ReceiveDelivery(f.Known<Item>("item"), f.Whole("cartons") ?? 0, by)),
     };
 
     /// <summary>Somebody counted a place.</summary>
@@ -36,16 +34,14 @@ public static class StockForms
     {
         IsLeads = false,
         Stays = true,
-        NoName = "Type your own code.",
-        AsksNameLast = true,
         Other = ("a delivery", () => Delivery),
         Fields = _ =>
         [
-            new("place", "Where", FieldKind.Code, "shelf"),
-            new("item", "Item", FieldKind.Code, ""),
+            DeskFields.Coded<Van>("place", "Where", "shelf", NoPlace, (d, c) => c.Text.ToLowerInvariant() is "shelf" or "bin" || d.Setup.Find(c) is not null ? null : Refusal.NoSuchVan(c)),
+            DeskFields.Item(needed: "Type or scan the code of the item."),
             new("sealed", "Sealed cartons there", FieldKind.Count, ""),
             new("loose", "Loose units there", FieldKind.Count, ""),
-            DeskForm.Why("Why"),
+            DeskFields.Why("Why"),
         ],
         About = f => Known(
             f,
@@ -58,18 +54,10 @@ public static class StockForms
         Answer = Corrected,
     };
 
+    private const string NoPlace = "Say where: shelf, bin, or a van's code.";
+
     private static FormAnswer Corrected(Filled f, Code<Technician> by)
     {
-        if (f.Code<Item>("item") is not { } item)
-        {
-            return ("item", "Type or scan the code of the item.");
-        }
-
-        if (by == default)
-        {
-            return ("by", "Type your own code.");
-        }
-
         var (boxed, single) = (f.Whole("sealed"), f.Whole("loose"));
         return (f["place"].ToLowerInvariant(), boxed, single) switch
         {
@@ -79,11 +67,11 @@ public static class StockForms
             ("bin", _, { } units) => Count(Place.Bin, units),
             ("shelf", _, _) => ("sealed", "On the shelf are sealed cartons: type those, and clear the loose units."),
             ("bin", _, _) => ("loose", "In the bin are loose units: type those, and clear the sealed cartons."),
-            _ when f.Code<Van>("place") is { } van => boxed is { } sealedThere ? Count(Place.Sealed(van), sealedThere) : Count(Place.Loose(van), single!.Value),
-            _ => ("place", "Say where: shelf, bin, or a van's code."),
+            (_, { } cartons, _) => Count(Place.Sealed(f.Known<Van>("place")), cartons),
+            (_, _, { } units) => Count(Place.Loose(f.Known<Van>("place")), units),
         };
 
-        FormAnswer Count(Place place, int counted) => FormAnswer.Record(new CorrectCount(place, item, counted, f["reason"], by));
+        FormAnswer Count(Place place, int counted) => FormAnswer.Record(new CorrectCount(place, f.Known<Item>("item"), counted, f["reason"], by));
     }
 
     /// <summary>What the depot has of the item that is typed; until it is one, what to type.</summary>

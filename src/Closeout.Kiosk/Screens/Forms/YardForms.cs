@@ -14,9 +14,9 @@ public static class YardForms
     {
         Fields = a =>
         [
-            new("item", "Item", FieldKind.Code, Missing(a) is [var boxes, ..] ? boxes.Item.Text : ""),
+            DeskFields.Item(Missing(a) is [var boxes, ..] ? boxes.Item.Text : ""),
             new("boxes", "Boxes", FieldKind.Count, "", "empty: all"),
-            DeskForm.Why("Why"),
+            DeskFields.Why("Why"),
         ],
         About = f =>
         [
@@ -26,19 +26,20 @@ public static class YardForms
             "A box written off is no longer looked for. It counts as expected and not as flattened, so the totals stay true.",
         ],
         Help = ["Boxes that nobody found are no longer looked for. They count as expected and not as flattened, so that the totals stay true. With the field of boxes empty all of the item that are missing are written off."],
-        Answer = (f, lead) => f.Code<Item>("item") is { } item
-            ? FormAnswer.Record(new WriteOffBoxes(f.On.Van, item, f.Whole("boxes"), f["reason"], lead))
-            : ("item", "Type the code of the item."),
+        Answer = (f, lead) => FormAnswer.Record(new WriteOffBoxes(f.On.Van, f.Known<Item>("item"), f.Whole("boxes"), f["reason"], lead)),
     };
 
     /// <summary>Boxes of cartons opened at the depot.</summary>
     public static readonly DeskForm DepotBoxes = new("BOXES OPENED HERE")
     {
         IsLeads = false,
-        NoName = "Type your own code.",
-        Fields = a => CardboardTotals.DepotRows(a.Depot).FirstOrDefault(r => r.Missing > 0) is { Missing: > 0 } row
-            ? [new("item", "Item", FieldKind.Code, row.Item.Text), new("boxes", "Boxes flattened", FieldKind.Count, row.Expected.ToString(CultureInfo.InvariantCulture))]
-            : [new("item", "Item", FieldKind.Code, ""), new("boxes", "Boxes flattened", FieldKind.Count, "")],
+        Fields = a =>
+        {
+            var boxes = DeskFields.Whole("boxes", "Boxes flattened", "Type how many boxes were flattened.");
+            return CardboardTotals.DepotRows(a.Depot).FirstOrDefault(r => r.Missing > 0) is { Missing: > 0 } row
+                ? [DeskFields.Item(row.Item.Text), boxes with { Shown = row.Expected.ToString(CultureInfo.InvariantCulture) }]
+                : [DeskFields.Item(), boxes];
+        },
         About = f =>
         [
             CardboardTotals.DepotRows(f.Depot).ToList() is { Count: > 0 } rows
@@ -47,22 +48,16 @@ public static class YardForms
             "Knife away from you, blade in when done.",
         ],
         Help = ["Boxes of cartons that were opened here, at loading, one for each. What is typed replaces what was counted of the item tonight."],
-        Answer = (f, by) => (f.Code<Item>("item"), f.Whole("boxes")) switch
-        {
-            (null, _) => ("item", "Type the code of the item."),
-            (_, null) => ("boxes", "Type how many boxes were flattened."),
-            ({ } item, { } boxes) => FormAnswer.Record(new CountDepotBoxes(item, boxes, by)),
-        },
+        Answer = (f, by) => FormAnswer.Record(new CountDepotBoxes(f.Known<Item>("item"), f.Whole("boxes") ?? 0, by)),
     };
 
     /// <summary>The hauler emptied the container.</summary>
     public static readonly DeskForm Pickup = new("THE HAULER CAME")
     {
         IsLeads = false,
-        NoName = "Type your own code.",
         Fields = _ =>
         [
-            new("percent", "Full by eye, percent", FieldKind.Count, "", "empty: not looked"),
+            DeskFields.Number("percent", "Full by eye, percent", FieldKind.Count, "empty: not looked", (decimal)EmptyContainer.MostPercent),
             new("weight", "Weighed by the hauler", FieldKind.Number, "", "empty: not weighed"),
         ],
         About = f =>
@@ -80,11 +75,12 @@ public static class YardForms
     public static readonly DeskForm Ship = new("SHIP A COLLECTING BOX")
     {
         IsLeads = false,
-        NoName = "Type your own code.",
         Fields = a =>
         [
-            new("stream", "Waste stream", FieldKind.Code, ByAge(a.Depot).FirstOrDefault()?.Stream.Text ?? ""),
-            new("to", "Who took it, and slip", FieldKind.Words, ""),
+            DeskFields.Coded<WasteStream>(
+                "stream", "Waste stream", ByAge(a.Depot).FirstOrDefault()?.Stream.Text ?? "", "Type the name of the waste stream.",
+                (_, c) => WasteStream.Find(c) is null ? YardRefusal.NoSuchStream(c) : null),
+            DeskFields.Words("to", "Who took it, and slip"),
         ],
         About = f =>
         [
@@ -93,9 +89,7 @@ public static class YardForms
             "Universal waste goes only to a handler or recycler that may take it: 40 CFR 273.18, state rules, the site's own procedure.",
         ],
         Help = ["A collecting box goes to a recycler: the next of its stream begins with the next piece. Who took it, and the number of the slip, stay in the book."],
-        Answer = (f, by) => f.Code<WasteStream>("stream") is { } stream
-            ? FormAnswer.Record(new ShipCollected(stream, f["to"], by))
-            : ("stream", "Type the name of the waste stream."),
+        Answer = (f, by) => FormAnswer.Record(new ShipCollected(f.Known<WasteStream>("stream"), f["to"], by)),
     };
 
     private static IReadOnlyList<MissingBoxes> Missing(Asked on) => [.. on.Van is { } van ? LostBoxes.Of(on.Depot, van) : LostBoxes.OfDepot(on.Depot)];

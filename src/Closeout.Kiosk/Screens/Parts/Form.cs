@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using Closeout.DayBook;
 using Closeout.Facts;
 using Closeout.Rules;
 
@@ -37,6 +38,12 @@ public enum FieldKind
 /// <param name="IsOffered">Whether the program put it there, or refused it: the first character typed replaces it.</param>
 public sealed record Field(string Name, string Label, FieldKind Kind, string Shown, string After = "", string? Typed = null, bool IsOffered = false)
 {
+    /// <summary>What is said where it is left empty; null: it may be.</summary>
+    public string? Needed { get; init; }
+
+    /// <summary>Tells what is wrong with what stands there, in a sentence; null: only the whole tells.</summary>
+    public Func<Depot, Field, string?>? Check { get; init; }
+
     /// <summary>Graphemes before the caret; null: behind what was typed, and before what the next character replaces.</summary>
     public int? Caret { get; init; }
 
@@ -85,6 +92,9 @@ public sealed record Field(string Name, string Label, FieldKind Kind, string Sho
         FieldKind.Words => 38,
         _ => throw new InvalidOperationException($"no such kind of field: {Kind}"),
     };
+
+    /// <summary>What is wrong with it; null: nothing that it could tell by itself.</summary>
+    public string? Wrong(Depot depot) => Text.Trim().Length == 0 ? Needed : Check?.Invoke(depot, this);
 
     private static int? WholeOf(string? text) => int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var number) ? number : null;
 
