@@ -2,20 +2,6 @@ using Stateless;
 
 namespace Closeout.DayBook;
 
-/// <summary>Where a close-out stands. The steps are in the order in which they are asked.</summary>
-public enum Step
-{
-    OnTheRoad,
-    Leftovers,
-    Cardboard,
-    Mileage,
-    Damage,
-    Kit,
-    Weekly,
-    SignOff,
-    Closed,
-}
-
 /// <summary>What moves a close-out: a step answered, or the two things that redirect it.</summary>
 public enum Trigger
 {
@@ -38,10 +24,12 @@ public enum Trigger
     Reopen,
 }
 
-/// <summary>The only list of which step follows which. Read once from the machine into a table: a machine per step is a hundred times slower.</summary>
+/// <summary>The only list of which step follows which: a machine declared once, whose ways are read off it. To fire it at each step is a hundred times slower.</summary>
 public static class ShiftFlow
 {
-    private static readonly Dictionary<(Step, Trigger), Step> Table = Read();
+    private static readonly Dictionary<(Step, Trigger), Step> Table = Declared().GetInfo().States
+        .SelectMany(s => s.FixedTransitions.Select(t => (From: (Step)s.UnderlyingState, By: (Trigger)t.Trigger.UnderlyingTrigger, To: (Step)t.DestinationState.UnderlyingState)))
+        .ToDictionary(t => (t.From, t.By), t => t.To);
 
     /// <summary>Whether the trigger is allowed there. An answer to an earlier step is: it may be changed until the sign-off.</summary>
     public static bool Allows(Step step, Trigger trigger) => Table.ContainsKey((step, trigger));
@@ -82,9 +70,9 @@ public static class ShiftFlow
         return steps;
     }
 
-    private static StateMachine<Step, Trigger> Machine(Step at)
+    private static StateMachine<Step, Trigger> Declared()
     {
-        var flow = new StateMachine<Step, Trigger>(at);
+        var flow = new StateMachine<Step, Trigger>(Step.OnTheRoad);
         flow.Configure(Step.OnTheRoad).Permit(Trigger.ComeIn, Step.Leftovers);
         flow.Configure(Step.Leftovers).Permit(Trigger.Leftovers, Step.Cardboard);
         flow.Configure(Step.Cardboard).Permit(Trigger.Cardboard, Step.Mileage);
@@ -109,24 +97,5 @@ public static class ShiftFlow
         }
 
         return flow;
-    }
-
-    private static Dictionary<(Step, Trigger), Step> Read()
-    {
-        var table = new Dictionary<(Step, Trigger), Step>();
-        foreach (var step in Enum.GetValues<Step>())
-        {
-            foreach (var trigger in Enum.GetValues<Trigger>())
-            {
-                var machine = Machine(step);
-                if (machine.CanFire(trigger))
-                {
-                    machine.Fire(trigger);
-                    table[(step, trigger)] = machine.State;
-                }
-            }
-        }
-
-        return table;
     }
 }
