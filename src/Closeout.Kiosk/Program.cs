@@ -4,9 +4,7 @@ var parsed = CommandLine.Build(TimeProvider.System).Parse(args);
 if (parsed.Errors.Count > 0)
 {
     foreach (var error in parsed.Errors)
-    {
         Say.Wrong(error.Message);
-    }
 
     Say.Wrong("Run: closeout --help");
     return ExitCode.BadInput;

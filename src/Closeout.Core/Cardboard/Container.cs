@@ -63,9 +63,7 @@ public static class Container
     {
         var volumes = Days(depot).Select(d => CardboardTotals.VolumeCuYd(depot.Setup.Depot, d.WeightLb)).ToList();
         if (volumes.Count < LeastDays || volumes.Average() is not (> 0 and var mean))
-        {
             return null;
-        }
 
         var spread = Math.Sqrt(volumes.Sum(v => (v - mean) * (v - mean)) / (volumes.Count - 1));
         var settings = depot.Setup.Depot;
@@ -89,9 +87,7 @@ public static class Container
     {
         var workdays = depot.Setup.Crew.SelectMany(t => t.Workdays).ToHashSet();
         if (workdays.Count == 0)
-        {
             workdays = [DayOfWeek.Monday, DayOfWeek.Tuesday, DayOfWeek.Wednesday, DayOfWeek.Thursday, DayOfWeek.Friday];
-        }
 
         var date = depot.Date;
         for (var left = Math.Min(MostDays, Math.Ceiling(days)); left > 0;)

@@ -23,9 +23,7 @@ public static class LostBoxes
     public static string? Words(Depot depot, IReadOnlyList<MissingBoxes> boxes)
     {
         if (boxes.Count == 0)
-        {
             return null;
-        }
 
         var sum = boxes.Sum(b => b.Boxes);
         var old = boxes.Where(b => IsOld(depot, b)).Select(b => $"{b.Item}{(b.Boxes > 1 ? $" {b.Boxes}" : "")} since {b.Since:yyyy-MM-dd}").ToList();

@@ -23,19 +23,13 @@ public sealed record WriteOffBoxes(Code<Van>? Van, Code<Item> Item, int? Boxes, 
     {
         var van = Van is { } code ? depot.Setup.Find(code) : null;
         if (Van is { } asked && van is null)
-        {
             return Refusal.NoSuchVan(asked);
-        }
 
         if (depot.Setup.Find(Item) is not { } item)
-        {
             return Refusal.NoSuchItem(Item) with { About = "item" };
-        }
 
         if (Given.Lead(depot.Setup, Lead, "writes boxes off") is { } refused)
-        {
             return refused;
-        }
 
         var lost = van is null ? LostBoxes.OfDepot(depot) : LostBoxes.Of(depot, van.Code);
         var missing = lost.Where(m => m.Item == item.Code).Sum(m => m.Boxes);

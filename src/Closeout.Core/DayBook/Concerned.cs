@@ -14,9 +14,7 @@ public readonly record struct Concerned(Code<Van>? Van, Code<Technician>? Person
         foreach (var recorded in page)
         {
             if (recorded.Entry is VanCameIn came)
-            {
                 inCharge[came.Van] = came.Technician;
-            }
 
             // A close-out's answers are those of whoever brought the van in.
             var names = recorded.Entry.Names;

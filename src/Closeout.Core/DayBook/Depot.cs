@@ -61,9 +61,7 @@ public sealed record Depot(
     public Depot Apply(Recorded recorded)
     {
         if (recorded.Number != Number + 1)
-        {
             throw new InvalidOperationException($"entry {recorded.Number} follows entry {Number}");
-        }
 
         if (Unknown(recorded.Entry.Names) is { } unknown)
         {

@@ -64,19 +64,13 @@ public sealed record PlanningState(
                 var at = bookings.FindIndex(b => b.Date == moved.Date && b.Van == van && b.Kind == kind);
                 var now = (at < 0 ? 0 : bookings[at].Visits) + change;
                 if (now < 0)
-                {
                     throw new InvalidOperationException($"{visits} visits {kind} of {van} were not booked");
-                }
 
                 var booking = new Booking(moved.Date, van, kind, now);
                 if (at < 0)
-                {
                     bookings.Add(booking);
-                }
                 else
-                {
                     bookings[at] = booking;
-                }
             }
         }
 

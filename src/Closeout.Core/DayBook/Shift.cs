@@ -115,9 +115,7 @@ public sealed record Shift(
     {
         var told = Open(Step.Leftovers) with { Counts = Counts.SetItem(count.Item, count) };
         if (ExpectedOf(count.Item) == count.Emptied)
-        {
             return told;
-        }
 
         // The boxes flattened of this item were counted against another number: ask cardboard again, keep the rest.
         return told with
@@ -135,9 +133,7 @@ public sealed record Shift(
 
         // Past the answers that still hold, to the first question that is open.
         while (next != Step.SignOff && (answered.Contains(next) || Passes(next)))
-        {
             next = Passes(next) ? ShiftFlow.After(next, Trigger.NotDue) : ShiftFlow.After(next, ShiftFlow.Answers(next)!.Value);
-        }
 
         return this with { Answered = answered, Step = next };
     }

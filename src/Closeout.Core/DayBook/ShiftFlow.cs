@@ -62,9 +62,7 @@ public static class ShiftFlow
         for (var step = After(Step.OnTheRoad, Trigger.ComeIn); step != Step.Closed; step = After(step, Answers(step)!.Value))
         {
             if (step != Step.Weekly || weeklyDue)
-            {
                 steps.Add(step);
-            }
         }
 
         return steps;
@@ -86,14 +84,10 @@ public static class ShiftFlow
         for (var step = Step.Cardboard; step <= Step.SignOff; step++)
         {
             for (var earlier = Step.Leftovers; earlier < step; earlier++)
-            {
                 flow.Configure(step).InternalTransition(Answers(earlier)!.Value, () => { });
-            }
 
             if (step > Step.Cardboard)
-            {
                 flow.Configure(step).Permit(Trigger.BoxesChanged, Step.Cardboard);
-            }
         }
 
         return flow;

@@ -52,12 +52,8 @@ public sealed class Ledger
     {
         var sum = balances.GetValueOrDefault((place, item)) + change;
         if (sum == 0)
-        {
             balances.Remove((place, item));
-        }
         else
-        {
             balances[(place, item)] = sum;
-        }
     }
 }

@@ -8,14 +8,10 @@ public sealed record Move
     public Move(Code<Item> item, int units, Place from, Place to)
     {
         if (units <= 0)
-        {
             throw new ArgumentOutOfRangeException(nameof(units), units, "a move has units above zero");
-        }
 
         if (from == to)
-        {
             throw new ArgumentException($"a move from {from} to itself", nameof(to));
-        }
 
         (Item, Units, From, To) = (item, units, from, to);
     }

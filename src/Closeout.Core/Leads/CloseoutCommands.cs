@@ -28,9 +28,7 @@ public sealed record Reopen(Code<Van> Van, string Why, Code<Technician> Lead) : 
     protected override Decision Decide(Depot depot, Technician lead)
     {
         if (depot.Setup.Find(Van) is not { } van)
-        {
             return Refusal.NoSuchVan(Van);
-        }
 
         // What was loaded since was taken on these counts: changing them under it would be guessing.
         var loaded = depot.Stock.Loaded.Keys.Count(k => k.Van == van.Code);
@@ -57,9 +55,7 @@ public sealed record SignFor(Code<Van> Van, Code<Technician> For, string Why, Co
     protected override Decision Decide(Depot depot, Technician lead)
     {
         if (depot.Setup.Find(Van) is not { } van)
-        {
             return Refusal.NoSuchVan(Van);
-        }
 
         return depot.Shift(van.Code) switch
         {

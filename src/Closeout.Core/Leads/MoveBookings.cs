@@ -15,14 +15,10 @@ public sealed record MoveBookings(
     protected override Decision Decide(Depot depot, Technician lead)
     {
         if (depot.Setup.Find(From) is not { } from)
-        {
             return Refusal.NoSuchVan(From) with { About = "from" };
-        }
 
         if (depot.Setup.Find(To) is not { } to)
-        {
             return Refusal.NoSuchVan(To) with { About = "to" };
-        }
 
         var visits = Visits(depot, from);
         return Date <= depot.Date ? StockRefusal.DateIsOver(Date, depot.Date) with { About = "date" }

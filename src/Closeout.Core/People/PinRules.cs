@@ -64,9 +64,7 @@ public static class PinRules
     public static string? Issued(int drawn, Technician person)
     {
         if (drawn is < 0 or >= IssuedBelow)
-        {
             throw new ArgumentOutOfRangeException(nameof(drawn));
-        }
 
         var pin = drawn.ToString("D6", CultureInfo.InvariantCulture);
         return Guessed(pin, person) is null ? pin : null;
@@ -94,9 +92,7 @@ public static class PinRules
             foreach (var way in ends[start] ? Ways : [])
             {
                 for (var end = start + 1; end < pin.Length && way(pin[end - 1], pin[end]); end++)
-                {
                     ends[end + 1] |= end + 1 - start >= ShortestRun;
-                }
             }
         }
 
@@ -109,9 +105,7 @@ public static class PinRules
         var parts = pin.Split(Marks, StringSplitOptions.RemoveEmptyEntries);
         var digits = string.Concat(parts);
         if (!digits.All(char.IsAsciiDigit))
-        {
             return false;
-        }
 
         if (parts.Length == 3 && parts.All(p => p.Length is 1 or 2 or 4) && AreDay([.. parts.Select(p => int.Parse(p, CultureInfo.InvariantCulture))]))
         {

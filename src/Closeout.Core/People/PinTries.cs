@@ -31,9 +31,7 @@ public static class PinTries
     {
         var (own, here) = (depot.Pins.Of(person.Code), depot.Pins.At(kiosk));
         if (own.IsLocked)
-        {
             return PinRefusal.Locked(person, own.Failures);
-        }
 
         if (here.Failed.Count >= KioskTries.Most && here.Failed[^1] - here.Failed[^KioskTries.Most] <= Window && Left(here.Failed[^1], Window, now) is var pause && pause > TimeSpan.Zero)
         {
@@ -42,14 +40,10 @@ public static class PinTries
 
         var waits = new List<(int Failures, TimeSpan Left)>();
         if (own.FailedAt is { } failedAt)
-        {
             waits.Add((own.Failures, Left(failedAt, Wait(own.Failures), now)));
-        }
 
         if (here.Failed.Count > 0)
-        {
             waits.Add((here.InARow, Left(here.Failed[^1], Wait(here.InARow), now)));
-        }
 
         var longest = waits.OrderByDescending(w => w.Left).FirstOrDefault();
         return longest.Left > TimeSpan.Zero ? PinRefusal.Wait(longest.Failures, Seconds(longest.Left)) : null;

@@ -75,9 +75,7 @@ internal sealed partial class CartonChoice
             var van = choice.vans[v];
             laterF -= van.F;
             if (sums.Least(v + 1, left.Sum, left.Count) is { } f && cartonsLater <= laterF - f)
-            {
                 return true;
-            }
 
             left = (left.Sum - van.R, left.Count - 1);
             return false;

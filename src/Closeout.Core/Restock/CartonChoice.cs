@@ -26,13 +26,9 @@ internal sealed partial class CartonChoice
             vans[v] = (f, r, r > 0 && portions[v].Aboard + (f + 1L) * c <= portions[v].High);
             (sumF, sumR) = (sumF + f, sumR + r);
             if (!vans[v].MayUp)
-            {
                 (fixedF, fixedR) = (fixedF + f, fixedR + r);
-            }
             else
-            {
                 mayUp++;
-            }
         }
 
         oddUnits = [.. vans.Where(v => v.MayUp).Select(v => v.R).Order()];
@@ -45,16 +41,12 @@ internal sealed partial class CartonChoice
     public Packed[]? Best(long mostLoose, long mostSealed)
     {
         if (!MayExist(mostLoose, mostSealed))
-        {
             return null;
-        }
 
         // Nobody rounded up, and the loose units all used or all handed out: nothing is better.
         var none = Loose(0, 0, 0, mostLoose, mostSealed);
         if (none >= 0 && none == Math.Min(mostLoose, sumR + c * sumF))
-        {
             return Build(new NobodyUp(this), none);
-        }
 
         // Where the odd units fit into what is loose, few vans are rounded up; where they do not, few stay exact.
         return mostLoose >= sumR
@@ -73,9 +65,7 @@ internal sealed partial class CartonChoice
         foreach (var r in oddUnits)
         {
             if (r > room)
-            {
                 break;
-            }
 
             (room, saved) = (room - r, saved + 1);
         }
@@ -88,9 +78,7 @@ internal sealed partial class CartonChoice
     {
         var odd = sumR - rUps;
         if (odd > mostLoose)
-        {
             return -1;
-        }
 
         var cartons = Math.Min(sumF - fUps, (mostLoose - odd) / c);
         return cartons < Math.Max(0, sumF + ups - mostSealed) ? -1 : odd + c * cartons;
@@ -104,20 +92,14 @@ internal sealed partial class CartonChoice
             var (u, rUps, fUps) = sets.Ups(sum, count, f);
             var loose = Loose(u, rUps, fUps, mostLoose, mostSealed);
             if (loose < 0 || loose < best || (loose == best && u > ups))
-            {
                 continue;
-            }
 
             if (loose > best || u < ups)
-            {
                 sums.Clear();
-            }
 
             (best, ups) = (loose, u);
             if (!sums.Contains((sum, count)))
-            {
                 sums.Add((sum, count));
-            }
         }
 
         Packed[]? largest = null;
@@ -158,9 +140,7 @@ internal sealed partial class CartonChoice
         for (var v = 0; v < a.Length; v++)
         {
             if (a[v].Loose != b[v].Loose)
-            {
                 return a[v].Loose > b[v].Loose;
-            }
         }
 
         return false;

@@ -51,9 +51,7 @@ public sealed class Demand
         }
 
         if (Spread != Spread.None)
-        {
             Begin();
-        }
     }
 
     public static readonly Demand Nothing = new(0, 0);
@@ -68,21 +66,15 @@ public sealed class Demand
     public double AtMost(int x)
     {
         if (x < 0)
-        {
             return 0;
-        }
 
         if (Spread == Spread.None)
-        {
             return 1;
-        }
 
         while (atMost.Count <= x)
         {
             if (IsSpent)
-            {
                 return 1;
-            }
 
             Grow();
         }
@@ -99,9 +91,7 @@ public sealed class Demand
     {
         var x = 0;
         while (AtMost(x) < p)
-        {
             x++;
-        }
 
         return x;
     }

@@ -13,39 +13,27 @@ public sealed record LoadVan(Code<Van> Van, IReadOnlyList<Taken> Lines, Code<Tec
     public Decision Decide(Depot depot)
     {
         if (depot.Setup.Find(Van) is not { } van)
-        {
             return Refusal.NoSuchVan(Van);
-        }
 
         if (!depot.IsDone(van.Code))
-        {
             return StockRefusal.NotClosedYet(van);
-        }
 
         if (By is { } by && depot.Setup.Find(by) is null)
-        {
             return Refusal.NoSuchTechnician(by);
-        }
 
         if (Lines.Count == 0)
-        {
             return StockRefusal.NothingTaken(van);
-        }
 
         var plan = RestockPlan.For(depot);
         var (lines, moves) = (new List<LoadedLine>(), new List<Move>());
         foreach (var taken in Lines)
         {
             if (depot.Setup.Find(taken.Item) is not { } item)
-            {
                 return Refusal.NoSuchItem(taken.Item);
-            }
 
             var opened = Opened(depot, item, taken);
             if ((Twice(depot, van, item, lines) ?? NotPossible(item, taken) ?? NotOnTheShelf(depot, item, taken, opened)) is { } refused)
-            {
                 return refused with { About = item.Code.Text };
-            }
 
             var planned = plan.Lines.FirstOrDefault(l => l.Van.Code == van.Code && l.Item.Code == item.Code)?.Units ?? 0;
             lines.Add(new(item.Code, taken.Sealed, taken.Loose, opened, planned));

@@ -35,9 +35,7 @@ public static class Packing
         for (var opened = choice.LeastOpened(bin); opened <= shelf; opened++)
         {
             if (choice.Best(bin + (long)opened * unitsPerCarton, shelf - opened) is { } packed)
-            {
                 return new(opened, packed);
-            }
         }
 
         throw new InvalidOperationException($"{vans.Sum(v => v.Given)} units were given of {bin} loose and {shelf} cartons of {unitsPerCarton}");

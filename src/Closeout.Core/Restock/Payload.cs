@@ -21,9 +21,7 @@ public static class Payload
     public static double AboveLb(Depot depot, Van van)
     {
         if (AllowanceLb(van.PayloadLb, depot.Setup.Depot.CrewAndKitLb) is not { } allowance)
-        {
             return 0;
-        }
 
         var aboardLb = depot.Setup.ItemsByCode.Select(i => (Item: i, Held: depot.Stock.Ledger.Aboard(van.Code, i)))
             .Where(a => a.Held != default)

@@ -31,9 +31,7 @@ internal sealed class Planner
         foreach (var balance in depot.Stock.Ledger.Balances.Where(b => b.Place.Van != default && bays.ContainsKey(b.Place.Van)))
         {
             if (!aboard.TryGetValue(balance.Item, out var there))
-            {
                 aboard[balance.Item] = there = new(new int[vans.Length], new int[vans.Length]);
-            }
 
             var van = bays[balance.Place.Van];
             there.Units[van] += balance.Units;
@@ -87,9 +85,7 @@ internal sealed class Planner
         var demands = groups.Select(g => DemandOf(g, uses, service)).ToArray();
         var there = aboard.GetValueOrDefault(item.Code);
         for (var v = 0; v < vans.Length; v++)
-        {
             yield return Want(vans[v], item, demands[vans[v].Group], there?.Units[v] ?? 0);
-        }
     }
 
     private (BookedDemand Booked, Demand Demand, int Q) DemandOf((int Kind, int Visits)[] group, VisitUse[] uses, double service)
@@ -126,9 +122,7 @@ internal sealed class Planner
         var own = bookings.GroupBy(b => b.Kind, b => b.Visits).Select(g => (Kind: kinds.IndexOf(g.Key), Visits: g.Sum())).OrderBy(b => b.Kind).ToArray();
         var at = groups.FindIndex(g => g.AsSpan().SequenceEqual(own));
         if (at < 0)
-        {
             groups.Add(own);
-        }
 
         return at < 0 ? groups.Count - 1 : at;
     }
@@ -141,9 +135,7 @@ internal sealed class Planner
     {
         var units = planned.Units;
         foreach (var change in changes.Where(o => o.Change.Kind != OverrideKind.Exclude).OrderBy(o => o.Change.Kind))
-        {
             units = change.Change.Kind == OverrideKind.Target ? change.Change.Units : units + change.Change.Units;
-        }
 
         return changes.Count == 0 ? planned : new(Math.Clamp(units, 0, Math.Max(high, 0)), Basis.Lead);
     }

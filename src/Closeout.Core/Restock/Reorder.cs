@@ -47,9 +47,7 @@ public sealed class WorkingDays
             foreach (var item in day.SelectMany(u => u.Items).GroupBy(i => i.Item, i => i.Sum))
             {
                 if (!working.used.TryGetValue(item.Key, out var list))
-                {
                     working.used[item.Key] = list = [];
-                }
 
                 list.Add(item.Sum());
             }
@@ -62,9 +60,7 @@ public sealed class WorkingDays
     public Use UseOf(Code<Item> item)
     {
         if (Count == 0 || !used.TryGetValue(item, out var units))
-        {
             return default;
-        }
 
         var mean = units.Sum() / (double)Count;
         var idle = Count - units.Count;

@@ -24,9 +24,7 @@ internal sealed class Scales
             if (planner.Aboard(item.Code) is { } there)
             {
                 for (var v = 0; v < AboardLb.Length; v++)
-                {
                     AboardLb[v] += there.Units[v] * item.UnitWeightLb + there.Sealed[v] / item.UnitsPerCarton * boxLb[i];
-                }
             }
         }
 
@@ -65,9 +63,7 @@ internal sealed class Scales
             foreach (var line in ofItem)
             {
                 while (!ReferenceEquals(vans[v], line.Van))
-                {
                     v++;
-                }
 
                 var (units, cartons) = load(line);
                 weights[v] += units * items[i].UnitWeightLb + cartons * boxLb[i];

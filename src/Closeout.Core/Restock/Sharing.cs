@@ -24,15 +24,11 @@ public static class Sharing
     {
         var given = new int[claims.Count];
         if (claims.Sum(c => (long)c.Need) <= supply)
-        {
             return [.. claims.Select(c => c.Need)];
-        }
 
         var chances = new double[claims.Count];
         for (var v = 0; v < chances.Length; v++)
-        {
             chances[v] = claims[v].Need > 0 ? claims[v].Above(claims[v].Aboard) : Nobody;
-        }
 
         for (var left = Math.Max(0, supply); left > 0; left--)
         {
@@ -51,15 +47,11 @@ public static class Sharing
     {
         var largest = Nobody;
         foreach (var chance in chances)
-        {
             largest = chance > largest ? chance : largest;
-        }
 
         var v = 0;
         while (chances[v] < largest - Tie)
-        {
             v++;
-        }
 
         return v;
     }

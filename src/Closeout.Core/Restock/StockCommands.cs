@@ -13,20 +13,14 @@ public sealed record ReceiveDelivery(Code<Item> Item, int Cartons, Code<Technici
     public Decision Decide(Depot depot)
     {
         if (depot.Setup.Find(Item) is not { } item)
-        {
             return Refusal.NoSuchItem(Item) with { About = "item" };
-        }
 
         if (depot.Setup.Find(By) is not { } by)
-        {
             return Refusal.NoSuchTechnician(By) with { About = "by" };
-        }
 
         var c = item.UnitsPerCarton;
         if (Given.Range("Cartons delivered", Cartons, 1, Math.Min(MostCartons, Refusal.MostAtOnce / c), "cartons") is { } refused)
-        {
             return refused;
-        }
 
         var ordered = Math.Min(Cartons, depot.Stock.Orders.Where(o => o.Item == item.Code).Sum(o => o.Cartons));
         return new DeliveryReceived(item.Code, Cartons, ordered, [new Move(item.Code, Cartons * c, Place.Supplier, Place.Shelf)], by.Code);
@@ -40,37 +34,25 @@ public sealed record CorrectCount(Place Place, Code<Item> Item, int Counted, str
     public Decision Decide(Depot depot)
     {
         if (depot.Setup.Find(Item) is not { } item)
-        {
             return Refusal.NoSuchItem(Item) with { About = "item" };
-        }
 
         var van = Place.Van == default ? null : depot.Setup.Find(Place.Van);
         if (Place.Van != default && van is null)
-        {
             return Refusal.NoSuchVan(Place.Van) with { About = "place" };
-        }
 
         if (van is not null && depot.Shift(van.Code) is { IsClosed: false })
-        {
             return StockRefusal.BeingClosedOut(van) with { About = "place" };
-        }
 
         if (!Place.IsPhysical)
-        {
             throw new InvalidOperationException($"nobody can count at {Place}");
-        }
 
         if (depot.Setup.Find(By) is not { } by)
-        {
             return Refusal.NoSuchTechnician(By) with { About = "by" };
-        }
 
         var each = Place.IsSealed ? item.UnitsPerCarton : 1;
         var (what, field) = Place.IsSealed ? ("Cartons counted", "sealed") : ("Units counted", "loose");
         if ((Given.Words("the reason", Reason) ?? Given.Range(what, Counted, 0, Refusal.MostAtOnce / each, field)) is { } refused)
-        {
             return refused;
-        }
 
         var place = Place with { Van = van?.Code ?? default };
         var (book, counted) = (depot.Stock.Ledger.Units(place, item.Code), Counted * each);

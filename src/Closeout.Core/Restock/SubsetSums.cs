@@ -22,9 +22,7 @@ internal sealed class SubsetSums
         empty.AsSpan(1).Fill(1);
         (starts[^1], pairs[^1]) = (empty, [(0, 0)]);
         for (var v = vans.Length - 1; v >= 0; v--)
-        {
             (starts[v], pairs[v]) = vans[v].R < 0 ? (starts[v + 1], pairs[v + 1]) : With(v + 1, vans[v].R, vans[v].F, sign);
-        }
     }
 
     /// <summary>The sums of all vans with their pairs.</summary>
@@ -35,9 +33,7 @@ internal sealed class SubsetSums
             for (var sum = 0; sum <= limit; sum++)
             {
                 for (var i = starts[0][sum]; i < starts[0][sum + 1]; i++)
-                {
                     yield return (sum, pairs[0][i].Count, pairs[0][i].F);
-                }
             }
         }
     }
@@ -46,16 +42,12 @@ internal sealed class SubsetSums
     public int? Least(int from, int sum, int count)
     {
         if (sum < 0 || sum > limit)
-        {
             return null;
-        }
 
         foreach (var pair in pairs[from].AsSpan(starts[from][sum]..starts[from][sum + 1]))
         {
             if (pair.Count == count)
-            {
                 return pair.F;
-            }
         }
 
         return null;

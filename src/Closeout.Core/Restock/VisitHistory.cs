@@ -18,9 +18,7 @@ public readonly record struct VisitUse(double Weight, double Mean, double Varian
     {
         var all = weight + visits;
         if (all == 0)
-        {
             return default;
-        }
 
         var mean = (weight * rate + sum) / all;
         return new(all, mean, (weight * rate + squares - 2 * mean * sum + visits * mean * mean) / all);
@@ -45,18 +43,14 @@ public sealed class VisitHistory
         {
             history.visits[day.Kind] = history.visits.GetValueOrDefault(day.Kind) + day.Visits;
             foreach (var item in day.Items)
-            {
                 history.Add((day.Kind, item.Item), item.Sum, item.SumOfSquares);
-            }
         }
 
         foreach (var day in depot.Planning.Counted.Where(d => d.Date > from && d.Date <= depot.Date).Concat(CountedDays.Tonight(depot)))
         {
             history.visits[CountedDay.Kind] = history.visits.GetValueOrDefault(CountedDay.Kind) + 1;
             foreach (var item in day.Used)
-            {
                 history.Add((CountedDay.Kind, item.Item), item.Units, (long)item.Units * item.Units);
-            }
         }
 
         return history;

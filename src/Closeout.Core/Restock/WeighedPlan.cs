@@ -67,9 +67,7 @@ internal sealed class WeighedPlan
     private bool Replan(IReadOnlyCollection<Code<Item>> concerned)
     {
         foreach (var (i, item) in items.Index().Where(i => concerned.Contains(i.Item.Code)))
-        {
             planned[i] = planner.Plan(item);
-        }
 
         return concerned.Count > 0;
     }
@@ -81,9 +79,7 @@ internal sealed class WeighedPlan
         var concerned = new HashSet<Code<Item>>();
         var heavy = Enumerable.Range(0, gaveUp.Length).Where(v => gaveUp[v] > 0 || scales.Above(v) > 0).ToList();
         if (heavy.Count == 0)
-        {
             return concerned;
-        }
 
         var lines = AllLines.Where(l => l.Units > 0 && l.Item.UnitWeightLb > 0).ToLookup(l => l.Van.Code);
         foreach (var v in heavy)
@@ -96,9 +92,7 @@ internal sealed class WeighedPlan
                     : above > Payload.SameLb ? Payload.UnitsOff(above, line.Item.UnitWeightLb, line.Units)
                     : 0;
                 if (units == 0)
-                {
                     break;
-                }
 
                 planner.Cut(line, new(line.Aboard + line.Units - units, line.Cut?.Units ?? line.Units, line.Cut?.Target ?? line.Target));
                 above -= units * line.Item.UnitWeightLb;
@@ -140,9 +134,7 @@ internal sealed class WeighedPlan
         var may = loaded.Count == 0 ? [] : scales.MayHaveBeenCut(planned.Select(p => p.Lines), loaded);
         var vans = depot.Setup.Vans.Index().Where(v => loaded.Contains(v.Item.Code) && may[v.Index]).ToList();
         if (vans.Count == 0)
-        {
             return concerned;
-        }
 
         var before = new WeighedPlan(BeforeLoading.Of(depot), planner.Date);
         var cut = before.AllLines.Where(l => l.Cut is not null).ToLookup(l => l.Van.Code);

@@ -16,21 +16,15 @@ public static class Why
             : $"enough in {Percent(setup.Depot.Service(l.Item.Priority))} of such days (priority {l.Item.Priority}): that takes {l.Q}");
         yield return ("Limits", Limits(l));
         foreach (var change in l.Overrides)
-        {
             yield return ("Lead", Change(change.Change));
-        }
 
         if (l.Cut is { } cut)
-        {
             yield return ("Payload", Payload(setup.Units, l, cut, weight));
-        }
 
         yield return ("Aboard", $"{l.Aboard}{(l.Provisional ? " by the book, and nobody counted yet: provisional" : "")}, so {l.Need} {(l.Need == 1 ? "is" : "are")} needed");
         yield return ("Given", Given(l));
         if (l.Short > 0)
-        {
             yield return ("Short", $"{l.Short}: the depot has no more; each unit went where it was most likely to be missed");
-        }
 
         yield return ("Missed", $"chance that the day needs more than the {l.Aboard + l.Units} then aboard: {Percent(l.MissChance)}");
     }

@@ -13,9 +13,7 @@ public abstract record CloseoutCommand(Code<Van> Van) : ICommand
     public Decision Decide(Depot depot)
     {
         if (depot.Setup.Find(Van) is not { } van)
-        {
             return Refusal.NoSuchVan(Van);
-        }
 
         return depot.Shift(van.Code) switch
         {

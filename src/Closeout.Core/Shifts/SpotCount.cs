@@ -59,9 +59,7 @@ public static class SpotCount
     private static double Age(Depot depot, Code<Van> van, Code<Item> item, int ofClass)
     {
         if (!depot.Stock.SpotCounts.TryGetValue((van, item), out var last))
-        {
             return double.PositiveInfinity;
-        }
 
         var days = depot.Date.DayNumber - last.On.DayNumber;
         return days / (Days[ofClass] * (last.Gap == 0 ? 1.0 : 0.5));

@@ -29,9 +29,7 @@ public static class DayEnd
         var workdays = depot.Setup.Crew.SelectMany(t => t.Workdays).ToHashSet();
         var next = depot.Date.AddDays(1);
         while (workdays.Count > 0 && !workdays.Contains(next.DayOfWeek))
-        {
             next = next.AddDays(1);
-        }
 
         return next;
     }

@@ -34,9 +34,7 @@ public sealed record DrivingHabit(decimal MedianMi, decimal SpreadMi, int Days)
     {
         var miles = depot.Van(van).Driven.Select(d => d.DistanceMi).Where(d => d > 0).ToList();
         if (miles.Count < LeastDays)
-        {
             return null;
-        }
 
         var median = Median(miles);
         return new(median, 1.4826m * Median([.. miles.Select(m => Math.Abs(m - median))]), miles.Count);
@@ -53,9 +51,7 @@ public sealed record DrivingHabit(decimal MedianMi, decimal SpreadMi, int Days)
     {
         var days = Known(depot, van);
         if (days.Count < LeastDays)
-        {
             return null;
-        }
 
         // From the evening before the first day to the evening of the last.
         var calendar = days[^1].Date.DayNumber - days[0].Date.DayNumber + 1;

@@ -32,9 +32,7 @@ public sealed record FuelEconomy(decimal Mi, decimal Gal, int Fills)
     {
         var fills = days.Where(d => d.FuelGal > 0).ToList();
         if (fills.Count < 2)
-        {
             return null;
-        }
 
         var (mi, gal) = (fills[^1].EndMi - fills[0].EndMi, fills.Skip(1).Sum(f => f.FuelGal!.Value));
         return mi >= 1 && gal >= 0.001m ? new(mi, gal, fills.Count - 1) : null;

@@ -59,14 +59,10 @@ public static class FuelGrade
         foreach (var word in text.Split([' ', ',', '/', '(', ')'], StringSplitOptions.RemoveEmptyEntries))
         {
             if (Words.TryGetValue(word, out var known))
-            {
                 return known;
-            }
 
             if (int.TryParse(word, out var octane) && octane is >= 85 and <= 100)
-            {
                 return (Fuel.Petrol, octane < 89 ? 1 : octane < 91 ? 2 : 3);
-            }
         }
 
         return null;

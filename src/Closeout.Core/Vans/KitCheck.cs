@@ -40,9 +40,7 @@ public static class KitCheck
     {
         var shift = depot.Shift(van);
         if (shift?.Kit.GetValueOrDefault(piece.Code) is { } counted)
-        {
             return counted.Count;
-        }
 
         var required = depot.Setup.Required(van, piece);
         return shift?.Answered.Contains(Step.Kit) ?? false
@@ -65,14 +63,10 @@ public static class KitCheck
         {
             var dates = DatesOf(depot, van, piece.Code);
             if (piece.Expires && dates.Expires is { } on)
-            {
                 yield return new(piece, on, false);
-            }
 
             if (piece.TestEveryDays > 0 && dates.TestedOn is { } tested)
-            {
                 yield return new(piece, tested.AddDays(piece.TestEveryDays), true);
-            }
         }
     }
 

@@ -102,82 +102,52 @@ public static class Readiness
     {
         var units = depot.Setup.Units;
         if (depot.Vans.Explained.GetValueOrDefault(van.Code) is { } explained)
-        {
             yield return $"{(explained.StayedIn ? "stayed in" : "left open")}, {explained.Lead}: {explained.Why}";
-        }
 
         if (Payload.AboveLb(depot, van) is > 0 and var aboveLb)
-        {
             yield return $"TOO HEAVY by {units.Weight(aboveLb)} with the stock aboard: take some off";
-        }
 
         if (shift?.SignedFor is { } signed)
-        {
             yield return $"signed for {signed.For} by {signed.Lead}: {signed.Why}; what was not answered is as booked";
-        }
 
         foreach (var incident in Incidents.Open(depot, van.Code).Where(i => !i.Holds))
-        {
             yield return Incidents.Words(incident) + (incident.Since < depot.Date ? $" since {incident.Since:yyyy-MM-dd}" : "");
-        }
 
         foreach (var lifted in depot.Vans.Lifted.Where(l => l.Van == van.Code && l.Reasons.Count > 0))
-        {
             yield return $"hold lifted by {lifted.Lead}: {lifted.Why} ({string.Join(", ", lifted.Reasons)})";
-        }
 
         foreach (var (_, closed) in depot.Vans.Closed.Where(c => c.Entry.Van == van.Code))
-        {
             yield return $"incident {closed.Number} closed by {closed.Lead}: {closed.Why}";
-        }
 
         foreach (var lack in KitCheck.MissingOf(depot, van.Code).Where(m => !m.Piece.Critical))
-        {
             yield return KitWords(lack);
-        }
 
         foreach (var due in KitCheck.Due(depot, van.Code))
-        {
             yield return due.Words(depot.Date);
-        }
 
         if (shift?.Mileage is { } read)
         {
             if (read.Sure)
-            {
                 yield return $"odometer {units.Distance(read.StartMi)} to {units.Distance(read.EndMi)}, confirmed as read";
-            }
 
             if (FuelGrade.Of(van.Fuel, read.FuelGrade) == FuelMatch.Doubtful)
-            {
                 yield return $"fuelled with {read.FuelGrade}, takes {van.Fuel}";
-            }
         }
 
         if (Service.NoteOf(depot, van, units) is { } service)
-        {
             yield return service;
-        }
 
         if (WeeklyCheck.IsOverdue(depot.Date, WeeklyCheckedOn(depot, van.Code)))
-        {
             yield return $"weekly check overdue, last {WeeklyCheckedOn(depot, van.Code):yyyy-MM-dd}";
-        }
 
         foreach (var gap in Gaps(shift))
-        {
             yield return $"gap {gap.Gap} {gap.Item}";
-        }
 
         if (LostBoxes.Words(depot, [.. LostBoxes.Of(depot, van.Code)]) is { } boxes)
-        {
             yield return boxes;
-        }
 
         if (shift?.Weekly is { Clean: false })
-        {
             yield return "to be cleaned";
-        }
     }
 
     /// <summary>Another fuel than the van takes, in the words of the wall; null: none.</summary>

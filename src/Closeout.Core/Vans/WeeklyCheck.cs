@@ -13,9 +13,7 @@ public static class WeeklyCheck
     {
         var monday = IsoWeek.Monday(date);
         if (lastCheckedOn >= monday)
-        {
             return false;
-        }
 
         var lastWorkday = workdays.Count == 0 ? int.MaxValue : workdays.Max(IsoWeek.Index);
         return IsoWeek.Index(date.DayOfWeek) >= lastWorkday || IsOverdue(date, lastCheckedOn);

@@ -12,14 +12,10 @@ public static class AccuracyCsv
         using var csv = new CsvText(
             "date", "priority", "promised", "lines", "within", "share_within", "emptied", "units_used", "units_missed", "units_aboard", "aboard_per_used");
         foreach (var kept in Accuracy.Of(depot))
-        {
             Row(csv, depot, kept, kept.Date);
-        }
 
         foreach (var sum in Accuracy.Sums(depot))
-        {
             Row(csv, depot, sum, null);
-        }
 
         return csv.Bytes();
     }

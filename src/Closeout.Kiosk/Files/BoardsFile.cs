@@ -13,9 +13,7 @@ public static class BoardsFile
         {
             var board = new Board(row.Text("board"), (double)row.Number("weight_lb_per_msf", 0, 10_000, openBelow: true));
             if (row.Has("board") && !boards.TryAdd(board.Name, board))
-            {
                 row.Bad("board", "stands twice", "once");
-            }
         }
 
         return [.. boards.Values];

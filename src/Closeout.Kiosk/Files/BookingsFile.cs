@@ -13,9 +13,7 @@ public static class BookingsFile
         {
             var (date, van, kind, visits) = (row.Date("date"), row.Known("van", vans), row.Code<VisitKind>("visit_kind"), row.Whole("visits", 0, 1_000));
             if (row.IsGood)
-            {
                 bookings.Add(new(date, van, kinds.Find(kind) ?? kind, visits));
-            }
         }
 
         return [.. bookings

@@ -25,14 +25,10 @@ public static class CrewFile
                 row.Has("van") ? row.Known("van", vans) : null,
                 Workdays(row));
             if (technician.Code != default && !known.Add(technician.Code))
-            {
                 row.Bad("technician", "stands twice", "once, whatever the case of its letters");
-            }
 
             if (row.IsGood)
-            {
                 crew.Add(technician);
-            }
         }
 
         return (crew, known);

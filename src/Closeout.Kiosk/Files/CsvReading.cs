@@ -36,9 +36,7 @@ internal sealed class CsvReading
         if (!Next())
         {
             if (!IsCut)
-            {
                 findings.Fault(file, 1, 1, $"the file is empty: found nothing, allowed is a header row with {string.Join(",", columns)}");
-            }
 
             return false;
         }
@@ -55,13 +53,9 @@ internal sealed class CsvReading
         {
             var name = columns.Concat(optional).FirstOrDefault(c => string.Equals(c, cell.Text, StringComparison.OrdinalIgnoreCase));
             if (name is null)
-            {
                 findings.Note(file, cell.Line, cell.Column, $"unknown column {Findings.Quote(cell.Text)} is ignored");
-            }
             else if (!index.TryAdd(name, i))
-            {
                 findings.Fault(file, cell.Line, cell.Column, $"the column stands twice: found {name} again, allowed once");
-            }
         }
 
         foreach (var missing in columns.Where(c => !index.ContainsKey(c)))
@@ -75,9 +69,7 @@ internal sealed class CsvReading
     public IEnumerable<CsvRow> Rows()
     {
         if (begun)
-        {
             throw new InvalidOperationException($"the rows of {file} were read already, and none is kept");
-        }
 
         begun = true;
         using var reader = csv;
@@ -99,9 +91,7 @@ internal sealed class CsvReading
 
             // Told once for its quotes, a row is not read further.
             if (line == misquoted)
-            {
                 continue;
-            }
 
             if (csv.FieldCount != width)
             {
@@ -127,9 +117,7 @@ internal sealed class CsvReading
         try
         {
             if (!csv.Read())
-            {
                 return false;
-            }
         }
         catch (CsvFormatException e)
         {

@@ -41,13 +41,9 @@ public sealed class CsvRow(string file, int line, CsvCell[] cells, IReadOnlyDict
     {
         var text = Raw(column);
         if (text.Length is 0 or > MostText && !(mayBeEmpty && text.Length == 0))
-        {
             Bad(column, "is no short text", $"1 to {MostText} characters");
-        }
         else if (text.Any(c => char.IsControl(c) && c is not ('\t' or '\r' or '\n')))
-        {
             Bad(column, "has a control character", "printable text");
-        }
 
         return text;
     }
@@ -56,9 +52,7 @@ public sealed class CsvRow(string file, int line, CsvCell[] cells, IReadOnlyDict
     {
         var text = Raw(column);
         if (Facts.Code<T>.IsValid(text))
-        {
             return new(text);
-        }
 
         Bad(column, "is no code", "1 to 24 of A-Z a-z 0-9 . _ -");
         return default;
@@ -71,9 +65,7 @@ public sealed class CsvRow(string file, int line, CsvCell[] cells, IReadOnlyDict
         if (code == default || known.Find(code) is not { } spelled)
         {
             if (code != default && known.IsComplete)
-            {
                 Bad(column, $"is not in {known.File}", "a code listed there");
-            }
 
             Doubt(column);
             return default;
@@ -121,9 +113,7 @@ public sealed class CsvRow(string file, int line, CsvCell[] cells, IReadOnlyDict
     public TimeOnly Clock(string column)
     {
         if (!TimeOnly.TryParseExact(Raw(column), "HH:mm", CultureInfo.InvariantCulture, DateTimeStyles.None, out var clock))
-        {
             Bad(column, "is no time of day", "HH:MM, 00:00 to 23:59");
-        }
 
         return clock;
     }
@@ -134,9 +124,7 @@ public sealed class CsvRow(string file, int line, CsvCell[] cells, IReadOnlyDict
     {
         var found = allowed.FirstOrDefault(a => string.Equals(a, Raw(column), StringComparison.OrdinalIgnoreCase));
         if (found is null)
-        {
             Bad(column, "is none of the words allowed", string.Join(", ", allowed));
-        }
 
         return found ?? allowed[0];
     }

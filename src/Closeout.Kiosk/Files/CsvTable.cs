@@ -64,15 +64,11 @@ public sealed class CsvTable
     {
         // The whole at once is quick; byte by byte it is only to find the place.
         if (System.Text.Unicode.Utf8.IsValid(bytes))
-        {
             return null;
-        }
 
         var at = 0;
         while (Rune.DecodeFromUtf8(bytes.AsSpan(at), out _, out var read) == System.Buffers.OperationStatus.Done)
-        {
             at += read;
-        }
 
         return at;
     }

@@ -16,9 +16,7 @@ public sealed class CsvText : IDisposable
     {
         csv = CsvWriter.Create(bytes, Options, leaveOpen: true);
         foreach (var column in columns)
-        {
             csv.WriteField(column);
-        }
 
         csv.EndRecord();
     }

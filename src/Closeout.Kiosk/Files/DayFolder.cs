@@ -29,9 +29,7 @@ public sealed record DayFolder(DayGiven? Given, IReadOnlyList<EveningRow> Evenin
         var past = PastFile.Read(folder, depot?.BusinessDate, vanCodes, itemCodes, kitCodes, findings);
         var evening = EveningFile.Read(folder, steps, new(vanCodes, crewCodes, itemCodes, kitCodes), findings);
         if (findings.AreFaults || depot is null)
-        {
             return new(null, [], findings);
-        }
 
         var setup = new Setup(depot.Settings, items, [.. vans.OrderBy(v => v.Bay)], limits, kit, vanKit, crew, rates, boards);
         return new(

@@ -17,33 +17,23 @@ public sealed record DepotFile(DepotSettings Settings, DateOnly BusinessDate)
     {
         var table = CsvTable.Read(folder, File, required: true, ["setting", "value"], [], findings);
         if (!table.IsThere)
-        {
             return null;
-        }
 
         var rows = new Dictionary<string, CsvRow>(StringComparer.OrdinalIgnoreCase);
         foreach (var row in table.Rows)
         {
             var setting = row.Raw("setting");
             if (!Needed.Concat(Optional).Contains(setting, StringComparer.OrdinalIgnoreCase))
-            {
                 findings.Note(File, row.Line, 1, $"unknown setting {Findings.Quote(setting)} is ignored");
-            }
             else if (!rows.TryAdd(setting, row))
-            {
                 row.Fault("setting", $"stands twice: found {setting} again, allowed once");
-            }
         }
 
         if (!table.IsWhole)
-        {
             return null;
-        }
 
         foreach (var missing in Needed.Where(s => !rows.ContainsKey(s)))
-        {
             findings.Fault(File, 1, 1, $"a setting is missing: found no {missing}, allowed are {string.Join(", ", Needed)}");
-        }
 
         var before = findings.Problems.Count;
         var settings = new DepotSettings(
@@ -72,9 +62,7 @@ public sealed record DepotFile(DepotSettings Settings, DateOnly BusinessDate)
     {
         var named = row.Raw("value").Split(' ', StringSplitOptions.RemoveEmptyEntries);
         if (named.FirstOrDefault(n => WasteStream.All.All(s => s.Code != new Code<WasteStream>(n))) is not null)
-        {
             row.Bad("value", "names a waste stream that is none", string.Join(" ", WasteStream.All.Select(s => s.Code)));
-        }
 
         return [.. WasteStream.All.Select(s => s.Code).Where(c => named.Any(n => c == new Code<WasteStream>(n)))];
     }
@@ -83,9 +71,7 @@ public sealed record DepotFile(DepotSettings Settings, DateOnly BusinessDate)
     {
         var service = row.Number("value", 0, 1, openBelow: true);
         if (service == 1)
-        {
             row.Bad("value", "is no chance that can be kept", "above 0 and below 1");
-        }
 
         return (double)service;
     }

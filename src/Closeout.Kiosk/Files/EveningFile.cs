@@ -25,9 +25,7 @@ public static class EveningFile
             var (van, technician) = (row.Known("van", codes.Vans), row.Known("technician", codes.Crew));
             var word = row.OneOf("step", [.. steps.Select(s => s.Word)]);
             if (!row.IsGood)
-            {
                 continue;
-            }
 
             // An empty field answers the step as a whole: as booked, as expected, none, all there, signed.
             var step = steps.First(s => s.Word == word);
@@ -35,9 +33,7 @@ public static class EveningFile
             var field = step.Fields.First(f => f.Name == name);
             var item = row.Has("item") ? ItemOf(row, field, codes) : "";
             if (row.IsGood)
-            {
                 Value(row, field, item);
-            }
 
             if (row.IsGood)
             {
@@ -71,14 +67,10 @@ public static class EveningFile
     private static void Value(CsvRow row, EveningField field, string item)
     {
         if (item.Length == 0 && field.NeedsItem)
-        {
             row.Bad("item", $"is needed for {field.Name}", field.Item == EveningItem.Part ? string.Join(", ", WalkRound.Parts) : "a code");
-        }
 
         // A part is judged beside what it lacks; of the others nothing is known without their item.
         if (item.Length > 0 || field.Item is EveningItem.None or EveningItem.Part)
-        {
             field.Check(row);
-        }
     }
 }

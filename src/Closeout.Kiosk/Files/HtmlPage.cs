@@ -38,9 +38,7 @@ internal sealed class HtmlPage
     {
         Add(head.Length == 0 ? "<table>" : $"<table>\n<thead><tr>{head}</tr></thead>\n<tbody>");
         foreach (var row in rows)
-        {
             Add($"<tr>{row}</tr>");
-        }
 
         Add(head.Length == 0 ? "</table>" : "</tbody>\n</table>");
     }

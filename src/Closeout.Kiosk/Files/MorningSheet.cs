@@ -38,15 +38,11 @@ public static class MorningSheet
         yield return new("", $"{depot.Setup.Depot.Name}: MORNING SHEET for {Spell.Day(plan.Date)}{Rehearsed(depot)}", IsHeading: true);
         yield return new("", $"as of the evening of {Spell.Day(depot.Date)}; {WallWords.Closed(t.Vans)}");
         foreach (var state in t.Vans)
-        {
             yield return new($"{state.Van.Bay} {state.Van.Code} {state.Van.Name}", WallWords.Morning(state));
-        }
 
         yield return new("", "The depot", IsHeading: true);
         foreach (var (word, sentence) in t.Totals)
-        {
             yield return new(word, sentence);
-        }
 
         foreach (var order in plan.Shelf.Where(s => s.Order.Cartons > 0))
         {
@@ -56,15 +52,11 @@ public static class MorningSheet
         foreach (var van in depot.Setup.Vans)
         {
             foreach (var piece in VanWords.ToBuy(depot, van))
-            {
                 yield return new("Buy", $"{piece} for {van.Code} {van.Name}", Tick: true);
-            }
         }
 
         foreach (var note in Collecting.Notes(depot))
-        {
             yield return new("Ship", note, Tick: true);
-        }
 
         yield return new("", Caution);
     }
@@ -75,9 +67,7 @@ public static class MorningSheet
         var (depot, plan) = (t.Depot, t.Plan);
         yield return new("", $"Bay {van.Bay}  {van.Code} {van.Name}: MORNING SHEET for {Spell.Day(plan.Date)}{Rehearsed(depot)}", IsHeading: true);
         foreach (var (word, sentence) in VanWords.Of(t, van))
-        {
             yield return new(word, sentence);
-        }
 
         var take = StowOrder.ToTake(depot, plan, van.Code);
         yield return new("", take.Count == 0 ? "Nothing to load" : "To load, deepest first", IsHeading: true);
@@ -89,9 +79,7 @@ public static class MorningSheet
 
         yield return new("", "Before it goes out", IsHeading: true);
         foreach (var held in Readiness.Standing(depot, van.Code))
-        {
             yield return new("HELD", $"{held.Reason}: a lead lifts it, or it stays", Tick: true);
-        }
 
         yield return new("", "walked round, lights and tyres looked at, load tied", Tick: true);
         yield return new("", Caution);
@@ -133,9 +121,7 @@ public static class MorningSheet
     {
         var page = new HtmlPage($"{t.Depot.Setup.Depot.Name}, morning sheet for {Spell.Day(t.Plan.Date)}", Style);
         foreach (var lines in t.Depot.Setup.Vans.Select(v => OfVan(t, v)).Prepend(OfDepot(t)))
-        {
             Section(page, [.. lines]);
-        }
 
         return page.End();
     }

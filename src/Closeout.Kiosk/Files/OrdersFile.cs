@@ -14,9 +14,7 @@ public static class OrdersFile
         {
             var order = new Order(row.Known("item", items), row.Whole("cartons", 0, 10_000), row.Date("due"));
             if (row.IsGood)
-            {
                 orders.Add(order);
-            }
         }
 
         return table.IsThere ? orders : null;

@@ -24,9 +24,7 @@ public static class PastFile
         {
             var date = row.Date("date");
             if (row.IsGood && today is { } now && date >= now)
-            {
                 row.Bad("date", "is not past", $"a day before {now:yyyy-MM-dd}");
-            }
 
             var kind = Kinds[row.OneOf("record", [.. Kinds.Keys])];
             if (row.IsGood && Of(row, date, kind, vans, items, kit) is { } record && row.IsGood)
@@ -61,20 +59,14 @@ public static class PastFile
             _ => 0,
         };
         if (kind == PastKind.Collected && row.IsGood && !WasteStream.Of(new(code!)).IsWeighed && amount != Math.Truncate(amount))
-        {
             row.Bad("value", "is no whole number of pieces", "a whole number");
-        }
 
         if (kind == PastKind.Damage && (CardNumber.IsIn(row.Raw("value")) || SocialSecurityNumber.IsIn(row.Raw("value"))))
-        {
             row.Bad("value", "holds what looks like a card number or a social-security number", "words without it");
-        }
 
         var on = kind is PastKind.Expires or PastKind.Tested ? row.Date("value") : (DateOnly?)null;
         if (kind == PastKind.Tested && on > date)
-        {
             row.Bad("value", "is later than the day it was read", $"a day up to {date:yyyy-MM-dd}");
-        }
 
         var text = kind == PastKind.Damage ? row.Text("value") : "";
         return new(date, kind, van, code ?? "", amount, on, text);

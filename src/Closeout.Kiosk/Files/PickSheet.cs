@@ -30,9 +30,7 @@ public static class PickSheet
     {
         var text = new StringBuilder();
         foreach (var line in Lines(t, van))
-        {
             text.Append(Harmless.Line(line).TrimEnd()).Append('\n');
-        }
 
         return text.ToString();
     }
@@ -47,9 +45,7 @@ public static class PickSheet
             page.Add($"<p>{HtmlPage.Safe($"{t.Depot.Setup.Depot.Name}: to load for {Spell.Day(t.Plan.Date)}")}</p>");
             page.Table(Heads, StowOrder.ToTake(t.Depot, t.Plan, van.Code).Select(Row));
             foreach (var line in Below(t, van).Where(b => b.Length > 0))
-            {
                 page.Add($"<p>{HtmlPage.Safe(line)}</p>");
-            }
 
             page.Add("</section>");
         }
@@ -80,9 +76,7 @@ public static class PickSheet
         }
 
         foreach (var line in Below(t, van).SelectMany(b => Cells.Wrap(b, 76).Select((w, i) => i == 0 ? w : "  " + w)))
-        {
             yield return line;
-        }
     }
 
     private static IEnumerable<string> Below(Tonight t, Van van)

@@ -59,13 +59,9 @@ public sealed class Findings
     {
         var before = noted[file] = noted.GetValueOrDefault(file) + 1;
         if (before <= CsvLimits.MostTold)
-        {
             notes.Add(new(file, line, column, Harmless.Line(text)));
-        }
         else if (before == CsvLimits.MostTold + 1)
-        {
             notes.Add(new(file, line, 1, $"{CsvLimits.MostTold} notes were told before; the rest is not told"));
-        }
     }
 
     /// <summary>Text from a file as a sentence can quote it: short, and without anything that steers a terminal.</summary>

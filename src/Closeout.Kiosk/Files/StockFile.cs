@@ -22,19 +22,13 @@ public static class StockFile
             var cartons = Amount(row, "cartons");
             var loose = Amount(row, "loose");
             if (row.Are("place", "loose") && boxed == Place.Shelf && loose > 0)
-            {
                 row.Bad("loose", "on the shelf are sealed cartons only", "0; loose units lie in the bin");
-            }
 
             if (row.Are("place", "cartons") && single == Place.Bin && cartons > 0)
-            {
                 row.Bad("cartons", "in the bin are loose units only", "0; cartons stand on the shelf");
-            }
 
             if (row.Are("place", "item") && !seen.Add((single ?? Place.Shelf, item)))
-            {
                 row.Bad("item", $"stands twice at {row.Raw("place")}", "once");
-            }
 
             if (row.IsGood && byCode.TryGetValue(item, out var known))
             {
@@ -73,8 +67,6 @@ public static class StockFile
     private static void Add(List<Balance> balances, Place? place, Code<Item> item, int units)
     {
         if (place is { } there && units > 0)
-        {
             balances.Add(new(there, item, units));
-        }
     }
 }

@@ -21,14 +21,10 @@ public sealed record UsageFile(IReadOnlyList<DateOnly> Dates, IReadOnlyList<Dail
             var item = row.Has("item") ? row.Known("item", items) : default;
             var units = row.Whole("units");
             if (row.IsGood && item == default && units != 0)
-            {
                 row.Bad("units", "are used of no item", "0, or an item");
-            }
 
             if (!row.IsGood)
-            {
                 continue;
-            }
 
             kinds.Add(kind);
             if (!numbers.TryGetValue((date, van, name), out var visit))
@@ -38,9 +34,7 @@ public sealed record UsageFile(IReadOnlyList<DateOnly> Dates, IReadOnlyList<Dail
             }
 
             if (visits[visit].Kind != kind)
-            {
                 row.Bad("visit_kind", $"changes within visit {Findings.Quote(name)}", visits[visit].Kind.Text);
-            }
 
             if (item != default)
             {

@@ -30,24 +30,16 @@ public static class VansFile
                 row.Number("last_service_mi", 0, 2_000_000),
                 row.Date("last_service_on"));
             if (van.Code == new Code<Van>("shelf") || van.Code == new Code<Van>("bin"))
-            {
                 row.Bad("van", "is a place of its own in stock.csv", "another code");
-            }
 
             if (van.Code != default && !known.Add(van.Code))
-            {
                 row.Bad("van", "stands twice", "once, whatever the case of its letters");
-            }
 
             if (row.Are("bay") && !bays.Add(van.Bay))
-            {
                 row.Bad("bay", "is taken by another van", "each bay once");
-            }
 
             if (row.IsGood)
-            {
                 vans.Add(van);
-            }
         }
 
         return (vans, known);

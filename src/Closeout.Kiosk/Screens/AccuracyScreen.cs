@@ -27,22 +27,16 @@ public sealed record AccuracyScreen(Screen Back, int Top = 0) : Screen
         sheet.Write(2, 1, "priority  promised    kept  lines  within  emptied     used  missed aboard/used", Look.Faint);
         var row = 3;
         foreach (var sum in Accuracy.Sums(depot))
-        {
             Line(sheet, row++, $"{sum.Priority}", depot, sum);
-        }
 
         if (row == 3)
-        {
             sheet.Write(row++, 1, "Nothing yet: the plan of one evening is judged by the close-outs of the next.");
-        }
 
         sheet.Write(++row, 1, "day by day", Look.Faint);
         var days = Accuracy.Of(depot).Reverse().ToList();
         var room = Math.Max(1, sheet.Height - 5 - row);
         foreach (var day in days.Skip(Math.Min(Top, Math.Max(0, days.Count - room))).Take(room))
-        {
             Line(sheet, ++row, string.Create(CultureInfo.InvariantCulture, $"{day.Date:MM-dd} {day.Priority}"), depot, day);
-        }
 
         sheet.Write(sheet.Height - 3, 1, "emptied: nothing was left, so demand may have been more than anybody saw.", Look.Faint);
         sheet.Write(sheet.Height - 2, 1, "missed: units demanded beyond what was aboard that morning, as visits report.", Look.Faint);

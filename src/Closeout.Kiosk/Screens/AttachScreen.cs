@@ -41,9 +41,7 @@ public sealed record AttachScreen(Code<Van> Van, CloseoutScreen Back, Form Form)
         sheet.Write(8, 3, "No faces, no house numbers, no cards: only the van.", Look.Faint);
         var room = Math.Max(0, sheet.Height - 13);
         foreach (var (row, photo) in photos.TakeLast(room).Index())
-        {
             sheet.Write(10 + row, 3, $"{photo.Name}, {photo.Bytes} bytes", Look.Plain, sheet.Width - 4);
-        }
     }
 }
 
@@ -62,9 +60,7 @@ public sealed record AttachAct(Code<Van> Van, string Path) : Act
             if (found.Count == 1 || known.Add(taken.Sha256))
             {
                 if (desk.Record(new AttachPhoto(Van, taken.Sha256, taken.Name, taken.Bytes)) is { } refusal)
-                {
                     return new(from, refusal.Text);
-                }
 
                 there++;
             }

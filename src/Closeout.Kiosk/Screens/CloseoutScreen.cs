@@ -28,9 +28,7 @@ public sealed record CloseoutScreen(Question Question, Screen Back) : Screen
         var (depot, q) = (scene.Depot, Question);
         var own = Page.Keys(depot, q).Select(k => new Binding(k.Keys, k.Line, key => After(depot, k.Do(key))) { Row = k.Row }).ToList();
         if (q.Find is not null)
-        {
             return [.. own, HelpKey(null)];
-        }
 
         var (isClosed, isSignOff) = (q.At == Step.Closed, q.At == Step.SignOff);
         string? Unless(bool told, string line) => told ? null : line;
@@ -39,9 +37,7 @@ public sealed record CloseoutScreen(Question Question, Screen Back) : Screen
         Binding change = new(Keys.PageUp, isSignOff ? "change something" : null, _ => Stepped(depot, -1)) { Row = 1 };
         Binding escape = new(Keys.Escape, q.IsReport ? "do not report" : isClosed ? "back to the wall" : "leave (all is kept)", _ => Page.Escaped(depot, depot.Shift(Van)!, q) is { } before ? this with { Question = before } : Back.Choosing(depot, Van));
         if (isClosed)
-        {
             return [HelpKey(), escape];
-        }
 
         return
         [
@@ -94,17 +90,13 @@ public sealed record CloseoutScreen(Question Question, Screen Back) : Screen
         Frame.Head(sheet, depot, $"{van.Code} {van.Name}  {shift.Technician}", Spell.Clock(scene.Now));
         var (bottom, isWide) = (sheet.Height - 4, sheet.Width >= WideFrom);
         if (isWide)
-        {
             StepList.Draw(sheet, CardAt, sheet.Width - WideCard - 2, bottom, depot, shift, Question);
-        }
 
         TallyCard.Draw(sheet, isWide ? sheet.Width - WideCard - 1 : CardAt, bottom, depot, shift);
         var steps = ShiftFlow.Asked(shift.WeeklyDue);
         sheet.Write(1, 1, Page.Title(depot, shift, Question), Look.Strong, 32);
         if (!shift.IsClosed)
-        {
             sheet.Write(1, 34, $"step {steps.TakeWhile(s => s != Question.At).Count() + 1} of {steps.Count}", Look.Plain, 13);
-        }
 
         Page.Draw(sheet, depot, shift, Question);
         sheet.Write(sheet.Height - 3, 1, Page.Caution, Look.Faint);
@@ -119,9 +111,7 @@ public sealed record CloseoutScreen(Question Question, Screen Back) : Screen
     private Reply Give(Depot depot, Answer answer)
     {
         if (answer.Missing is { } missing)
-        {
             return Reply.Lacks(this, answer.Field, missing);
-        }
 
         var sure = answer.Commands.Select(c => c.Equals(Question.Doubted) && c is IAskedAgain again ? again.Surely() : c).ToList();
         var (commands, otherwise) = Page.Give(depot, Question, sure);
@@ -141,9 +131,7 @@ public sealed record CloseoutScreen(Question Question, Screen Back) : Screen
         var steps = ShiftFlow.Asked(shift.WeeklyDue).Where(t => t <= shift.Step).ToList();
         var to = steps.IndexOf(Question.At) + by;
         if (shift.IsClosed || to < 0 || to >= steps.Count)
-        {
             return this;
-        }
 
         var first = steps[to] == Step.Leftovers && shift.Step > Step.Leftovers ? Leftovers.ToCount(depot, shift).Select(i => (Code<Item>?)i.Code).FirstOrDefault() : null;
         return this with { Question = StepPages.Of(steps[to]).Ask(depot, shift, first) };

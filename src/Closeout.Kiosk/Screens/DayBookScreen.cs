@@ -62,9 +62,7 @@ public sealed record DayBookScreen(Screen Back, IReadOnlyList<(Recorded Recorded
         }
 
         foreach (var (row, text) in whole.Index())
-        {
             sheet.Write(sheet.Height - 2 - below + row, 1, text);
-        }
 
         var column = sheet.Write(sheet.Height - 2, 1, "Only: ");
         sheet.Write(sheet.Height - 2, column, $"[{Filter.PadRight(LongestFilter)}]", Look.Field);

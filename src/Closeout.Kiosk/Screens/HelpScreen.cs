@@ -23,8 +23,6 @@ public sealed record HelpScreen(Screen Back) : Screen
         Frame.Head(sheet, scene.Depot, "HELP", "");
         var row = 2;
         foreach (var line in Back.Help(scene).SelectMany(l => l.Length == 0 ? [""] : Cells.Wrap(l, sheet.Width - 4)))
-        {
             sheet.Write(row++, 2, line);
-        }
     }
 }

@@ -45,14 +45,10 @@ public sealed class KioskSession(Desk desk, Archive archive, Attachments attachm
     {
         var typed = string.Join(' ', string.Concat(text.Select(c => char.IsControl(c) ? '\n' : c)).Split('\n', StringSplitOptions.RemoveEmptyEntries));
         foreach (var c in typed.Where(c => !char.IsSurrogate(c)).Take(MostPasted))
-        {
             Press(new(Parts.Press.Character, c), mayAct: false);
-        }
 
         if (typed.Any(char.IsSurrogate))
-        {
             Press(new(Parts.Press.Beyond));
-        }
     }
 
     /// <summary>Takes in what other programs wrote. True when the screen shows something else than when it was shown last.</summary>
@@ -64,9 +60,7 @@ public sealed class KioskSession(Desk desk, Archive archive, Attachments attachm
         {
             Model = gate.Rested(Model);
             if (desk.Refresh())
-            {
                 Model = Settled(Model);
-            }
         }
         catch (BookException e) when (Model.Said != e.Message)
         {
@@ -104,9 +98,7 @@ public sealed class KioskSession(Desk desk, Archive archive, Attachments attachm
         try
         {
             if (mayAct && reply.Act is { } act)
-            {
                 Do(act);
-            }
 
             Model = Settled(Model);
             Sit();
@@ -118,9 +110,7 @@ public sealed class KioskSession(Desk desk, Archive archive, Attachments attachm
 
         // Nobody looks into the folder of torn lines unless told.
         if (desk.SetAside() is { Length: > 0 } torn)
-        {
             Model = Model with { Said = Model.Said.Length == 0 ? torn : $"{Model.Said} {torn}" };
-        }
     }
 
     /// <summary>The keys that every screen has, and the screen's own.</summary>
@@ -146,34 +136,24 @@ public sealed class KioskSession(Desk desk, Archive archive, Attachments attachm
         var passed = gate.Pass(Model.Screen, act);
         Model = new(passed.Screen, passed.Said);
         if (passed.Act is not { } allowed)
-        {
             return;
-        }
 
         var reply = allowed.Do(world, Model.Screen);
         Model = new(reply.Screen, reply.Said);
         if (allowed is { IsSignature: true, By: { } signer })
-        {
             gate.Signed(signer);
-        }
     }
 
     /// <summary>An open close-out is walked at one kiosk: the second is told who has it.</summary>
     private void Sit()
     {
         if (seats is null)
-        {
             return;
-        }
 
         if (Model.Screen.Walks(desk.Depot) is not { } van)
-        {
             seats.Leave();
-        }
         else if (seats.Take(van, desk.Now) is { } holder)
-        {
             Model = new(new WallScreen().Choosing(desk.Depot, van), world.WalkedAt(van, holder));
-        }
     }
 
     /// <summary>Other programs may change the set-up or open the next page under a screen: where it has nothing to show any more, the bay wall.</summary>
@@ -185,9 +165,7 @@ public sealed class KioskSession(Desk desk, Archive archive, Attachments attachm
     private void TellOfBackup()
     {
         if (Model.Said.Length == 0 && daily?.Failure() is { Length: > 0 } failure)
-        {
             Model = Model with { Said = failure };
-        }
     }
 
     /// <summary>Compared by what it is, not by what it holds: that takes no time.</summary>

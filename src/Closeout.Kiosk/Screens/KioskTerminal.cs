@@ -95,9 +95,7 @@ public static class KioskTerminal
     private static void WatchTerminal(TerminalInput input) => new Thread(() =>
     {
         while (input.IsThere)
-        {
             Thread.Sleep(TimeSpan.FromSeconds(1));
-        }
 
         Environment.Exit(128 + HangUp);
     }) { IsBackground = true }.Start();
@@ -110,9 +108,7 @@ public static class KioskTerminal
         app.Iteration += (_, _) =>
         {
             if (since.Elapsed > Awake)
-            {
                 input.Wait(Nap);
-            }
         };
     }
 
@@ -124,9 +120,7 @@ public static class KioskTerminal
         {
             var now = app.Driver?.GetCursor();
             if (Equals(now, last))
-            {
                 app.Driver?.SetCursorNeedsUpdate(false);
-            }
 
             last = now;
         };

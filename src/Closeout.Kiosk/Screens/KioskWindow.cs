@@ -31,9 +31,7 @@ public sealed class KioskWindow : Runnable
     public void Tick()
     {
         if (session.Refresh())
-        {
             SetNeedsDraw();
-        }
     }
 
     /// <summary>The loop draws once a key is done with; what takes long says so before.</summary>
@@ -50,9 +48,7 @@ public sealed class KioskWindow : Runnable
         {
             session.Press(stroke);
             if (session.IsDone)
-            {
                 App!.RequestStop(this);
-            }
 
             SetNeedsDraw();
         }
@@ -91,9 +87,7 @@ public sealed class KioskWindow : Runnable
             ? new Cursor { Position = ViewportToScreen(new System.Drawing.Point(at.Column, at.Row)), Style = CursorStyle.BlinkingBar }
             : new Cursor { Position = null };
         if (!Equals(caret, Cursor))
-        {
             Cursor = caret;
-        }
 
         return true;
     }
@@ -101,15 +95,11 @@ public sealed class KioskWindow : Runnable
     private static Keystroke? Translate(Key key)
     {
         if (key == Key.Q.WithCtrl || key == Key.C.WithCtrl)
-        {
             return new(Press.Quit);
-        }
 
         var named = Named(key);
         if (named is { } press)
-        {
             return new(press);
-        }
 
         return key.IsCtrl || key.IsAlt ? null : key.AsRune.Value switch
         {

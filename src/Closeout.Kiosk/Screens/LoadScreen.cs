@@ -59,9 +59,7 @@ public sealed record LoadScreen(Code<Van> Van, Form Form, Screen Back) : Screen
             : "Deepest first. Type what you really took; only this moves stock in the book.", Look.Faint);
         var row = 2;
         foreach (var line in Cells.Wrap("Weight: " + WeightWords.Of(depot.Setup.Units, weight), sheet.Width - 2))
-        {
             sheet.Write(row++, 1, line);
-        }
 
         var room = Math.Max(1, sheet.Height - 5 - row);
         FormView.Draw(sheet, row + 1, 1, form, FormView.Top(form, room), room, 34, sheet.Width - 2);

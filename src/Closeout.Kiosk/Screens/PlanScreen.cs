@@ -59,14 +59,10 @@ public sealed record PlanScreen(Screen Back, int Selected = 0, string Filter = "
         var at = Math.Clamp(Selected, 0, Math.Max(0, lines.Count - 1));
         var top = Math.Clamp(at - room / 2, 0, Math.Max(0, lines.Count - room));
         for (var i = 0; i < room && top + i < lines.Count; i++)
-        {
             Line(sheet, 3 + i, lines[top + i], top + i == at);
-        }
 
         foreach (var (i, line) in below.Index())
-        {
             sheet.Write(sheet.Height - 3 - below.Count + i, 1, line);
-        }
 
         var more = lines.Count - top - room;
         sheet.Write(sheet.Height - 3, 1, more > 0 ? $"{Spell.Count(more, "line", "lines")} below" : "end of the list", Look.Faint);
@@ -91,9 +87,7 @@ public sealed record PlanScreen(Screen Back, int Selected = 0, string Filter = "
         var from = $"{l.Sealed,6} {l.FromBin,4} {l.FromOpened,4} {(l.Short > 0 ? $"{l.Short,6}" : "      ")}{(l.Provisional ? " ?" : "  ")}";
         sheet.Write(row, 29, $"{l.Aboard,6} {l.Target.Units,6} {Target.Words(l.Target.Basis),-7}{l.Need,4} {from}", look);
         if (sheet.Width >= Wide)
-        {
             sheet.Write(row, 82, l.Item.Description, Look.Faint);
-        }
     }
 
     /// <summary>What somebody must see to: provisional vans, kit to bring, what to buy.</summary>

@@ -84,9 +84,7 @@ public sealed record WallScreen(int Selected = 0, string Typed = "") : Screen
 
         var at = sheet.Height - 3 - totals.Count - detail.Count;
         foreach (var line in detail.Concat(totals))
-        {
             sheet.Write(at++, 1, line);
-        }
 
         var column = sheet.Write(sheet.Height - 2, 1, "Van to open: ");
         sheet.Write(sheet.Height - 2, column, $"[{Typed.PadRight(8)}]", Look.Field);
@@ -113,9 +111,7 @@ public sealed record WallScreen(int Selected = 0, string Typed = "") : Screen
     private Reply Typing(Depot depot, char character)
     {
         if (Typed.Length >= LongestCode || !Code<Van>.IsValid(character.ToString()))
-        {
             return this;
-        }
 
         var typed = Typed + character;
         var fits = depot.Setup.Vans.Index().Where(v => v.Item.Code.Text.StartsWith(typed, StringComparison.OrdinalIgnoreCase));
@@ -126,9 +122,7 @@ public sealed record WallScreen(int Selected = 0, string Typed = "") : Screen
     {
         var typed = Code<Van>.IsValid(Typed) ? new Code<Van>(Typed) : default;
         if (Typed.Length > 0 && depot.Setup.Find(typed) is null)
-        {
             return new(this with { Typed = "" }, Refusal.NoSuchVan(typed).Text);
-        }
 
         var van = Typed.Length > 0 ? depot.Setup.Find(typed)! : depot.Setup.Vans[Math.Min(Selected, depot.Setup.Vans.Count - 1)];
         return depot.Shift(van.Code) is null

@@ -38,9 +38,7 @@ public sealed record WhoScreen(Code<Van> Van, Form Form, Screen Back) : Screen
         sheet.Write(5, 3, "Who closes it out?");
         FormView.Draw(sheet, 7, 3, Form, 0, 1, 22);
         if (Code<Technician>.IsValid(code) && setup.Find(new Code<Technician>(code)) is { } who)
-        {
             sheet.Write(9, 3, who.Name + (who.IsLead ? ", lead" : ""));
-        }
 
         sheet.Write(sheet.Height - 4, 3, "Engine off, brake set, keys out. Watch for traffic and for vans that back up.", Look.Faint);
     }

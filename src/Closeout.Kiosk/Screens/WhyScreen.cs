@@ -34,15 +34,11 @@ public sealed record WhyScreen(Screen Back, Code<Van> Van, Code<Item> Item) : Sc
         {
             sheet.Write(row, 1, heading, Look.Faint);
             foreach (var text in Cells.Wrap(sentence, sheet.Width - 12))
-            {
                 sheet.Write(row++, 10, text);
-            }
         }
 
         if (line.Demand.Spread != Spread.None)
-        {
             Bars(sheet, row + 1, line);
-        }
     }
 
     private RestockLine? Line(Scene scene) => scene.Tonight.Plan.Lines.FirstOrDefault(l => l.Van.Code == Van && l.Item.Code == Item);

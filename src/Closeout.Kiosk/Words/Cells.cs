@@ -20,15 +20,11 @@ public static class Cells
     public static string Cut(string text, int columns)
     {
         if (Count(text) <= columns)
-        {
             return text;
-        }
 
         var (cut, left) = (new StringBuilder(), columns - 1);
         foreach (var grapheme in Graphemes(Harmless.Line(text)).TakeWhile(g => (left -= Count(g)) >= 0))
-        {
             cut.Append(grapheme);
-        }
 
         return columns > 0 ? cut.Append('…').ToString() : "";
     }
@@ -70,17 +66,13 @@ public static class Cells
     private static IReadOnlyList<string> Pieces(string word, int columns)
     {
         if (columns < 2 || Count(word) <= columns)
-        {
             return [word];
-        }
 
         var pieces = new List<string> { "" };
         foreach (var grapheme in Graphemes(word))
         {
             if (Count(pieces[^1]) + Count(grapheme) > columns)
-            {
                 pieces.Add("");
-            }
 
             pieces[^1] += grapheme;
         }

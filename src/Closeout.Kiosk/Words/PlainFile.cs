@@ -28,9 +28,7 @@ internal static partial class PlainFile
         using var file = Open(path);
         var length = file.Length;
         if (length > most)
-        {
             throw new IOException($"{length} bytes");
-        }
 
         // As long as it says and no longer: a file that grows meanwhile is read as it was.
         var bytes = new byte[length];
@@ -45,9 +43,7 @@ internal static partial class PlainFile
     public static FileStream Open(string path)
     {
         if (Directory.Exists(path))
-        {
             throw new NoPlainFileException("a folder");
-        }
 
         Refuse(path);
         return new(path, FileMode.Open, FileAccess.Read, FileShare.Read | FileShare.Delete);
@@ -58,17 +54,13 @@ internal static partial class PlainFile
     public static void Refuse(string path)
     {
         if (OperatingSystem.IsWindows())
-        {
             return;
-        }
 
         if (OperatingSystem.IsLinux())
         {
             var told = new byte[StatSize];
             if (Stat(AtCurrentFolder, path, 0, ModeAsked, told) == 0 && (BitConverter.ToUInt16(told, ModeAt) & KindOfFile) != Regular)
-            {
                 throw new NoPlainFileException("a pipe or a device, and no file");
-            }
 
             return;
         }
@@ -82,9 +74,7 @@ internal static partial class PlainFile
 
         using var file = new Microsoft.Win32.SafeHandles.SafeFileHandle(opened, ownsHandle: true);
         if (!IsPlain(file))
-        {
             throw new NoPlainFileException("a pipe or a device, and no file");
-        }
     }
 
     /// <summary>Pipes and terminals have no places; devices have, and give more than their length of nothing.</summary>

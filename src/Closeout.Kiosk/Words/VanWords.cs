@@ -13,9 +13,7 @@ public static class VanWords
         var (depot, plan, state) = (t.Depot, t.Plan, t.Van(van.Code));
         yield return ("Morning", Readiness.Words(state.Morning));
         foreach (var hold in Readiness.Standing(depot, van.Code))
-        {
             yield return ("HELD", $"{hold.Reason}, since {hold.Since:yyyy-MM-dd}");
-        }
 
         yield return ("Evening", WallWords.Where(depot, state, null) + (state.With is { } with ? $", with {with}" : ""));
         foreach (var incident in Incidents.Open(depot, van.Code))
@@ -29,9 +27,7 @@ public static class VanWords
         }
 
         foreach (var due in WhatIsDue(depot, van))
-        {
             yield return ("Due", due);
-        }
 
         if (DrivingHabit.Of(depot, van.Code) is { } habit)
         {
@@ -39,14 +35,10 @@ public static class VanWords
         }
 
         if (FuelEconomy.Of(depot, van.Code) is { } economy)
-        {
             yield return ("Fuel", $"takes {van.Fuel}; {economy.Words(depot.Setup.Units)}");
-        }
 
         if (depot.Shift(van.Code) is { Photos.Count: > 0 and var photos })
-        {
             yield return ("Pictures", Spell.Count(photos, "picture", "pictures") + " attached tonight");
-        }
 
         var toTake = plan.Lines.Where(l => l.Van == van && l.Units > 0).ToList();
         var shorts = plan.Lines.Where(l => l.Van == van && l.Short > 0).Select(l => $"{l.Item.Code} {l.Short}").ToList();
@@ -72,9 +64,7 @@ public static class VanWords
 
         dues.AddRange(KitCheck.Dates(depot, van.Code).Select(d => (d.On, d.Words(depot.Date))));
         foreach (var (_, words) in dues.OrderBy(d => d.On))
-        {
             yield return words;
-        }
 
         yield return Readiness.WeeklyCheckedOn(depot, van.Code) is { } last
             ? string.Create(CultureInfo.InvariantCulture, $"weekly check, last {last:yyyy-MM-dd}")

@@ -24,9 +24,7 @@ public static class WallText
 
         Line(text, "");
         foreach (var (word, sentence) in t.Totals)
-        {
             Hanging(text, word.PadRight(11), 11, sentence);
-        }
 
         return text.ToString();
     }

@@ -41,25 +41,17 @@ public static class WallWords
             .SelectMany(v => KitCheck.MissingOf(depot, v.Code).Select(m => $"{v.Code} {m.Piece.Description} {m.Missing}"))
             .ToList();
         if (kit.Count > 0)
-        {
             yield return ("Kit", "to bring or buy: " + string.Join(", ", kit));
-        }
 
         foreach (var note in Collecting.Notes(depot))
-        {
             yield return ("Waste", note);
-        }
 
         if (LostBoxes.Words(depot, [.. LostBoxes.OfDepot(depot)]) is { } boxes)
-        {
             yield return ("Boxes", $"{boxes} of cartons opened at the depot");
-        }
 
         var gaps = depot.Setup.Vans.SelectMany(v => Readiness.Gaps(depot.Shift(v.Code)).Select(g => $"{v.Code} {g.Item} {g.Gap}")).ToList();
         if (gaps.Count > 0)
-        {
             yield return ("Gaps", "book less count: " + string.Join(", ", gaps));
-        }
     }
 
     public static string Closed(IReadOnlyList<VanState> vans) => $"{vans.Count(v => v.Shift?.IsClosed ?? false)} of {vans.Count} closed";
@@ -74,9 +66,7 @@ public static class WallWords
     private static int? Late(Depot depot, DateTimeOffset? now)
     {
         if (now is not { } moment)
-        {
             return null;
-        }
 
         var minutes = (int)(moment.DateTime - depot.Date.ToDateTime(depot.Setup.Depot.ShiftEnd)).TotalMinutes;
         return minutes is > 0 and < 24 * 60 ? minutes : null;
@@ -88,9 +78,7 @@ public static class WallWords
         var shortItems = plan.Lines.Where(l => l.Short > 0).Select(l => l.Item.Code).Distinct().Order().ToList();
         parts.Add(shortItems.Count == 0 ? "nothing short" : $"{Spell.Count(shortItems.Count, "item", "items")} short ({string.Join(", ", shortItems)})");
         if (WeightWords.Short(plan) is { } weight)
-        {
             parts.Add(weight);
-        }
 
         var provisional = plan.Lines.Where(l => l.Provisional).ToList();
         if (provisional.Count > 0)

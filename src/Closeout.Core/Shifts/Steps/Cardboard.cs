@@ -23,9 +23,7 @@ public sealed record CountStream(Code<Van> Van, Code<WasteStream> Stream, decima
     protected override Decision Decide(Depot depot, Shift shift)
     {
         if (WasteStream.Find(Stream) is not { } stream || !depot.Setup.Depot.Streams.Contains(stream.Code))
-        {
             return Refusal.StreamIsOff(Stream, depot.Setup.Depot.Streams);
-        }
 
         if (Amount is < 0 or > Refusal.MostAtOnce || (!stream.IsWeighed && Amount != Math.Truncate(Amount)))
         {

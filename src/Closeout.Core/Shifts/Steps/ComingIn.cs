@@ -11,14 +11,10 @@ public sealed record ComeIn(Code<Van> Van, Code<Technician> Technician) : IComma
     public Decision Decide(Depot depot)
     {
         if (depot.Setup.Find(Van) is not { } van)
-        {
             return Refusal.NoSuchVan(Van);
-        }
 
         if (depot.Shift(van.Code) is { } shift)
-        {
             return Refusal.AlreadyIn(van, shift);
-        }
 
         return depot.Setup.Find(Technician) is { } technician
             ? new VanCameIn(van.Code, technician.Code, IsWeeklyDue(depot, van, technician), SpotCount.Choose(depot, van.Code))

@@ -17,14 +17,10 @@ public sealed record CountKit(Code<Van> Van, Code<KitPiece> Piece, int? Count, D
     protected override Decision Decide(Depot depot, Shift shift)
     {
         if (depot.Setup.Find(Piece) is not { } piece)
-        {
             return Refusal.NoSuchPiece(Piece);
-        }
 
         if (TestedOn is { } tested && tested > depot.Date)
-        {
             return Refusal.DateAhead($"The last test of {piece.Description}", tested, depot.Date) with { About = "tested" };
-        }
 
         var required = depot.Setup.Required(shift.Van, piece);
         var count = Count ?? required;

@@ -22,23 +22,17 @@ public sealed record CountLeftover(
     protected override Decision Decide(Depot depot, Shift shift)
     {
         if (depot.Setup.Find(Item) is not { } item)
-        {
             return Refusal.NoSuchItem(Item);
-        }
 
         var before = Leftovers.BeforeOf(shift, item);
         var count = new LeftoverCount(Sealed ?? before.Sealed, Bin, Kept);
         if (NotPossible(item, count) is { } refused)
-        {
             return refused;
-        }
 
         var installed = Installed ?? depot.Reported(shift.Van, item.Code);
         var used = Counting.Used(before, count, item.UnitsPerCarton);
         if (used < 0 && !Sure)
-        {
             return AboveTheBook(shift, item, before, count, Counting.Gap(used, installed));
-        }
 
         var first = shift.Counts.TryGetValue(item.Code, out var old)
             ? Counting.Moves(shift.Van, item, before, old.Count, old.Installed)

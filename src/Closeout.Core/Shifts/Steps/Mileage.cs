@@ -24,9 +24,7 @@ public sealed record LogMileage(Code<Van> Van, decimal? EndMi, decimal? FuelGal 
         var (start, units) = (depot.Van(shift.Van).OdometerMi, depot.Setup.Units);
         var end = EndMi ?? shift.Mileage?.EndMi ?? start;
         if ((Given.Range("The odometer", end, 0, Refusal.MostMiles, "odometer") ?? NoFill() ?? NoGrade()) is { } refused)
-        {
             return refused;
-        }
 
         if (units.Metric && units.Distance(end) == units.Distance(start))
         {

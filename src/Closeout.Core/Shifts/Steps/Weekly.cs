@@ -15,14 +15,10 @@ public sealed record CheckWeekly(
     protected override Decision Decide(Depot depot, Shift shift)
     {
         if (OilChangedOn is { } oil && oil > depot.Date)
-        {
             return Refusal.DateAhead("The last oil change", oil, depot.Date) with { About = "oil" };
-        }
 
         if (Given.Range("Photos", Photos, 0, Refusal.MostAtOnce, "photos") is { } refused)
-        {
             return refused;
-        }
 
         var told = shift.Damages.Select(d => WalkRound.Find(d.Zone)).OfType<string>().ToHashSet();
         return (NotInOrder ?? []).FirstOrDefault(p => WalkRound.Find(p) is not { } known || !told.Contains(known)) is { } part

@@ -21,21 +21,15 @@ public sealed record CloseForAct(SignFor Sign) : Act
     {
         var desk = world.Desk;
         if (world.Seats?.Take(Sign.Van, desk.Now) is { } holder)
-        {
             return new("walked-elsewhere", world.WalkedAt(Sign.Van, holder));
-        }
 
         if ((Sign.NotAllowed(desk.Depot) ?? ComeIn(world)) is { } refused)
-        {
             return refused;
-        }
 
         while (desk.Depot.Shift(Sign.Van) is { Step: < Step.SignOff } shift)
         {
             if (desk.Record(StepPages.Of(shift.Step).Unchanged(Sign.Van)) is { } refusal)
-            {
                 return refusal;
-            }
         }
 
         return desk.Record(Sign);

@@ -29,14 +29,10 @@ public sealed record EndDayAct(EndDay Command) : Act
     {
         var vans = world.Desk.Depot.Setup.Vans;
         if (vans.Select(v => world.Elsewhere(v.Code)).FirstOrDefault(w => w is not null) is { } walked)
-        {
             return new(from, walked);
-        }
 
         if (world.Desk.EndDay(Command) is { } refused)
-        {
             return from.Refused(world.Scene, Command, refused);
-        }
 
         var depot = world.Desk.Depot;
         var back = ((FormScreen)from).Back.Choosing(depot, depot.Setup.Vans[0].Code);

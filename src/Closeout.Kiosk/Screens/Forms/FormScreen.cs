@@ -22,9 +22,7 @@ public sealed record FormScreen(DeskForm Kind, Form Form, Screen Back, Code<Van>
         var other = Kind.Other;
         List<Binding> bindings = [new(Keys.Enter, other is null ? "next, and record at the last" : "next, record at the last", _ => Enter(scene))];
         if (other is { } o)
-        {
             bindings.Add(new(Keys.F(5), o.Line, _ => Of(o.Form(), scene, Back, Van, Item, Person)));
-        }
 
         bindings.AddRange([
             new(Keys.Up, other is null ? "back" : null, _ => this with { Form = Form.Move(-1) }),
@@ -59,9 +57,7 @@ public sealed record FormScreen(DeskForm Kind, Form Form, Screen Back, Code<Van>
         Frame.Head(sheet, scene.Depot, Kind.Title, Kind.Right(scene.Tonight));
         var row = 2;
         foreach (var line in Kind.About(Filled(scene)).SelectMany(a => Cells.Wrap(a, sheet.Width - 4)))
-        {
             sheet.Write(row++, 2, line);
-        }
 
         FormView.Draw(sheet, row + 1, 2, Form, 0, Form.Fields.Count, Labels, sheet.Width - 2);
     }
@@ -76,9 +72,7 @@ public sealed record FormScreen(DeskForm Kind, Form Form, Screen Back, Code<Van>
     private Reply Enter(Scene scene)
     {
         if (!Form.IsLast)
-        {
             return Onward(scene, mayBeEmpty: false);
-        }
 
         var filled = Filled(scene);
         if (Form.Fields.Select(f => (f.Name, Wrong: f.Wrong(scene.Depot))).FirstOrDefault(f => f.Wrong is not null) is { Wrong: { } wrong } first)

@@ -78,9 +78,7 @@ public static class StockForms
     private static IEnumerable<string> Known(Filled f, string otherwise)
     {
         if (f.Code<Item>("item") is not { } code || f.Depot.Setup.Find(code) is not { } item)
-        {
             return [otherwise];
-        }
 
         var stock = f.Depot.Stock;
         var shelf = stock.Ledger.Units(Place.Shelf, item.Code) / item.UnitsPerCarton;

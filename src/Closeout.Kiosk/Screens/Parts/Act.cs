@@ -46,9 +46,7 @@ public sealed record RecordAct(IReadOnlyList<ICommand> Commands, string Done = "
         foreach (var command in Commands)
         {
             if (world.Desk.Record(command) is { } refusal)
-            {
                 return from.Refused(world.Scene, command, refusal);
-            }
         }
 
         return from.Recorded(world.Scene, Commands, Done);

@@ -23,9 +23,7 @@ public static class FormView
             sheet.Write(row, at, $"[{text}]", here ? Look.Field : Look.Plain);
             sheet.Write(row, at + width + 3, field.After, Look.Faint);
             if (here)
-            {
                 sheet.Caret = (row, at + 1 + caret);
-            }
         }
     }
 

@@ -27,9 +27,7 @@ public static class Frame
     public static void Say(Sheet sheet, string said)
     {
         if (said.Length == 0)
-        {
             return;
-        }
 
         var lines = Cells.Wrap(said, sheet.Width - 6);
         for (var i = 0; i < lines.Count; i++)

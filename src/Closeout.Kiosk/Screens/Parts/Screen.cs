@@ -46,9 +46,7 @@ public abstract record Screen
         var (sheet, keys) = (new Sheet(width, height), Bindings(scene));
         Draw(sheet, scene);
         for (var row = 0; row <= keys.Max(k => k.Row); row++)
-        {
             sheet.Write(sheet.Height - 1 - row, 1, Binding.Told(keys, row, KeyColumns), Look.Strong, sheet.Width - 2);
-        }
 
         Frame.Say(sheet, scene.Said);
         return sheet;

@@ -25,9 +25,7 @@ public sealed class Sheet
         for (var row = 0; row < Height; row++)
         {
             for (var column = 0; column < Width; column++)
-            {
                 cells[row, column] = " ";
-            }
         }
     }
 
@@ -44,17 +42,13 @@ public sealed class Sheet
     {
         var edge = (int)Math.Min(Width, (long)column + most);
         if (row < 0 || row >= Height)
-        {
             return column;
-        }
 
         foreach (var grapheme in Cells.Graphemes(Harmless.Line(text)))
         {
             var columns = Cells.Width(grapheme);
             if (column + columns > edge)
-            {
                 break;
-            }
 
             for (var cell = 0; cell < columns && column >= 0; cell++)
             {
@@ -79,9 +73,7 @@ public sealed class Sheet
             var text = new StringBuilder();
             var at = start;
             for (; at < Width && looks[row, at] == looks[row, start]; at++)
-            {
                 text.Append(cells[row, at]);
-            }
 
             yield return (start, text.ToString(), looks[row, start]);
             start = at;
@@ -93,9 +85,7 @@ public sealed class Sheet
     {
         var text = new StringBuilder();
         for (var row = 0; row < Height; row++)
-        {
             text.Append(string.Concat(Runs(row).Select(r => r.Text)).TrimEnd()).Append('\n');
-        }
 
         return text.ToString();
     }

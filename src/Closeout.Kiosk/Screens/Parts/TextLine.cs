@@ -42,20 +42,14 @@ public readonly record struct TextLine(string Text, int Caret)
         var pieces = Pieces;
         var (start, seen) = (Math.Min(Caret, Math.Max(0, pieces.Count - 1)), 0);
         for (var at = start; at >= 0 && (seen += Cells.Count(pieces.ElementAtOrDefault(at) ?? "")) <= columns; at--)
-        {
             start = at;
-        }
 
         if (pieces.Sum(Cells.Count) <= columns)
-        {
             start = 0;
-        }
 
         var (shown, width) = ("", 0);
         foreach (var piece in pieces.Skip(start).TakeWhile(p => width + Cells.Count(p) <= columns))
-        {
             (shown, width) = (shown + piece, width + Cells.Count(piece));
-        }
 
         var before = pieces.Take(Caret).Skip(start).Sum(Cells.Count);
         return (shown + new string(' ', columns - width), Math.Clamp(before, 0, Math.Max(0, columns - 1)));
@@ -71,14 +65,10 @@ public readonly record struct TextLine(string Text, int Caret)
     {
         var (pieces, at) = (Pieces, Caret);
         while (at > 0 && pieces[at - 1] == " ")
-        {
             at--;
-        }
 
         while (at > 0 && pieces[at - 1] != " ")
-        {
             at--;
-        }
 
         return at;
     }
@@ -87,14 +77,10 @@ public readonly record struct TextLine(string Text, int Caret)
     {
         var (pieces, at) = (Pieces, Caret);
         while (at < pieces.Count && pieces[at] != " ")
-        {
             at++;
-        }
 
         while (at < pieces.Count && pieces[at] == " ")
-        {
             at++;
-        }
 
         return at;
     }

@@ -41,9 +41,7 @@ public sealed record IssuePinAct(Code<Technician> Person, Code<Technician> Lead)
     public override Reply Do(World world, Screen from)
     {
         if (world.Desk.Depot.Setup.Find(Person) is not { } person)
-        {
             return new(from, Refusal.NoSuchTechnician(Person).Text);
-        }
 
         var pin = Pins.Draw(person);
         var issue = new IssuePin(person.Code, world.Pins.Hash(pin), Lead);

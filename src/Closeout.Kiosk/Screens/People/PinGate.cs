@@ -30,14 +30,10 @@ public sealed class PinGate(Desk desk, Pins pins)
     {
         var now = desk.Now;
         if (known is { } k && !IsWithin(k.Since, now))
-        {
             known = null;
-        }
 
         if (IsWithin(lastKey, now))
-        {
             return model;
-        }
 
         var rested = model.Screen.Rested();
         return ReferenceEquals(rested.Screen, model.Screen) ? model : new(rested.Screen, rested.Said);
@@ -78,9 +74,7 @@ public sealed class PinGate(Desk desk, Pins pins)
     {
         desk.Refresh();
         if (desk.Depot.Setup.Find(code) is not { } person)
-        {
             return Unasked(screen, act, Refusal.NoSuchTechnician(code));
-        }
 
         var ask = new PinScreen(person.Code, act, screen, pins.Kiosk);
         return desk.Depot.Pins.Of(person.Code) switch
@@ -100,20 +94,14 @@ public sealed class PinGate(Desk desk, Pins pins)
     {
         desk.Refresh();
         if (desk.Depot.Setup.Find(s.Person) is not { } person)
-        {
             return new(s.Back, Refusal.NoSuchTechnician(s.Person).Text);
-        }
 
         var again = s with { Typed = "" };
         if ((Unwritten() ?? PinTries.Now(desk.Depot, person, pins.Kiosk, desk.Now)) is { } notNow)
-        {
             return new(again, notNow.Text);
-        }
 
         if (desk.Depot.Pins.Of(person.Code).Hash is not { } hash)
-        {
             return new(s.Back, $"The PIN of {person.Code} {person.Name} was reset meanwhile. Press Enter once more.");
-        }
 
         if (!hash.Fits(s.Typed))
         {
@@ -165,9 +153,7 @@ public sealed class PinGate(Desk desk, Pins pins)
     private Reply Through(PinScreen s)
     {
         if (!s.Then.IsSignature && desk.Depot.Pins.Of(s.Person).Hash is { } hash)
-        {
             known = (s.Person, hash, desk.Now);
-        }
 
         return new(s.Back, Act: s.Then);
     }

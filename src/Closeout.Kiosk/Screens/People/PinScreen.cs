@@ -91,9 +91,7 @@ public sealed record PinScreen(
         sheet.Caret = (row + 1, column + 1 + Math.Min(shown.Length, Columns - 1));
 
         if (Counting(scene) is { Length: > 0 } wait)
-        {
             Say(sheet, row + 3, [wait]);
-        }
 
         sheet.Write(sheet.Height - 4, 3, "A PIN says who confirmed. It does not say that a van is safe.", Look.Faint);
         sheet.Write(sheet.Height - 3, 3, "Never type a fuel card's PIN, a card number or a social-security number here.", Look.Faint);
@@ -102,9 +100,7 @@ public sealed record PinScreen(
     private static int Say(Sheet sheet, int row, IEnumerable<string> sentences)
     {
         foreach (var line in sentences.SelectMany(s => Cells.Wrap(s, sheet.Width - 6)))
-        {
             sheet.Write(row++, 3, line);
-        }
 
         return row;
     }

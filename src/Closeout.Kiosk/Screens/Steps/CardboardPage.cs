@@ -94,9 +94,7 @@ public sealed class CardboardPage : ListPage
     protected override Answer One(Depot depot, Question q, Field field)
     {
         if (q.Form.Empty(field.Name) is not null)
-        {
             return Empty(field, field.Label);
-        }
 
         return !IsStream(field) ? Steps.Answer.Of(new CountBoxes(q.Van, new(field.Name), field.Whole ?? 0))
             : field.Number is not { } amount ? Steps.Answer.Lacks(field.Name, $"\"{field.Text}\" is no number. Type how much, 0 where it is nothing.")

@@ -48,9 +48,7 @@ public sealed class DamagePage : StepPage
     public override Answer Answer(Depot depot, Question q)
     {
         if (q.IsReport)
-        {
             return DamageReport.Answer(q.Van, q.Form);
-        }
 
         return q.Form["damage"].Letter switch
         {
@@ -70,9 +68,7 @@ public sealed class DamagePage : StepPage
 
         var row = Say(sheet, 3, "Walk once around the van. Any damage, new or not yet reported?");
         foreach (var damage in shift.Damages)
-        {
             row = Say(sheet, row + 1, $"- {damage.Zone}, {Readiness.SeverityWords(damage.Severity)}: {damage.What}");
-        }
 
         FormView.Draw(sheet, row + 2, 1, q.Form, 0, 1, 12);
         Say(sheet, row + 4, shift.Damages.Count == 0

@@ -40,14 +40,10 @@ internal static class DamageReport
     {
         var (zone, what) = (form["zone"].Text, form["what"].Text);
         if (int.TryParse(zone, NumberStyles.None, CultureInfo.InvariantCulture, out var number) && number >= 1 && number <= Zones.Length)
-        {
             zone = Zones[number - 1];
-        }
 
         if (SeverityOf(form) is not { } severity)
-        {
             return Steps.Answer.Lacks("severity", "Say how bad it is: N note, R to repair, U unsafe.");
-        }
 
         if (severity == Severity.Note)
         {
@@ -72,9 +68,7 @@ internal static class DamageReport
     public static void Draw(Sheet sheet, Form form)
     {
         foreach (var (row, line) in Picture.Index())
-        {
             sheet.Write(2 + row, 1, line, Look.Plain, StepPage.Columns);
-        }
 
         var severity = SeverityOf(form);
         var shown = form with { Fields = form.Fields.SetItem(1, form["severity"] with { After = "" }) };

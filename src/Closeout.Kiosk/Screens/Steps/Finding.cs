@@ -16,17 +16,13 @@ internal static class Finding
     public static string? Begins(Depot depot, Question q, char c)
     {
         if (c == '/')
-        {
             return "";
-        }
 
         // A scanner types a label's code into whatever field has the caret: a letter, or more digits than a count has, is no count.
         var typed = q.Form.Now is { IsOffered: false, Typed: { } before } ? before : "";
         var isCode = char.IsAsciiDigit(c) ? typed.Length == q.Form.Now?.Width : char.IsAsciiLetter(c) || c is '.' or '_' or '-';
         if (!isCode)
-        {
             return null;
-        }
 
         var whole = depot.Setup.Items.Any(i => i.Code.Text.StartsWith(typed + c, StringComparison.OrdinalIgnoreCase));
         return whole && typed.Length > 0 ? typed + c : char.IsAsciiLetter(c) ? c.ToString() : null;
@@ -62,9 +58,7 @@ internal static class Finding
         }
 
         if (row == 7)
-        {
             sheet.Write(row, 1, "  nothing has that in its name or code", Look.Plain, StepPage.Columns);
-        }
     }
 
     /// <summary>The items that fit, the one whose code is just that first.</summary>

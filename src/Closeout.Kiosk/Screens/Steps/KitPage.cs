@@ -73,9 +73,7 @@ public sealed class KitPage : ListPage
         }
 
         if (field.Kind != FieldKind.Date)
-        {
             return Steps.Answer.Of(new CountKit(q.Van, new(piece), field.Whole ?? 0));
-        }
 
         var isTest = field.Name.EndsWith(TestField, StringComparison.Ordinal);
         return field.Date is { } date
@@ -90,13 +88,9 @@ public sealed class KitPage : ListPage
         var dates = KitCheck.DatesOf(depot, shift.Van, piece.Code);
         yield return Field.Count(piece.Code.Text, piece.Description, there, $"of {required}{(piece.Critical ? " must" : "")}");
         if (piece.Expires)
-        {
             yield return Field.OfDate(piece.Code.Text + DateField, "  good until", dates.Expires);
-        }
 
         if (piece.TestEveryDays > 0)
-        {
             yield return Field.OfDate(piece.Code.Text + TestField, "  last tested", dates.TestedOn);
-        }
     }
 }

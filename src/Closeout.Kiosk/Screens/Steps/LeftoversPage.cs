@@ -36,9 +36,7 @@ public sealed class LeftoversPage : StepPage
     public override string Title(Depot depot, Shift shift, Question q)
     {
         if (q.Item is not { } item)
-        {
             return base.Title(depot, shift, q);
-        }
 
         var items = Leftovers.ToCount(depot, shift).Select(i => i.Code).ToList();
         return items.IndexOf(item) is >= 0 and var at ? $"{Name}, item {at + 1} of {items.Count}" : $"{Name}, not in the book";
@@ -55,9 +53,7 @@ public sealed class LeftoversPage : StepPage
     {
         var shift = depot.Shift(q.Van)!;
         if (q.Find is not null)
-        {
             return Finding.Keys(depot, q, item => Ask(depot, shift, item.Code));
-        }
 
         var isBlind = q.Item is { } seen && LeftoverCounts.IsBlind(shift, seen);
         StepKey find = new(new("/", key => Finds(depot, q, key) is not null), "find", key => Found(depot, q, Finds(depot, q, key)!));
@@ -71,9 +67,7 @@ public sealed class LeftoversPage : StepPage
     public override Answer Answer(Depot depot, Question q)
     {
         if (q.Item is not { } item)
-        {
             return Steps.Answer.Of(new ConfirmLeftovers(q.Van));
-        }
 
         if (LeftoverCounts.IsBlind(depot.Shift(q.Van)!, item))
         {
@@ -93,17 +87,11 @@ public sealed class LeftoversPage : StepPage
     public override void Draw(Sheet sheet, Depot depot, Shift shift, Question q)
     {
         if (q.Find is { } find)
-        {
             Finding.Draw(sheet, depot, find);
-        }
         else if (q.Item is { } item)
-        {
             LeftoverCounts.Draw(sheet, depot, shift, depot.Setup.Item(item), q.Form, Say);
-        }
         else
-        {
             Say(sheet, 3, "Every item is counted. Enter to go on to the cardboard.");
-        }
     }
 
     public override Question Refilled(Depot depot, Question q) => q.Item is { } item && !LeftoverCounts.IsBlind(depot.Shift(q.Van)!, item)
@@ -114,15 +102,11 @@ public sealed class LeftoversPage : StepPage
     public override (IReadOnlyList<ICommand>? Commands, StepReply Otherwise) Give(Depot depot, Question q, IReadOnlyList<ICommand> commands)
     {
         if (commands is not [CountLeftover c])
-        {
             return (commands, default);
-        }
 
         var shift = depot.Shift(c.Van)!;
         if (shift.Counts.TryGetValue(c.Item, out var old) && old.Count == new LeftoverCount(c.Sealed ?? 0, c.Bin, c.Kept))
-        {
             return (null, Beside(depot, q, c.Item, 1) is { } next ? next : StepReply.Open);
-        }
 
         var isLast = shift.Step == Step.Leftovers && Leftovers.ToCount(depot, shift).All(i => i.Code == c.Item || shift.Counts.ContainsKey(i.Code));
         return (isLast ? [c, new ConfirmLeftovers(q.Van)] : commands, default);
@@ -161,9 +145,7 @@ public sealed class LeftoversPage : StepPage
         var (counts, items) = (shift.Counts.Values.ToList(), Leftovers.ToCount(depot, shift).Count);
         yield return $"Leftovers   {counts.Count} of {Spell.Count(items, "item", "items")} counted, the rest as booked; {counts.Sum(c => Math.Max(0, c.Used))} used, {counts.Sum(c => c.Count.Bin)} to the bin";
         foreach (var gap in Readiness.Gaps(shift))
-        {
             yield return $"GAP         {gap.Gap} of {depot.Setup.Item(gap.Item).Description}";
-        }
     }
 
     protected override StepReply Enter(Depot depot, Shift shift, Question q)
@@ -193,9 +175,7 @@ public sealed class LeftoversPage : StepPage
     private StepReply AtOneKey(Depot depot, Shift shift, Question q)
     {
         if (q.Item is not { } item || LeftoverCounts.IsBlind(shift, item))
-        {
             return Answer(depot, q);
-        }
 
         var before = Leftovers.BeforeOf(shift, depot.Setup.Item(item));
         return Steps.Answer.Of(new CountLeftover(q.Van, item, before.Sealed, 0, before.Loose));
@@ -205,14 +185,10 @@ public sealed class LeftoversPage : StepPage
     private StepReply Rest(Depot depot, Shift shift, Question q)
     {
         if (shift.Step > Step.Leftovers)
-        {
             return StepReply.Open;
-        }
 
         if (q.Doubted is ConfirmLeftovers || LeftoverCounts.Unseen(depot, shift) is not { } unseen)
-        {
             return Steps.Answer.Of(new ConfirmLeftovers(q.Van));
-        }
 
         var name = depot.Setup.Item(unseen).Description;
         var why = !shift.SpotItems.Contains(unseen) && depot.Reported(q.Van, unseen) is > 0 and var used

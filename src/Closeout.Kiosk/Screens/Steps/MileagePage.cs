@@ -43,9 +43,7 @@ public sealed class MileagePage : StepPage
         }
 
         if (form["fuel"].Text.Length > 0 && form["fuel"].Number is null)
-        {
             return Steps.Answer.Lacks("fuel", $"\"{form["fuel"].Text}\" is no number. Type how much was filled, or clear the field.");
-        }
 
         // What is shown again and not typed is what was recorded: converting it twice would shift it.
         var read = depot.Shift(q.Van)!.Mileage;
@@ -61,19 +59,13 @@ public sealed class MileagePage : StepPage
         FormView.Draw(sheet, 6, 1, q.Form, 0, q.Form["fuel"].Text.Length > 0 ? 3 : 2, 17);
         var row = 10;
         if (DrivingHabit.Of(depot, shift.Van) is { } habit)
-        {
             row = Say(sheet, row, $"Its usual day: {units.Distance(habit.MedianMi)}");
-        }
 
         if (Service.NoteOf(depot, depot.Setup.Van(shift.Van), units) is { } service)
-        {
             row = Say(sheet, row, service);
-        }
 
         if (FuelEconomy.Of(depot, shift.Van) is { } economy)
-        {
             Say(sheet, row, economy.Words(units));
-        }
     }
 
     public override Form Refused(Depot depot, Question q, Refusal refusal) => refusal.InsteadMi is { } mi

@@ -31,19 +31,13 @@ public sealed class SignOffPage(Step step) : StepPage
     {
         var row = 3;
         foreach (var line in StepPages.Summary(depot, shift))
-        {
             row = Say(sheet, row, line);
-        }
 
         if (depot.Rehearsal)
-        {
             row = Say(sheet, row, step == Step.SignOff ? "REHEARSAL: no PIN is asked." : "REHEARSAL: signed without a PIN.");
-        }
 
         if (step == Step.SignOff)
-        {
             FormView.Draw(sheet, Math.Min(row + 1, sheet.Height - 6), 1, q.Form, 0, 1, 22);
-        }
     }
 
     public override IEnumerable<(int Indent, string Text)>? Tally(Depot depot, Shift shift, VanEntry entry) => entry switch

@@ -18,9 +18,7 @@ public static class StepList
         }
 
         if (q.At != Step.Leftovers)
-        {
             return;
-        }
 
         row++;
         var items = Leftovers.ToCount(depot, shift);

@@ -105,9 +105,7 @@ public abstract class StepPage
     protected static int Say(Sheet sheet, int row, string sentence)
     {
         foreach (var line in Cells.Wrap(sentence, Columns))
-        {
             sheet.Write(row++, 1, line, Look.Plain, Columns);
-        }
 
         return row;
     }

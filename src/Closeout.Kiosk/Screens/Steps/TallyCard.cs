@@ -36,9 +36,7 @@ public static class TallyCard
         var room = bottom - 1 - 4;
         var shown = lines.Count <= room ? lines : [$"... {lines.Count - room + 1} lines above", .. lines[^(room - 1)..]];
         for (var i = 0; i < shown.Count; i++)
-        {
             sheet.Write(3 + i, column + 2, shown[i], Look.Plain, inside);
-        }
     }
 
     /// <summary>The slip line by line. What was answered twice stands where it was answered last.</summary>

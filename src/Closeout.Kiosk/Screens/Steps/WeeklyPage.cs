@@ -45,9 +45,7 @@ public sealed class WeeklyPage : StepPage
     public override Answer Answer(Depot depot, Question q)
     {
         if (q.IsReport)
-        {
             return DamageReport.Answer(q.Van, q.Form);
-        }
 
         var (form, oil, clean) = (q.Form, q.Form["oil"], q.Form["clean"].Letter);
         return oil.Text.Length > 0 && oil.Date is null ? Steps.Answer.Lacks("oil", $"\"{oil.Text}\" is no date. Type it as YYYY-MM-DD, or clear the field.")
@@ -103,9 +101,7 @@ public sealed class WeeklyPage : StepPage
     protected override StepReply Enter(Depot depot, Shift shift, Question q)
     {
         if (q.IsReport)
-        {
             return DamageReport.Enter(q);
-        }
 
         var isTold = shift.Damages.Any(d => WalkRound.Find(d.Zone) == q.Form.Now?.Name);
         return q.Form.Now is { Kind: FieldKind.Letter, Letter: "N" } part && WalkRound.Find(part.Name) is not null && !isTold

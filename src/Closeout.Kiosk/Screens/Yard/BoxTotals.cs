@@ -12,9 +12,7 @@ internal static class BoxTotals
         var boxes = year.Where(b => b.Date < depot.Date).Concat(RecyclingTotals.Tonight(depot)).ToList();
         var totals = RecyclingTotals.By(period, depot.Setup.Depot, boxes);
         if (period is Period.Day or Period.Week or Period.Month)
-        {
             totals = [.. totals.Reverse()];
-        }
 
         sheet.Write(2, 1, $"by {RecyclingTotals.Words(period),-20} boxes missing     weight      volume", Look.Faint);
         var room = Math.Max(1, sheet.Height - 7);

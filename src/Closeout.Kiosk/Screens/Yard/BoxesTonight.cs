@@ -25,9 +25,7 @@ internal static class BoxesTonight
         }
 
         if (CardboardTotals.DepotRows(depot).ToList() is { Count: > 0 } own)
-        {
             Line(sheet, row++, "opened here", depot, CardboardTotals.Sum(settings, own));
-        }
 
         Line(sheet, row, "all", depot, CardboardTotals.Sum(settings, CardboardTotals.Rows(depot)));
         var at = sheet.Height - 2 - below.Count;
@@ -60,14 +58,10 @@ internal static class BoxesTonight
             .Where(m => m.Words is not null)
             .ToList();
         if (missing.Count > 0)
-        {
             yield return ("Missing", string.Join("; ", missing.Select(m => $"{m.Of} {m.Words}")));
-        }
 
         if (GreenhouseGas.Words(settings, CardboardTotals.Rows(depot).Sum(r => r.WeightLb)) is { } gas)
-        {
             yield return ("Climate", gas);
-        }
 
         yield return ("Caution", string.Create(
             CultureInfo.InvariantCulture,

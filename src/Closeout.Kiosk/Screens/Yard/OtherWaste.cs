@@ -39,13 +39,9 @@ internal static class OtherWaste
         }
 
         if (stream.Label is { } label)
-        {
             yield return ("", $"on the box: \"{label}\", and its first date");
-        }
 
         if (box is not null && Collecting.Note(box, depot.Date) is { } note)
-        {
             yield return ("", "!! " + note);
-        }
     }
 }
