@@ -42,21 +42,26 @@ public static class CardboardTotals
         .Select(l => l.Item)
         .Concat(depot.Yard.DepotBoxes.Keys)
         .Distinct()
-        .Select(code => Row(depot, default, code, OpenedAtDepot(depot, code), depot.Yard.DepotBoxes.GetValueOrDefault(code)?.Flattened ?? 0))
+        .Select(code =>
+            Row(depot, default, code, OpenedAtDepot(depot, code), depot.Yard.DepotBoxes.GetValueOrDefault(code)?.Flattened ?? 0))
         .Where(r => r.Expected > 0 || r.Flattened > 0)
         .OrderBy(r => r.Item);
 
     /// <summary>Cartons of the item opened at the depot tonight.</summary>
-    public static int OpenedAtDepot(Depot depot, Code<Item> item) => depot.Stock.Loaded.Values.Where(l => l.Item == item).Sum(l => l.Opened);
+    public static int OpenedAtDepot(Depot depot, Code<Item> item) =>
+        depot.Stock.Loaded.Values.Where(l => l.Item == item).Sum(l => l.Opened);
 
     /// <summary>All rows of the evening, vans in bay order, then the depot's own, each in item order.</summary>
-    public static IReadOnlyList<BoxRow> Rows(Depot depot) => [.. depot.Setup.Vans.SelectMany(v => Rows(depot, v.Code)), .. DepotRows(depot)];
+    public static IReadOnlyList<BoxRow> Rows(Depot depot) =>
+        [.. depot.Setup.Vans.SelectMany(v => Rows(depot, v.Code)), .. DepotRows(depot)];
 
     /// <summary>The rows added up.</summary>
     public static BoxSum Sum(DepotSettings depot, IEnumerable<BoxRow> rows) =>
         rows.Aggregate(default(BoxSum), (sum, r) => sum + new BoxSum(r.Expected, r.Flattened, r.WeightLb, VolumeCuYd(depot, r.WeightLb)));
 
-    /// <summary>Volume in cubic yards of flattened boxes of that weight, by the depot's own density. Good to a factor of about two.</summary>
+    /// <summary>
+    /// Volume in cubic yards of flattened boxes of that weight, by the depot's own density. Good to a factor of about two.
+    /// </summary>
     public static double VolumeCuYd(DepotSettings depot, double weightLb) => weightLb / depot.CardboardLbPerCuYd;
 
     private static BoxRow Row(Depot depot, Code<Van> van, Code<Item> item, int expected, int flattened) =>

@@ -18,7 +18,9 @@ public static class Collecting
     /// <summary>The streams that the depot has switched on, in their fixed order.</summary>
     public static IEnumerable<WasteStream> On(DepotSettings depot) => WasteStream.All.Where(s => depot.Streams.Contains(s.Code));
 
-    /// <summary>The last day on which the box may be there: the same date a year later, of a 29 February the 28th. Null: no limit.</summary>
+    /// <summary>
+    /// The last day on which the box may be there: the same date a year later, of a 29 February the 28th. Null: no limit.
+    /// </summary>
     public static DateOnly? ShipBy(CollectingBox box) => WasteStream.Of(box.Stream).IsUniversalWaste ? box.StartedOn.AddYears(1) : null;
 
     /// <summary>What to say of it on that date; null: nothing yet.</summary>

@@ -74,15 +74,21 @@ public static class Container
         return new(days, Workday(depot, days), Workday(depot, early), late > MostDays ? null : Workday(depot, late));
     }
 
-    /// <summary>Pounds a cubic yard that one pickup shows: what was weighed, over the part of the container that was full. Null: not weighed, or not looked at.</summary>
-    public static double? LbPerCuYd(DepotSettings depot, ContainerEmptied pickup) => pickup is { WeighedLb: { } lb, FullPercent: { } percent }
+    /// <summary>
+    /// Pounds a cubic yard that one pickup shows: what was weighed, over the part of the container that was full. Null: not weighed, or not
+    /// looked at.
+    /// </summary>
+    public static double? LbPerCuYd(DepotSettings depot, ContainerEmptied pickup) =>
+        pickup is { WeighedLb: { } lb, FullPercent: { } percent }
         ? lb / (depot.ContainerCuYd * percent / 100)
         : null;
 
     /// <summary>Beyond this many working days a date says nothing.</summary>
     private const double MostDays = 1_000;
 
-    /// <summary>The working day after so many: a part of a day counts as one. The crew's rostered days; without any, Monday to Friday.</summary>
+    /// <summary>
+    /// The working day after so many: a part of a day counts as one. The crew's rostered days; without any, Monday to Friday.
+    /// </summary>
     private static DateOnly Workday(Depot depot, double days)
     {
         var workdays = depot.Setup.Crew.SelectMany(t => t.Workdays).ToHashSet();

@@ -19,7 +19,8 @@ public static class GreenhouseGas
 
     /// <summary>The figure with its kind, factor and source; null: there is none.</summary>
     public static string? Words(DepotSettings depot, double weightLb) => Tons(depot, weightLb) is { } tons
-        ? string.Create(CultureInfo.InvariantCulture, $"{Math.Abs(tons):0.0000} t CO2e {Kind(depot)}, at {depot.GhgFactor:0.##} t a short ton: {depot.GhgFactorSource}")
+        ? string.Create(CultureInfo.InvariantCulture,
+            $"{Math.Abs(tons):0.0000} t CO2e {Kind(depot)}, at {depot.GhgFactor:0.##} t a short ton: {depot.GhgFactorSource}")
         : null;
 
     /// <summary>Which kind of factor it is, by its sign.</summary>

@@ -33,7 +33,8 @@ public static class RecyclingTotals
         .. boxes.GroupBy(b => Name(period, b), StringComparer.Ordinal)
             .OrderBy(g => g.Key, StringComparer.Ordinal)
             .Select(g => new PeriodTotal(
-                g.Key, g.Min(b => b.Date), g.Max(b => b.Date), g.Select(b => b.Date).Distinct().Count(), CardboardTotals.Sum(depot, g.Select(b => b.Row)))),
+                g.Key, g.Min(b => b.Date), g.Max(b => b.Date), g.Select(b => b.Date).Distinct().Count(),
+                CardboardTotals.Sum(depot, g.Select(b => b.Row)))),
     ];
 
     /// <summary>Tonight's rows of the depot.</summary>

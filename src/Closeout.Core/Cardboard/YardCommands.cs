@@ -65,7 +65,8 @@ public sealed record ShipCollected(Code<WasteStream> Stream, string To, Code<Tec
 {
     public Decision Decide(Depot depot) =>
         WasteStream.Find(Stream) is not { } stream ? YardRefusal.NoSuchStream(Stream) with { About = "stream" }
-        : depot.Yard.Collecting.GetValueOrDefault(stream.Code) is not { } box ? YardRefusal.NothingCollected(stream) with { About = "stream" }
+        : depot.Yard.Collecting.GetValueOrDefault(stream.Code) is not { } box
+            ? YardRefusal.NothingCollected(stream) with { About = "stream" }
         : depot.Setup.Find(By) is not { } by ? Refusal.NoSuchTechnician(By) with { About = "by" }
         : Given.Words("who took it, and the slip", To, "to") is { } silent ? silent
         : new CollectingBoxShipped(stream.Code, box.StartedOn, box.Amount, To.Trim(), by.Code);

@@ -2,7 +2,9 @@ using Closeout.Facts;
 
 namespace Closeout.DayBook;
 
-/// <summary>Whom an entry concerns: the van it is of, and who says it. The day book's lines, audit.csv and the archive all ask here.</summary>
+/// <summary>
+/// Whom an entry concerns: the van it is of, and who says it. The day book's lines, audit.csv and the archive all ask here.
+/// </summary>
 /// <param name="Van">Null: of no van.</param>
 /// <param name="Person">Null: nobody named himself.</param>
 public readonly record struct Concerned(Code<Van>? Van, Code<Technician>? Person)

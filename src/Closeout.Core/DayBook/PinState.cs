@@ -19,7 +19,8 @@ public sealed record PinState(ImmutableDictionary<Code<Technician>, PersonPin> P
     /// </summary>
     public PinState Staying(Setup before, Setup after) => this with
     {
-        People = People.RemoveRange(People.Keys.Where(p => after.Find(p) is not { } now || before.Find(p) is not { } then || now.IsLead != then.IsLead)),
+        People = People.RemoveRange(
+            People.Keys.Where(p => after.Find(p) is not { } now || before.Find(p) is not { } then || now.IsLead != then.IsLead)),
     };
 
     /// <summary>What an entry of the people does.</summary>
@@ -28,8 +29,10 @@ public sealed record PinState(ImmutableDictionary<Code<Technician>, PersonPin> P
     {
         PinSet e => With(new PersonPin(e.Person, e.Hash, e.Issued, 0, null)),
         PinReset e when Of(e.Person).Hash is not null => With(new PersonPin(e.Person, null, false, 0, null)),
-        PinFailed e when Of(e.Person) is { Hash: not null } own => With(own with { Failures = own.Failures + 1, FailedAt = at }).Failed(At(e.Kiosk), at),
-        PinPassed e when Of(e.Person) is { Hash: not null, IsLocked: false } own => With(own with { Failures = 0, FailedAt = null }).With(At(e.Kiosk) with { InARow = 0 }),
+        PinFailed e when Of(e.Person) is { Hash: not null } own =>
+            With(own with { Failures = own.Failures + 1, FailedAt = at }).Failed(At(e.Kiosk), at),
+        PinPassed e when Of(e.Person) is { Hash: not null, IsLocked: false } own =>
+            With(own with { Failures = 0, FailedAt = null }).With(At(e.Kiosk) with { InARow = 0 }),
         _ => throw new InvalidOperationException("it cannot stand here"),
     };
 

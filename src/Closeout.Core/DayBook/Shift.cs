@@ -98,7 +98,9 @@ public sealed record Shift(
             WeeklyChecked e => (told with { Weekly = e }).Confirm(Step.Weekly),
             Signed e => told with { Signed = e, SignedAt = recorded.At, Step = ShiftFlow.After(Step, Trigger.Sign) },
             SignedFor e => told with { SignedFor = e, SignedAt = recorded.At, Step = ShiftFlow.After(Step, Trigger.Sign) },
-            CloseoutReopened => told with { Signed = null, SignedFor = null, SignedAt = null, Checked = null, Step = ShiftFlow.After(Step, Trigger.Reopen) },
+            CloseoutReopened =>
+                told with { Signed = null, SignedFor = null, SignedAt = null, Checked = null,
+                    Step = ShiftFlow.After(Step, Trigger.Reopen) },
             CloseoutChecked e when IsClosed && Checked is null => told with { Checked = e },
             _ => throw new InvalidOperationException("it cannot stand in a close-out"),
         };

@@ -24,12 +24,15 @@ public enum Trigger
     Reopen,
 }
 
-/// <summary>The only list of which step follows which: a machine declared once, whose ways are read off it. To fire it at each step is a hundred times slower.</summary>
+/// <summary>
+/// The only list of which step follows which: a machine declared once, whose ways are read off it. To fire it at each step is a hundred
+/// times slower.
+/// </summary>
 public static class ShiftFlow
 {
     private static readonly Dictionary<(Step, Trigger), Step> Table = Declared().GetInfo().States
-        .SelectMany(s => s.FixedTransitions.Select(t => (From: (Step)s.UnderlyingState, By: (Trigger)t.Trigger.UnderlyingTrigger, To: (Step)t.DestinationState.UnderlyingState)))
-        .ToDictionary(t => (t.From, t.By), t => t.To);
+        .SelectMany(s => s.FixedTransitions.Select(t => (From: s.UnderlyingState, By: t.Trigger.UnderlyingTrigger, To: t.DestinationState.UnderlyingState)))
+        .ToDictionary(t => ((Step)t.From, (Trigger)t.By), t => (Step)t.To);
 
     /// <summary>Whether the trigger is allowed there. An answer to an earlier step is: it may be changed until the sign-off.</summary>
     public static bool Allows(Step step, Trigger trigger) => Table.ContainsKey((step, trigger));

@@ -18,7 +18,8 @@ public sealed record Yard(
     ImmutableList<CollectingBoxShipped> Shipped)
 {
     public static Yard Open(YardCarried carried) => new(
-        carried, ImmutableDictionary<Code<Item>, DepotBoxesCounted>.Empty, [], [], carried.Collecting.ToImmutableDictionary(b => b.Stream), []);
+        carried, ImmutableDictionary<Code<Item>, DepotBoxesCounted>.Empty, [], [], carried.Collecting.ToImmutableDictionary(b => b.Stream),
+        []);
 
     /// <summary>What is in a stream's collecting box; 0: there is none.</summary>
     public decimal AmountOf(Code<WasteStream> stream) => Collecting.GetValueOrDefault(stream)?.Amount ?? 0;
@@ -48,7 +49,8 @@ public sealed record Yard(
         DepotBoxesCounted e => this with { DepotBoxes = DepotBoxes.SetItem(e.Item, e) },
         BoxesWrittenOff e => this with { WrittenOff = WrittenOff.Add(e) },
         ContainerEmptied e => this with { Emptied = Emptied.Add(e) },
-        CollectingBoxShipped e when Collecting.ContainsKey(e.Stream) => this with { Collecting = Collecting.Remove(e.Stream), Shipped = Shipped.Add(e) },
+        CollectingBoxShipped e when Collecting.ContainsKey(e.Stream) =>
+            this with { Collecting = Collecting.Remove(e.Stream), Shipped = Shipped.Add(e) },
         _ => throw new InvalidOperationException("it cannot stand in the yard"),
     };
 }

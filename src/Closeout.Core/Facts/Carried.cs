@@ -71,7 +71,8 @@ public sealed record Hold(DateOnly Since, string Reason);
 /// <param name="By">Who reported it; null: an older record, and nobody knows the hour either.</param>
 /// <param name="Lifted">Whether a lead lifted the hold that it was: the van may go out, and the incident stays open.</param>
 public sealed record Incident(
-    int Number, DateOnly Since, DateTimeOffset At, Code<Technician>? By, string Zone, Severity Severity, string What, bool Drivable, string Told, TimeOnly? ToldAt, bool Lifted)
+    int Number, DateOnly Since, DateTimeOffset At, Code<Technician>? By, string Zone, Severity Severity, string What, bool Drivable,
+    string Told, TimeOnly? ToldAt, bool Lifted)
 {
     /// <summary>Whether it keeps the van in.</summary>
     public bool Holds => !Lifted && (Severity == Severity.Unsafe || !Drivable);
@@ -93,7 +94,8 @@ public readonly record struct DrivenDay(DateOnly Date, decimal StartMi, decimal 
 /// <param name="BoxDays">The last working days' boxes, the oldest first, for the forecast.</param>
 /// <param name="Collecting">Collecting boxes with something in them.</param>
 public sealed record YardCarried(
-    double ContainerLb, DateOnly? EmptiedOn, IReadOnlyList<MissingBoxes> DepotBoxes, IReadOnlyList<BoxDay> BoxDays, IReadOnlyList<CollectingBox> Collecting)
+    double ContainerLb, DateOnly? EmptiedOn,
+    IReadOnlyList<MissingBoxes> DepotBoxes, IReadOnlyList<BoxDay> BoxDays, IReadOnlyList<CollectingBox> Collecting)
 {
     public static readonly YardCarried Empty = new(0, null, [], [], []);
 }

@@ -1,6 +1,9 @@
 namespace Closeout.Facts;
 
-/// <summary>What a technician counted of one item at the end of the day: cartons still sealed aboard, loose units put in the bin, loose units kept aboard.</summary>
+/// <summary>
+/// What a technician counted of one item at the end of the day: cartons still sealed aboard, loose units put in the bin, loose units kept
+/// aboard.
+/// </summary>
 public readonly record struct LeftoverCount(int Sealed, int Bin, int Kept)
 {
     /// <summary>Everything aboard as the book has it, nothing to the bin.</summary>
@@ -23,7 +26,9 @@ public static class Counting
     /// </summary>
     public static int Gap(int used, int? installed) => installed is { } said ? used - said : Math.Min(used, 0);
 
-    /// <summary>The moves that bring the ledger from what was aboard before to what was counted. No place falls below zero on the way.</summary>
+    /// <summary>
+    /// The moves that bring the ledger from what was aboard before to what was counted. No place falls below zero on the way.
+    /// </summary>
     public static IEnumerable<Move> Moves(Code<Van> van, Item item, Holding before, LeftoverCount count, int? installed)
     {
         var (c, code) = (item.UnitsPerCarton, item.Code);
@@ -41,7 +46,9 @@ public static class Counting
         ];
     }
 
-    /// <summary>A second count replaces the first: what the first moved and the second does not, goes back; one net move for each pair of places.</summary>
+    /// <summary>
+    /// A second count replaces the first: what the first moved and the second does not, goes back; one net move for each pair of places.
+    /// </summary>
     public static IReadOnlyList<Move> Replace(IEnumerable<Move> first, IEnumerable<Move> second)
     {
         var old = first.Select(m => m.Back()).ToList();

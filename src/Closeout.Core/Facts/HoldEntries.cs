@@ -29,7 +29,9 @@ public sealed record IncidentClosed(Code<Van> Van, int Number, string Why, Code<
 }
 
 /// <summary>A lead explained why a van is not closed out, so that the day can end without it.</summary>
-/// <param name="StayedIn">True: it never went out, so what the book has aboard is aboard. False: out, or left half way; nobody counted it.</param>
+/// <param name="StayedIn">
+/// True: it never went out, so what the book has aboard is aboard. False: out, or left half way; nobody counted it.
+/// </param>
 public sealed record VanExplained(Code<Van> Van, bool StayedIn, string Why, Code<Technician> Lead) : HoldEntry
 {
     public override Names Names => new(Van, Lead);

@@ -5,7 +5,9 @@ namespace Closeout.Facts;
 /// <summary>Units of an item in a place; below zero only at a far end.</summary>
 public readonly record struct Balance(Place Place, Code<Item> Item, int Units);
 
-/// <summary>Units of every item in every place, folded from moves. Over all places an item's units sum to zero: what is here came from somewhere.</summary>
+/// <summary>
+/// Units of every item in every place, folded from moves. Over all places an item's units sum to zero: what is here came from somewhere.
+/// </summary>
 public sealed class Ledger
 {
     public static readonly Ledger Empty = new(ImmutableDictionary<(Place, Code<Item>), int>.Empty);

@@ -10,7 +10,9 @@ public abstract record PageEntry : Entry;
 
 /// <summary>The first entry of a page: the business date, and all that is carried forward into it.</summary>
 /// <param name="Rehearsal">Whether the book is a rehearsal's: nobody stood at a van.</param>
-/// <param name="EndedBy">The lead who ended the business date before; null: a day folder of a later date was loaded, or it is the first page.</param>
+/// <param name="EndedBy">
+/// The lead who ended the business date before; null: a day folder of a later date was loaded, or it is the first page.
+/// </param>
 public sealed record PageOpened(DateOnly Date, bool Rehearsal, Carried Carried, Code<Technician>? EndedBy = null) : PageEntry
 {
     public override Names Names => new(By: EndedBy);

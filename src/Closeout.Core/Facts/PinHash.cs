@@ -26,9 +26,13 @@ public sealed record PinHash(int Iterations, string Salt, string Hash)
         ? Iterations
         : throw new ArgumentException($"{Iterations} iterations; allowed are 1 to {MostIterations}", nameof(Iterations));
 
-    public string Salt { get; } = IsBase64(Salt, SaltBytes) ? Salt : throw new ArgumentException($"a salt that is not {SaltBytes} bytes in base64", nameof(Salt));
+    public string Salt { get; } = IsBase64(Salt, SaltBytes)
+        ? Salt
+        : throw new ArgumentException($"a salt that is not {SaltBytes} bytes in base64", nameof(Salt));
 
-    public string Hash { get; } = IsBase64(Hash, HashBytes) ? Hash : throw new ArgumentException($"a hash that is not {HashBytes} bytes in base64", nameof(Hash));
+    public string Hash { get; } = IsBase64(Hash, HashBytes)
+        ? Hash
+        : throw new ArgumentException($"a hash that is not {HashBytes} bytes in base64", nameof(Hash));
 
     /// <param name="salt">16 random bytes; the core draws none.</param>
     public static PinHash Of(string pin, ReadOnlySpan<byte> salt, int iterations) =>
@@ -36,9 +40,13 @@ public sealed record PinHash(int Iterations, string Salt, string Hash)
 
     /// <summary>Whether it is the hash of the PIN. It takes as long for a wrong PIN as for the right one.</summary>
     public bool Fits(string pin) =>
-        CryptographicOperations.FixedTimeEquals(Derive(pin, Convert.FromBase64String(Salt), Iterations, HashBytes), Convert.FromBase64String(Hash));
+        CryptographicOperations.FixedTimeEquals(
+            Derive(pin, Convert.FromBase64String(Salt), Iterations, HashBytes), Convert.FromBase64String(Hash));
 
-    /// <summary>The bytes that come of a PIN: of its UTF-8, as it was typed. Letters with marks are not composed anew: without a culture there is no way to.</summary>
+    /// <summary>
+    /// The bytes that come of a PIN: of its UTF-8, as it was typed. Letters with marks are not composed anew: without a culture there is no
+    /// way to.
+    /// </summary>
     public static byte[] Derive(string pin, ReadOnlySpan<byte> salt, int iterations, int bytes) =>
         Rfc2898DeriveBytes.Pbkdf2(Encoding.UTF8.GetBytes(pin), salt, iterations, HashAlgorithmName.SHA256, bytes);
 

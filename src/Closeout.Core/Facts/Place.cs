@@ -28,7 +28,9 @@ public enum PlaceKind
     Unexplained,
 }
 
-/// <summary>One place. A van is two of them, its sealed cartons and its extras box, so that opening a carton is a move like any other.</summary>
+/// <summary>
+/// One place. A van is two of them, its sealed cartons and its extras box, so that opening a carton is a move like any other.
+/// </summary>
 /// <param name="Van">The van, for the two van kinds; otherwise default.</param>
 public readonly record struct Place(PlaceKind Kind, Code<Van> Van = default)
 {

@@ -57,10 +57,13 @@ public sealed record Setup(
 
     /// <summary>The least and the most units of the item that the van carries.</summary>
     public (int Low, int High) Limit(Code<Van> van, Item item) =>
-        (limits ??= Limits.ToDictionary(l => (l.Van, l.Item))).TryGetValue((van, item.Code), out var own) ? (own.Low, own.High) : (item.Low, item.High);
+        (limits ??= Limits.ToDictionary(l => (l.Van, l.Item))).TryGetValue((van, item.Code), out var own)
+            ? (own.Low, own.High)
+            : (item.Low, item.High);
 
     /// <summary>How many of the piece the van must have: its own number, else the depot's.</summary>
-    public int Required(Code<Van> van, KitPiece piece) => VanKit.FirstOrDefault(k => k.Van == van && k.Piece == piece.Code)?.Required ?? piece.Required;
+    public int Required(Code<Van> van, KitPiece piece) =>
+        VanKit.FirstOrDefault(k => k.Van == van && k.Piece == piece.Code)?.Required ?? piece.Required;
 
     /// <summary>The technician who drives the van by the roster; a lead only when nobody else does.</summary>
     public Technician? Rostered(Code<Van> van, DateOnly date) => Crew
@@ -78,9 +81,14 @@ public sealed record Setup(
 /// <param name="ContainerCuYd">Size of the cardboard container in cubic yards.</param>
 /// <param name="ContainerFullPercent">At this filling the hauler is called.</param>
 /// <param name="CardboardLbPerCuYd">Weight of a cubic yard of flattened boxes; default 106.</param>
-/// <param name="GhgFactor">Metric tons of CO2 equivalent per short ton recycled, with its source; null: no figure is shown. Negative: a credit, positive: a burden.</param>
+/// <param name="GhgFactor">
+/// Metric tons of CO2 equivalent per short ton recycled, with its source; null: no figure is shown. Negative: a credit, positive: a burden.
+/// </param>
 /// <param name="Streams">What else is counted when a van comes home; empty: nothing.</param>
-/// <param name="CrewAndKitLb">What of a van's payload people, ladders, tools and safety kit take, in pounds. Books written before there was the setting have the default.</param>
+/// <param name="CrewAndKitLb">
+/// What of a van's payload people, ladders, tools and safety kit take, in pounds. Books written before there was the setting have the
+/// default.
+/// </param>
 public sealed record DepotSettings(
     string Name,
     TimeOnly ShiftEnd,
@@ -108,13 +116,17 @@ public sealed record DepotSettings(
     /// <summary>EPA, Volume-to-Weight Conversion Factors, 2016: corrugated containers.</summary>
     public const double DefaultCardboardLbPerCuYd = 106;
 
-    /// <summary>Two seats of 150 lb each, the figure of 49 CFR 567.4(g)(3), and 150 lb of ladders, tools and safety kit, common practice.</summary>
+    /// <summary>
+    /// Two seats of 150 lb each, the figure of 49 CFR 567.4(g)(3), and 150 lb of ladders, tools and safety kit, common practice.
+    /// </summary>
     public const double DefaultCrewAndKitLb = 2 * 150 + 150;
 }
 
 /// <summary>A service van.</summary>
 /// <param name="Bay">Where it stands at night, from 1; the order in which people think of vans.</param>
-/// <param name="PayloadLb">The most that people and cargo together may weigh, by the van's placard, in pounds; 0: not stated, and never checked.</param>
+/// <param name="PayloadLb">
+/// The most that people and cargo together may weigh, by the van's placard, in pounds; 0: not stated, and never checked.
+/// </param>
 /// <param name="OdometerMi">The reading when the van was set up; afterwards the book's last reading counts.</param>
 /// <param name="ServiceEveryMi">Miles between services, 0: none by distance.</param>
 /// <param name="ServiceEveryMonths">Months between services, 0: none by date.</param>
@@ -133,12 +145,15 @@ public sealed record Van(
 /// <summary>A van's own low and high of an item.</summary>
 public sealed record VanLimit(Code<Van> Van, Code<Item> Item, int Low, int High);
 
-/// <summary>What every van carries whatever the job. Keys, fuel card and remotes too: that they are in the van, never a PIN or a card's number.</summary>
+/// <summary>
+/// What every van carries whatever the job. Keys, fuel card and remotes too: that they are in the van, never a PIN or a card's number.
+/// </summary>
 /// <param name="Critical">Missing, it puts the van on hold.</param>
 /// <param name="Expires">Whether it bears a date after which it is no longer good.</param>
 /// <param name="TestEveryDays">Of an instrument: calendar days from one calibration or bump test to the next; 0: it is not tested.</param>
 /// <param name="WarnDays">From so many days before a date on, it is said.</param>
-public sealed record KitPiece(Code<KitPiece> Code, string Description, int Required, bool Critical, bool Expires, int TestEveryDays = 0, int WarnDays = KitPiece.UsualWarnDays)
+public sealed record KitPiece(Code<KitPiece> Code, string Description, int Required, bool Critical, bool Expires, int TestEveryDays = 0,
+    int WarnDays = KitPiece.UsualWarnDays)
 {
     /// <summary>Common practice.</summary>
     public const int UsualWarnDays = 30;

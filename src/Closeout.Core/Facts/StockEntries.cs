@@ -9,7 +9,8 @@ namespace Closeout.Facts;
 public abstract record StockEntry : Entry;
 
 /// <summary>What was really taken for a van, item by item. Only this moves stock out of the depot.</summary>
-public sealed record VanLoaded(Code<Van> Van, IReadOnlyList<LoadedLine> Lines, IReadOnlyList<Move> Change, Code<Technician>? By) : StockEntry
+public sealed record VanLoaded(
+    Code<Van> Van, IReadOnlyList<LoadedLine> Lines, IReadOnlyList<Move> Change, Code<Technician>? By) : StockEntry
 {
     public override IReadOnlyList<Move> Moves => Change;
 
@@ -25,7 +26,8 @@ public sealed record LoadedLine(Code<Item> Item, int Sealed, int Loose, int Open
 
 /// <summary>Cartons came from a supplier onto the shelf.</summary>
 /// <param name="Ordered">Cartons of them that were on order; fewer than came: the rest was not ordered.</param>
-public sealed record DeliveryReceived(Code<Item> Item, int Cartons, int Ordered, IReadOnlyList<Move> Change, Code<Technician> By) : StockEntry
+public sealed record DeliveryReceived(
+    Code<Item> Item, int Cartons, int Ordered, IReadOnlyList<Move> Change, Code<Technician> By) : StockEntry
 {
     public override IReadOnlyList<Move> Moves => Change;
 

@@ -2,7 +2,9 @@ using System.Globalization;
 
 namespace Closeout.Facts;
 
-/// <summary>How a depot reads its quantities on screens. Inside and in files there is one unit for each: miles, US gallons, pounds, cubic yards.</summary>
+/// <summary>
+/// How a depot reads its quantities on screens. Inside and in files there is one unit for each: miles, US gallons, pounds, cubic yards.
+/// </summary>
 /// <remarks>Factors: NIST SP 811 (2008), Appendix B.</remarks>
 public sealed record UnitSystem(bool Metric)
 {
@@ -25,7 +27,8 @@ public sealed record UnitSystem(bool Metric)
     public decimal Gallons(decimal typed) => Metric ? Math.Round(typed / LitresPerGallon, 2) : typed;
 
     /// <summary>Fuel in US gallons, as the screen's number.</summary>
-    public string Fuel(decimal gallons) => (Metric ? Math.Round(gallons * LitresPerGallon, 1) : gallons).ToString("0.##", CultureInfo.InvariantCulture);
+    public string Fuel(decimal gallons) =>
+        (Metric ? Math.Round(gallons * LitresPerGallon, 1) : gallons).ToString("0.##", CultureInfo.InvariantCulture);
 
     /// <summary>Miles a US gallon as the screen's economy: mpg, or litres on 100 km.</summary>
     public string Economy(decimal milesPerGallon) => Metric
@@ -35,7 +38,8 @@ public sealed record UnitSystem(bool Metric)
     public string WeightUnit => Metric ? "kg" : "lb";
 
     /// <summary>Pounds as the screen's number.</summary>
-    public string Amount(decimal pounds) => (Metric ? Math.Round(pounds * (decimal)KgPerPound, 1) : pounds).ToString("0.##", CultureInfo.InvariantCulture);
+    public string Amount(decimal pounds) =>
+        (Metric ? Math.Round(pounds * (decimal)KgPerPound, 1) : pounds).ToString("0.##", CultureInfo.InvariantCulture);
 
     /// <summary>A weight typed on the screen, in pounds to a hundredth.</summary>
     public decimal Pounds(decimal typed) => Metric ? Math.Round(typed / (decimal)KgPerPound, 2) : typed;
@@ -48,5 +52,6 @@ public sealed record UnitSystem(bool Metric)
         ? (cubicYards * CubicMetresPerCubicYard).ToString("0.00", CultureInfo.InvariantCulture) + " m3"
         : cubicYards.ToString("0.00", CultureInfo.InvariantCulture) + " cu yd";
 
-    private static string Whole(decimal number) => Math.Round(number, 0, MidpointRounding.AwayFromZero).ToString("0", CultureInfo.InvariantCulture);
+    private static string Whole(decimal number) =>
+        Math.Round(number, 0, MidpointRounding.AwayFromZero).ToString("0", CultureInfo.InvariantCulture);
 }

@@ -28,7 +28,8 @@ public abstract record VanEntry(Code<Van> Van) : Entry
 /// <summary>The van is back, and this technician closes it out.</summary>
 /// <param name="WeeklyDue">Whether the longer check is due this evening.</param>
 /// <param name="SpotItems">Items to be counted blind: the book's figure is not shown.</param>
-public sealed record VanCameIn(Code<Van> Van, Code<Technician> Technician, bool WeeklyDue, IReadOnlyList<Code<Item>> SpotItems) : VanEntry(Van)
+public sealed record VanCameIn(
+    Code<Van> Van, Code<Technician> Technician, bool WeeklyDue, IReadOnlyList<Code<Item>> SpotItems) : VanEntry(Van)
 {
     public override Names Names => new(Van, Technician) { Items = SpotItems };
 }
@@ -70,7 +71,8 @@ public sealed record CardboardConfirmed(Code<Van> Van) : VanEntry(Van);
 /// <param name="FuelGal">US gallons filled, above 0; null: not fuelled.</param>
 /// <param name="Sure">Whether the figure looked wrong and was confirmed all the same.</param>
 public sealed record MileageLogged(
-    Code<Van> Van, Code<Technician> Technician, decimal StartMi, decimal EndMi, decimal? FuelGal, string? FuelGrade, bool Sure) : VanEntry(Van)
+    Code<Van> Van, Code<Technician> Technician, decimal StartMi, decimal EndMi, decimal? FuelGal, string? FuelGrade, bool Sure)
+    : VanEntry(Van)
 {
     public override Names Names => new(Van, Technician);
 
@@ -93,7 +95,8 @@ public enum Severity
 /// <param name="Told">Who was told; empty: nobody yet.</param>
 /// <param name="ToldAt">When, local time; null: not said.</param>
 public sealed record DamageFound(
-    Code<Van> Van, int Number, Code<Technician> By, string Zone, Severity Severity, string What, bool Drivable, string Told, TimeOnly? ToldAt)
+    Code<Van> Van, int Number, Code<Technician> By, string Zone, Severity Severity, string What, bool Drivable, string Told,
+    TimeOnly? ToldAt)
     : VanEntry(Van)
 {
     public override Names Names => new(Van, By);

@@ -37,7 +37,8 @@ public sealed record ContainerEmptied(double BookLb, double? FullPercent, double
 /// <param name="StartedOn">Its earliest date.</param>
 /// <param name="Amount">Pieces or pounds in it.</param>
 /// <param name="To">Who took it, and the slip.</param>
-public sealed record CollectingBoxShipped(Code<WasteStream> Stream, DateOnly StartedOn, decimal Amount, string To, Code<Technician> By) : YardEntry
+public sealed record CollectingBoxShipped(
+    Code<WasteStream> Stream, DateOnly StartedOn, decimal Amount, string To, Code<Technician> By) : YardEntry
 {
     public override Names Names => new(By: By) { Stream = Stream };
 }

@@ -86,6 +86,8 @@ public sealed record ExplainVan(Code<Van> Van, bool StayedIn, string Why, Code<T
         {
             ({ IsClosed: true } shift, _) => Refusal.AlreadyClosed(van, shift),
             ({ } shift, true) => Refusal.AlreadyIn(van, shift),
-            _ => Given.Words("why it is not closed", Why) is { } silent ? silent : new VanExplained(van.Code, StayedIn, Why.Trim(), lead.Code),
+            _ => Given.Words("why it is not closed", Why) is { } silent
+                ? silent
+                : new VanExplained(van.Code, StayedIn, Why.Trim(), lead.Code),
         };
 }

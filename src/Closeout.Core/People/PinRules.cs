@@ -55,7 +55,8 @@ public static class PinRules
         _ when Repeats(pin) => PinRefusal.Repeats(),
         _ when Runs(pin) => PinRefusal.Runs(),
         _ when IsDate(pin) => PinRefusal.IsADate(),
-        _ when Names(person).FirstOrDefault(n => pin.Contains(n, StringComparison.OrdinalIgnoreCase)) is { } name => PinRefusal.HasYourName(name),
+        _ when Names(person).FirstOrDefault(n => pin.Contains(n, StringComparison.OrdinalIgnoreCase)) is { } name =>
+            PinRefusal.HasYourName(name),
         _ => null,
     };
 
@@ -70,13 +71,22 @@ public static class PinRules
         return Guessed(pin, person) is null ? pin : null;
     }
 
-    /// <summary>A social-security number in it, as it is written, or nothing but nine digits that would be one: as a PIN they are somebody's sooner than a slip's.</summary>
+    /// <summary>
+    /// A social-security number in it, as it is written, or nothing but nine digits that would be one: as a PIN they are somebody's sooner
+    /// than a slip's.
+    /// </summary>
     public static bool IsSocialSecurityNumber(string pin) =>
-        SocialSecurityNumber.IsIn(pin) || (pin.Length == 9 && pin.All(char.IsAsciiDigit) && SocialSecurityNumber.IsIn($"{pin[..3]}-{pin[3..5]}-{pin[5..]}"));
+        SocialSecurityNumber.IsIn(pin)
+            || (pin.Length == 9 && pin.All(char.IsAsciiDigit) && SocialSecurityNumber.IsIn($"{pin[..3]}-{pin[3..5]}-{pin[5..]}"));
 
-    /// <summary>Fewer than three different characters, or a pattern of up to four said at least twice: <c>aaaaaaab</c>, <c>12341234</c>, <c>abcabcab</c>.</summary>
-    public static bool Repeats(string pin) => (pin.Length > 0 && pin.Select(Small).Distinct().Count() < LeastDifferent) || Enumerable.Range(1, LongestPattern)
-        .Any(length => pin.Length >= 2 * length && Enumerable.Range(length, pin.Length - length).All(i => Small(pin[i]) == Small(pin[i - length])));
+    /// <summary>
+    /// Fewer than three different characters, or a pattern of up to four said at least twice: <c>aaaaaaab</c>, <c>12341234</c>,
+    /// <c>abcabcab</c>.
+    /// </summary>
+    public static bool Repeats(string pin) =>
+        (pin.Length > 0 && pin.Select(Small).Distinct().Count() < LeastDifferent) || Enumerable.Range(1, LongestPattern)
+        .Any(length => pin.Length >= 2 * length
+            && Enumerable.Range(length, pin.Length - length).All(i => Small(pin[i]) == Small(pin[i - length])));
 
     /// <summary>
     /// Nothing but runs of at least four: digits or letters up or down by one, 0 after 9, or letters along a row of keys:
@@ -99,7 +109,10 @@ public static class PinRules
         return pin.Length > 0 && ends[pin.Length];
     }
 
-    /// <summary>A day or month of the years 1900 to 2099 in any usual order, with or without marks between: <c>19900412</c>, <c>4/12/1990</c>, <c>900412</c>, <c>041990</c>.</summary>
+    /// <summary>
+    /// A day or month of the years 1900 to 2099 in any usual order, with or without marks between: <c>19900412</c>, <c>4/12/1990</c>,
+    /// <c>900412</c>, <c>041990</c>.
+    /// </summary>
     public static bool IsDate(string pin)
     {
         var parts = pin.Split(Marks, StringSplitOptions.RemoveEmptyEntries);
@@ -107,7 +120,8 @@ public static class PinRules
         if (!digits.All(char.IsAsciiDigit))
             return false;
 
-        if (parts.Length == 3 && parts.All(p => p.Length is 1 or 2 or 4) && AreDay([.. parts.Select(p => int.Parse(p, CultureInfo.InvariantCulture))]))
+        if (parts.Length == 3 && parts.All(p => p.Length is 1 or 2 or 4)
+            && AreDay([.. parts.Select(p => int.Parse(p, CultureInfo.InvariantCulture))]))
         {
             return true;
         }
@@ -115,7 +129,9 @@ public static class PinRules
         int N(int at, int length) => int.Parse(digits.AsSpan(at, length), NumberStyles.None, CultureInfo.InvariantCulture);
         return digits.Length switch
         {
-            8 => IsDay(N(0, 4), N(4, 2), N(6, 2)) || IsDay(N(0, 4), N(6, 2), N(4, 2)) || IsDay(N(4, 4), N(2, 2), N(0, 2)) || IsDay(N(4, 4), N(0, 2), N(2, 2)),
+            8 =>
+                IsDay(N(0, 4), N(4, 2), N(6, 2)) || IsDay(N(0, 4), N(6, 2), N(4, 2)) || IsDay(N(4, 4), N(2, 2), N(0, 2))
+                    || IsDay(N(4, 4), N(0, 2), N(2, 2)),
             6 => new[] { 1900, 2000 }.Any(century =>
                     IsDay(century + N(0, 2), N(2, 2), N(4, 2)) || IsDay(century + N(0, 2), N(4, 2), N(2, 2))
                     || IsDay(century + N(4, 2), N(2, 2), N(0, 2)) || IsDay(century + N(4, 2), N(0, 2), N(2, 2)))
@@ -126,18 +142,22 @@ public static class PinRules
 
     /// <summary>Three numbers as day, month and year in any usual order; a year of two digits is of either century.</summary>
     private static bool AreDay(int[] n) => new[] { (n[0], n[1], n[2]), (n[0], n[2], n[1]), (n[2], n[1], n[0]), (n[2], n[0], n[1]) }
-        .Any(d => IsDay(d.Item1, d.Item2, d.Item3) || (d.Item1 < 100 && (IsDay(1900 + d.Item1, d.Item2, d.Item3) || IsDay(2000 + d.Item1, d.Item2, d.Item3))));
+        .Any(d => IsDay(d.Item1, d.Item2, d.Item3)
+            || (d.Item1 < 100 && (IsDay(1900 + d.Item1, d.Item2, d.Item3) || IsDay(2000 + d.Item1, d.Item2, d.Item3))));
 
     private static bool IsDay(int year, int month, int day) =>
         year is >= FirstYear and <= LastYear && month is >= 1 and <= 12 && day >= 1 && day <= DateTime.DaysInMonth(year, month);
 
     /// <summary>The ways in which one character follows another: up, down, and along a row of keys to the right and to the left.</summary>
-    private static readonly Func<char, char, bool>[] Ways = [IsNext, (before, after) => IsNext(after, before), IsBeside, (before, after) => IsBeside(after, before)];
+    private static readonly Func<char, char, bool>[] Ways =
+        [IsNext, (before, after) => IsNext(after, before), IsBeside, (before, after) => IsBeside(after, before)];
 
     private static bool IsNext(char before, char after) =>
-        (before, after) == ('9', '0') || (char.IsAsciiLetterOrDigit(before) && char.IsAsciiLetterOrDigit(after) && Small(after) - Small(before) == 1);
+        (before, after) == ('9', '0')
+            || (char.IsAsciiLetterOrDigit(before) && char.IsAsciiLetterOrDigit(after) && Small(after) - Small(before) == 1);
 
-    private static bool IsBeside(char before, char after) => KeyRows.Any(r => r.IndexOf(Small(before)) is >= 0 and var at && at + 1 < r.Length && r[at + 1] == Small(after));
+    private static bool IsBeside(char before, char after) =>
+        KeyRows.Any(r => r.IndexOf(Small(before)) is >= 0 and var at && at + 1 < r.Length && r[at + 1] == Small(after));
 
     private static char Small(char c) => char.ToLowerInvariant(c);
 

@@ -15,7 +15,9 @@ public static class PinTries
     /// <summary>The longest wait after a failure, in seconds: 1, 2, 4, 8, 16, then this.</summary>
     public const int LongestSeconds = 30;
 
-    /// <summary>So long <see cref="KioskTries.Most"/> failures at one kiosk are counted together, and so long it rests after them.</summary>
+    /// <summary>
+    /// So long <see cref="KioskTries.Most"/> failures at one kiosk are counted together, and so long it rests after them.
+    /// </summary>
     public static readonly TimeSpan Window = TimeSpan.FromMinutes(15);
 
     /// <summary>The wait after so many failures in a row.</summary>
@@ -26,14 +28,17 @@ public static class PinTries
         _ => TimeSpan.FromSeconds(1 << (failures - 1)),
     };
 
-    /// <summary>Why the person's PIN is not even looked at now. Null: it is. A clock that was set back ends a wait; the ten in a row still count.</summary>
+    /// <summary>
+    /// Why the person's PIN is not even looked at now. Null: it is. A clock that was set back ends a wait; the ten in a row still count.
+    /// </summary>
     public static Refusal? Now(Depot depot, Technician person, string kiosk, DateTimeOffset now)
     {
         var (own, here) = (depot.Pins.Of(person.Code), depot.Pins.At(kiosk));
         if (own.IsLocked)
             return PinRefusal.Locked(person, own.Failures);
 
-        if (here.Failed.Count >= KioskTries.Most && here.Failed[^1] - here.Failed[^KioskTries.Most] <= Window && Left(here.Failed[^1], Window, now) is var pause && pause > TimeSpan.Zero)
+        if (here.Failed.Count >= KioskTries.Most && here.Failed[^1] - here.Failed[^KioskTries.Most] <= Window
+            && Left(here.Failed[^1], Window, now) is var pause && pause > TimeSpan.Zero)
         {
             return PinRefusal.KioskRests(kiosk, KioskTries.Most, Seconds(pause));
         }
@@ -50,9 +55,12 @@ public static class PinTries
     }
 
     /// <summary>Whether a PIN that fits clears anything: only then is it an entry.</summary>
-    public static bool Clears(Depot depot, Code<Technician> person, string kiosk) => depot.Pins.Of(person).Failures > 0 || depot.Pins.At(kiosk).InARow > 0;
+    public static bool Clears(Depot depot, Code<Technician> person, string kiosk) =>
+        depot.Pins.Of(person).Failures > 0 || depot.Pins.At(kiosk).InARow > 0;
 
-    private static TimeSpan Left(DateTimeOffset since, TimeSpan wait, DateTimeOffset now) => now < since || now - since >= wait ? TimeSpan.Zero : wait - (now - since);
+    private static TimeSpan Left(DateTimeOffset since, TimeSpan wait, DateTimeOffset now) => now < since || now - since >= wait
+        ? TimeSpan.Zero
+        : wait - (now - since);
 
     /// <summary>Whole seconds, begun ones counted.</summary>
     private static int Seconds(TimeSpan left) => (int)Math.Ceiling(left.TotalSeconds);

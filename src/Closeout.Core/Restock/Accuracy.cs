@@ -34,9 +34,11 @@ public static class Accuracy
         var counted = shift.Counts.TryGetValue(promise.Item, out var count) ? Math.Max(0, count.Used) : 0;
         var demand = depot.Reported(promise.Van, promise.Item) ?? counted;
         return new(
-            depot.Date, item.Priority, 1, demand <= promise.Target ? 1 : 0, Math.Max(0, demand - aboard), aboard - Math.Max(demand, counted) <= 0 ? 1 : 0, aboard, demand);
+            depot.Date, item.Priority, 1, demand <= promise.Target ? 1 : 0, Math.Max(0, demand - aboard),
+            aboard - Math.Max(demand, counted) <= 0 ? 1 : 0, aboard, demand);
     }
 
     private static KeptPromises Add(KeptPromises a, KeptPromises b) => new(
-        a.Date, a.Priority, a.Lines + b.Lines, a.Within + b.Within, a.Missed + b.Missed, a.Emptied + b.Emptied, a.Aboard + b.Aboard, a.Used + b.Used);
+        a.Date, a.Priority, a.Lines + b.Lines, a.Within + b.Within, a.Missed + b.Missed, a.Emptied + b.Emptied, a.Aboard + b.Aboard,
+        a.Used + b.Used);
 }

@@ -8,7 +8,10 @@ internal static class BeforeLoading
 {
     public static Depot Of(Depot depot)
     {
-        var ledger = depot.Stock.Ledger.Post(depot.Stock.Loaded.SelectMany(l => depot.Setup.Find(l.Key.Item2) is { } item ? Back(l.Key.Item1, l.Value, item.UnitsPerCarton) : []));
+        var ledger = depot.Stock.Ledger.Post(
+            depot.Stock.Loaded.SelectMany(l => depot.Setup.Find(l.Key.Item2) is { } item
+                ? Back(l.Key.Item1, l.Value, item.UnitsPerCarton)
+                : []));
 
         // Counts corrected since may leave a place with less than was taken: then it had that much.
         var made = ledger.BelowZero.Select(b => new Move(b.Item, -b.Units, Place.Unexplained, b.Place)).ToList();

@@ -18,10 +18,13 @@ internal sealed partial class CartonChoice
         public abstract Walk Of(int sum, int count);
 
         protected static SubsetSums SumsOf(CartonChoice choice, long limit, int sign) =>
-            new([.. choice.vans.Select(v => v.MayUp ? (v.R, v.F * sign) : (-1, 0))], (int)Math.Min(limit, choice.sumR - choice.fixedR), sign);
+            new([.. choice.vans.Select(v => v.MayUp ? (v.R, v.F * sign) : (-1, 0))], (int)Math.Min(limit, choice.sumR - choice.fixedR),
+                sign);
     }
 
-    /// <summary>The set is rounded up. Sets of c or more vans need no look: some of them sum to whole cartons and could stay exact.</summary>
+    /// <summary>
+    /// The set is rounded up. Sets of c or more vans need no look: some of them sum to whole cartons and could stay exact.
+    /// </summary>
     private sealed class UpSets(CartonChoice choice, long room)
         : Sets(choice, SumsOf(choice, Math.Max((long)choice.c * choice.c, room % choice.c), 1))
     {
@@ -45,7 +48,9 @@ internal sealed partial class CartonChoice
         /// <summary>Sum of r of all vans not rounded up.</summary>
         public abstract long ExactR { get; }
 
-        /// <summary>Whether the van may stay exact when the later ones must hand out so many cartons' worth loose; if so, it does.</summary>
+        /// <summary>
+        /// Whether the van may stay exact when the later ones must hand out so many cartons' worth loose; if so, it does.
+        /// </summary>
         public abstract bool Stays(int v, long cartonsLater);
     }
 

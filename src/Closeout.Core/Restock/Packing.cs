@@ -38,6 +38,7 @@ public static class Packing
                 return new(opened, packed);
         }
 
-        throw new InvalidOperationException($"{vans.Sum(v => v.Given)} units were given of {bin} loose and {shelf} cartons of {unitsPerCarton}");
+        throw new InvalidOperationException(
+            $"{vans.Sum(v => v.Given)} units were given of {bin} loose and {shelf} cartons of {unitsPerCarton}");
     }
 }

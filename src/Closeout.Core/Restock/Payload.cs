@@ -14,10 +14,14 @@ public static class Payload
     /// <summary>Weights within this of each other are the same: sums of pounds end in rounding, and a millionth weighs nothing.</summary>
     public const double SameLb = 1e-6;
 
-    /// <summary>Payload less crew and kit; below 0 where the payload does not even take these. Null: no payload is stated, so nothing is checked.</summary>
+    /// <summary>
+    /// Payload less crew and kit; below 0 where the payload does not even take these. Null: no payload is stated, so nothing is checked.
+    /// </summary>
     public static double? AllowanceLb(double payloadLb, double crewAndKitLb) => payloadLb > 0 ? payloadLb - crewAndKitLb : null;
 
-    /// <summary>Pounds by which the stock that the book has aboard is more than the payload leaves for it; 0: it is not, or no payload is stated.</summary>
+    /// <summary>
+    /// Pounds by which the stock that the book has aboard is more than the payload leaves for it; 0: it is not, or no payload is stated.
+    /// </summary>
     public static double AboveLb(Depot depot, Van van)
     {
         if (AllowanceLb(van.PayloadLb, depot.Setup.Depot.CrewAndKitLb) is not { } allowance)
@@ -25,7 +29,9 @@ public static class Payload
 
         var aboardLb = depot.Setup.ItemsByCode.Select(i => (Item: i, Held: depot.Stock.Ledger.Aboard(van.Code, i)))
             .Where(a => a.Held != default)
-            .Sum(a => (a.Held.Sealed * a.Item.UnitsPerCarton + a.Held.Loose) * a.Item.UnitWeightLb + a.Held.Sealed * BoxBlank.WeightLb(depot.Setup, a.Item));
+            .Sum(a =>
+                (a.Held.Sealed * a.Item.UnitsPerCarton + a.Held.Loose) * a.Item.UnitWeightLb + a.Held.Sealed * BoxBlank.WeightLb(
+                    depot.Setup, a.Item));
         return aboardLb > allowance + SameLb ? aboardLb - allowance : 0;
     }
 
@@ -37,7 +43,9 @@ public static class Payload
 }
 
 /// <summary>What was taken off a line of the plan because of the van's payload.</summary>
-/// <param name="Most">Units that the van may then have aboard: the cap. It may lie above the target, where only a carton is not rounded up.</param>
+/// <param name="Most">
+/// Units that the van may then have aboard: the cap. It may lie above the target, where only a carton is not rounded up.
+/// </param>
 /// <param name="Units">Units planned when it was first cut.</param>
 /// <param name="Target">The target without the cut.</param>
 public sealed record PayloadCut(int Most, int Units, Target Target);

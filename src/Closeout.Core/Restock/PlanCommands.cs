@@ -18,7 +18,8 @@ public sealed record ChangePlan(
         : Item is not { } code ? StockRefusal.NoItemNamed(van) with { About = "item" }
         : depot.Setup.Find(code) is not { } item ? Refusal.NoSuchItem(code) with { About = "item" }
         : Given.Range("Units", Units, 0, Refusal.MostAtOnce, "units") is { } outside ? outside
-        : depot.Setup.Limit(van.Code, item).High is var high && Units > high ? StockRefusal.AboveHigh(item, van, Units, high) with { About = "units" }
+        : depot.Setup.Limit(van.Code, item).High is var high && Units > high
+            ? StockRefusal.AboveHigh(item, van, Units, high) with { About = "units" }
         : Changed(depot, van, item, Units);
 
     private PlanOverridden Changed(Depot depot, Van van, Item? item, int units) =>

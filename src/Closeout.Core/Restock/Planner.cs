@@ -4,7 +4,9 @@ using Closeout.Facts;
 namespace Closeout.Restock;
 
 /// <summary>Plans item by item: demand, target and need of each van, then who gets what, in which cartons, and what to buy.</summary>
-/// <remarks>What does not depend on the item is looked up once, and vans with the same bookings share one demand: two hundred vans have a few dozen.</remarks>
+/// <remarks>
+/// What does not depend on the item is looked up once, and vans with the same bookings share one demand: two hundred vans have a few dozen.
+/// </remarks>
 internal sealed class Planner
 {
     private readonly Depot depot;
@@ -60,7 +62,8 @@ internal sealed class Planner
         var wants = Wants(item).Where(w => w.Need > 0 || w.Cut is not null || IsChanged(w)).ToList();
 
         // What was loaded is done, even when it was less than planned: what is left is for the others.
-        var claims = wants.Select(w => new Claim(depot.Stock.Loaded.ContainsKey((w.Van.Code, item.Code)) ? 0 : w.Need, w.Aboard, w.ChanceAbove));
+        var claims =
+            wants.Select(w => new Claim(depot.Stock.Loaded.ContainsKey((w.Van.Code, item.Code)) ? 0 : w.Need, w.Aboard, w.ChanceAbove));
         var given = Sharing.ByChance([.. claims], bin + (long)cartons * c);
         var packing = Packing.Pack([.. wants.Select((w, v) => new Portion(given[v], w.Aboard, w.Most))], c, bin, cartons);
 
@@ -71,7 +74,8 @@ internal sealed class Planner
             var packed = packing.Vans[v];
             var fromBin = Math.Min(packed.Loose, binLeft);
             binLeft -= fromBin;
-            lines.Add(want with { Sealed = packed.Sealed, FromBin = fromBin, FromOpened = packed.Loose - fromBin, Short = want.Need - given[v] });
+            lines.Add(
+                want with { Sealed = packed.Sealed, FromBin = fromBin, FromOpened = packed.Loose - fromBin, Short = want.Need - given[v] });
         }
 
         return (lines, Shelf(item, cartons, bin, packing.Opened, lines));
@@ -97,12 +101,17 @@ internal sealed class Planner
 
     private RestockLine Want(VanInPlan van, Item item, (BookedDemand Booked, Demand Demand, int Q) demand, int aboardNow)
     {
-        var (low, high) = limits.Count > 0 && limits.TryGetValue((van.Van.Code, item.Code), out var own) ? (own.Low, own.High) : (item.Low, item.High);
-        IReadOnlyList<Standing> changes = van.Changes.Count == 0 ? [] : [.. van.Changes.Where(o => o.Change.Item is null || o.Change.Item == item.Code)];
+        var (low, high) = limits.Count > 0 && limits.TryGetValue((van.Van.Code, item.Code), out var own)
+            ? (own.Low, own.High)
+            : (item.Low, item.High);
+        IReadOnlyList<Standing> changes = van.Changes.Count == 0
+            ? []
+            : [.. van.Changes.Where(o => o.Change.Item is null || o.Change.Item == item.Code)];
         var cut = cuts.Count > 0 ? cuts.GetValueOrDefault((van.Van.Code, item.Code)) : null;
         var target = Changed(Target.Of(low, high, demand.Q), high, changes).Within(cut);
         var need = changes.Any(o => o.Change.Kind == OverrideKind.Exclude) ? 0 : target.Need(aboardNow);
-        return new(van.Van, item, aboardNow, low, high, demand.Booked, demand.Demand, demand.Q, target, need, 0, 0, 0, 0, van.Provisional, changes) { Cut = cut };
+        return new(van.Van, item, aboardNow, low, high, demand.Booked, demand.Demand, demand.Q, target, need, 0, 0, 0, 0, van.Provisional,
+            changes) { Cut = cut };
     }
 
     private ShelfLine Shelf(Item item, int cartons, int bin, int opened, List<RestockLine> lines)
@@ -119,7 +128,8 @@ internal sealed class Planner
     /// <summary>The number of a van's bookings among the different ones.</summary>
     private int Group(IEnumerable<Booking> bookings)
     {
-        var own = bookings.GroupBy(b => b.Kind, b => b.Visits).Select(g => (Kind: kinds.IndexOf(g.Key), Visits: g.Sum())).OrderBy(b => b.Kind).ToArray();
+        var own = bookings.GroupBy(b => b.Kind, b => b.Visits).Select(g => (Kind: kinds.IndexOf(g.Key), Visits: g.Sum()))
+            .OrderBy(b => b.Kind).ToArray();
         var at = groups.FindIndex(g => g.AsSpan().SequenceEqual(own));
         if (at < 0)
             groups.Add(own);
@@ -128,7 +138,8 @@ internal sealed class Planner
     }
 
     /// <summary>Whether a lead's change took the need away: it stays in sight, to be understood and withdrawn.</summary>
-    private static bool IsChanged(RestockLine want) => want.Overrides.Any(o => o.Change.Item is not null) || (want.Overrides.Count > 0 && want.Target.Need(want.Aboard) > 0);
+    private static bool IsChanged(RestockLine want) =>
+        want.Overrides.Any(o => o.Change.Item is not null) || (want.Overrides.Count > 0 && want.Target.Need(want.Aboard) > 0);
 
     /// <summary>A target as a lead changed it: set first, then more; never above the most that the van carries.</summary>
     private static Target Changed(Target planned, int high, IReadOnlyList<Standing> changes)

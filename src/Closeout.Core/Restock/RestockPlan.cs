@@ -47,14 +47,18 @@ public sealed record RestockLine(
 
 /// <summary>What the plan does to the depot's own stock of one item. Cartons on the shelf, units in the bin.</summary>
 public sealed record ShelfLine(
-    Item Item, int ShelfBefore, int BinBefore, int SealedOut, int Opened, int LooseOut, int ShelfAfter, int BinAfter, int Short, int OnOrder, Reorder Order);
+    Item Item, int ShelfBefore, int BinBefore, int SealedOut, int Opened, int LooseOut, int ShelfAfter, int BinAfter, int Short,
+    int OnOrder, Reorder Order);
 
 /// <summary>Tomorrow's restock: what goes into each van, what that leaves at the depot, and what to buy.</summary>
 /// <param name="Date">Tomorrow.</param>
-/// <param name="Lines">Lines with a need, and those whose need a lead or the van's payload took away, in bay order, then item order.</param>
+/// <param name="Lines">
+/// Lines with a need, and those whose need a lead or the van's payload took away, in bay order, then item order.
+/// </param>
 /// <param name="Shelf">Every item, in item order.</param>
 /// <param name="Weights">Every van's stock against its payload, in bay order.</param>
-public sealed record RestockPlan(DateOnly Date, IReadOnlyList<RestockLine> Lines, IReadOnlyList<ShelfLine> Shelf, IReadOnlyList<VanWeight> Weights)
+public sealed record RestockPlan(
+    DateOnly Date, IReadOnlyList<RestockLine> Lines, IReadOnlyList<ShelfLine> Shelf, IReadOnlyList<VanWeight> Weights)
 {
     /// <summary>The plan for the next day with a booking.</summary>
     public static RestockPlan For(Depot depot)
@@ -67,7 +71,10 @@ public sealed record RestockPlan(DateOnly Date, IReadOnlyList<RestockLine> Lines
     /// <summary>The van's stock against its payload.</summary>
     public VanWeight Weight(Code<Van> van) => Weights.First(w => w.Van.Code == van);
 
-    /// <summary>What the plan promises the vans that are booked on a date: the targets of all items that they are expected to use, as cut to the vans' payloads.</summary>
+    /// <summary>
+    /// What the plan promises the vans that are booked on a date: the targets of all items that they are expected to use, as cut to the
+    /// vans' payloads.
+    /// </summary>
     public static IEnumerable<Promise> Promises(Depot depot, DateOnly date)
     {
         var plan = new WeighedPlan(depot, date);

@@ -4,7 +4,9 @@ using Closeout.Facts;
 
 namespace Closeout.Restock;
 
-/// <summary>Weighs the vans, in pounds: sealed cartons with their flattened box's weight, loose units without. Vans by their number in bay order.</summary>
+/// <summary>
+/// Weighs the vans, in pounds: sealed cartons with their flattened box's weight, loose units without. Vans by their number in bay order.
+/// </summary>
 internal sealed class Scales
 {
     private readonly IReadOnlyList<Van> vans;
@@ -41,14 +43,19 @@ internal sealed class Scales
     /// <param name="lines">Of each item, in bay order.</param>
     public void Weigh(IEnumerable<IReadOnlyList<RestockLine>> lines) => LoadedLb = Sum(AboardLb, lines, l => (l.Units, l.Sealed));
 
-    /// <summary>By van: whether it would be too heavy with all that it lacks, and a carton more of each line and of each loaded item. Below that nothing was cut.</summary>
+    /// <summary>
+    /// By van: whether it would be too heavy with all that it lacks, and a carton more of each line and of each loaded item. Below that
+    /// nothing was cut.
+    /// </summary>
     /// <param name="lines">Of each item, in bay order; as weighed last.</param>
     /// <param name="loaded">What was loaded tonight, by van.</param>
     public bool[] MayHaveBeenCut(IEnumerable<IReadOnlyList<RestockLine>> lines, ILookup<Code<Van>, LoadedLine> loaded)
     {
         var carton = items.Index().ToDictionary(i => i.Item.Code, i => i.Item.UnitsPerCarton * i.Item.UnitWeightLb + boxLb[i.Index]);
         var most = Sum(LoadedLb, lines, l => (l.Need + l.Item.UnitsPerCarton, l.Need / l.Item.UnitsPerCarton + 2));
-        return [.. vans.Select((van, v) => most[v] + loaded[van.Code].Sum(l => carton.GetValueOrDefault(l.Item)) > (allowance[v] ?? double.MaxValue))];
+        return [
+            .. vans.Select((van, v) =>
+                most[v] + loaded[van.Code].Sum(l => carton.GetValueOrDefault(l.Item)) > (allowance[v] ?? double.MaxValue))];
     }
 
     /// <summary>Pounds above the allowance as weighed last; 0: it fits, or no payload is stated.</summary>

@@ -71,7 +71,8 @@ internal sealed class SubsetSums
     }
 
     /// <summary>Both lists run from the least count on with falling f; so does what is kept of them.</summary>
-    private static void Merge(List<(int Count, int F)> kept, ReadOnlySpan<(int Count, int F)> without, ReadOnlySpan<(int Count, int F)> with, int count, int f)
+    private static void Merge(
+        List<(int Count, int F)> kept, ReadOnlySpan<(int Count, int F)> without, ReadOnlySpan<(int Count, int F)> with, int count, int f)
     {
         var (a, b, leastF) = (0, 0, int.MaxValue);
         while (a < without.Length || b < with.Length)

@@ -55,7 +55,8 @@ internal sealed class WeighedPlan
         {
             var cut = AllLines.Where(l => l.CutUnits > 0).ToLookup(l => l.Van.Code, l => new CutUnits(l.Item, l.CutUnits));
             return depot.Setup.Vans.Select((van, v) =>
-                new VanWeight(van, depot.Setup.Depot.CrewAndKitLb, scales.AboardLb[v], uncutLb[v] ?? scales.LoadedLb[v], scales.LoadedLb[v], [.. cut[van.Code]]));
+                new VanWeight(van, depot.Setup.Depot.CrewAndKitLb, scales.AboardLb[v], uncutLb[v] ?? scales.LoadedLb[v], scales.LoadedLb[v],
+                    [.. cut[van.Code]]));
         }
     }
 
@@ -159,5 +160,7 @@ internal sealed class WeighedPlan
     }
 
     /// <summary>Units taken beyond what was planned; below 0: a short pick. Of an item that is gone nothing is known.</summary>
-    private int Beyond(LoadedLine line) => depot.Setup.Find(line.Item) is { } item ? line.Sealed * item.UnitsPerCarton + line.Loose - line.Planned : 0;
+    private int Beyond(LoadedLine line) => depot.Setup.Find(line.Item) is { } item
+        ? line.Sealed * item.UnitsPerCarton + line.Loose - line.Planned
+        : 0;
 }

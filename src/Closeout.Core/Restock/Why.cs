@@ -21,7 +21,9 @@ public static class Why
         if (l.Cut is { } cut)
             yield return ("Payload", Payload(setup.Units, l, cut, weight));
 
-        yield return ("Aboard", $"{l.Aboard}{(l.Provisional ? " by the book, and nobody counted yet: provisional" : "")}, so {l.Need} {(l.Need == 1 ? "is" : "are")} needed");
+        yield return ("Aboard",
+            $"{l.Aboard}{(l.Provisional ? " by the book, and nobody counted yet: provisional" : "")}, so {l.Need} "
+                + $"{(l.Need == 1 ? "is" : "are")} needed");
         yield return ("Given", Given(l));
         if (l.Short > 0)
             yield return ("Short", $"{l.Short}: the depot has no more; each unit went where it was most likely to be missed");
@@ -42,7 +44,8 @@ public static class Why
         for (var from = 0; from <= end; from += width)
         {
             var to = from + width - 1;
-            var marks = new[] { (l.Low, "low"), (l.Target.Units, "target"), (l.High, "high"), (l.Aboard, "aboard") }.Where(m => m.Item1 >= from && m.Item1 <= to).Select(m => m.Item2);
+            var marks = new[] { (l.Low, "low"), (l.Target.Units, "target"), (l.High, "high"),
+                (l.Aboard, "aboard") }.Where(m => m.Item1 >= from && m.Item1 <= to).Select(m => m.Item2);
             bars.Add((from, to, l.Demand.AtMost(to) - l.Demand.AtMost(from - 1), string.Join(" ", marks)));
         }
 
@@ -55,28 +58,38 @@ public static class Why
 
     private static string Booked(RestockLine l) => l.Booked.Visits.Count == 0
         ? "no visit for this van"
-        : string.Join(", ", l.Booked.Visits.Select(v => $"{v.Visits} {v.Kind} at {(v.Use.Weight > 0 ? Number(v.Use.Mean) : "no planning rate")} each"));
+        : string.Join(", ",
+            l.Booked.Visits.Select(v => $"{v.Visits} {v.Kind} at {(v.Use.Weight > 0 ? Number(v.Use.Mean) : "no planning rate")} each"));
 
     private static string Demand(RestockLine l) => l.Demand.Spread switch
     {
         Spread.None => l.Booked.HasUnknownRate ? "no planning rate and no visit on record, so none is foreseen" : "none",
-        Spread.Poisson => $"about {Number(l.Demand.Mean)}, give or take {Number(Math.Sqrt(l.Demand.Mean))} (Poisson: mean {Number(l.Demand.Mean)})",
-        Spread.NegativeBinomial => $"about {Number(l.Demand.Mean)}, give or take {Number(Math.Sqrt(l.Demand.Variance))}: lumpy (negative binomial: mean {Number(l.Demand.Mean)}, variance {Number(l.Demand.Variance)})",
+        Spread.Poisson =>
+            $"about {Number(l.Demand.Mean)}, give or take {Number(Math.Sqrt(l.Demand.Mean))} (Poisson: mean {Number(l.Demand.Mean)})",
+        Spread.NegativeBinomial =>
+            $"about {Number(l.Demand.Mean)}, give or take {Number(Math.Sqrt(l.Demand.Variance))}: lumpy (negative binomial: mean "
+                + $"{Number(l.Demand.Mean)}, variance {Number(l.Demand.Variance)})",
         _ => throw new InvalidOperationException($"no such spread: {l.Demand.Spread}"),
     };
 
-    private static string Limits(RestockLine l) => $"the van carries {l.Low} to {l.High}; target {l.Target.Units} ({Target.Words(l.Target.Basis)})"
+    private static string Limits(RestockLine l) =>
+        $"the van carries {l.Low} to {l.High}; target {l.Target.Units} ({Target.Words(l.Target.Basis)})"
         + (l.AboveHigh > 0 ? $", {l.AboveHigh} less than the promise takes: plan a top-up at mid-day" : "");
 
     /// <summary>Both weights, whatever the reason is: all that was planned, what is aboard already, or what was loaded.</summary>
     private static string Payload(UnitSystem units, RestockLine l, PayloadCut cut, VanWeight weight)
     {
         var allowance = weight.AllowanceLb ?? throw new InvalidOperationException($"{l.Van.Code} was cut for weight and states no payload");
-        var stock = weight.AboardLb > allowance + Restock.Payload.SameLb ? $"the stock aboard weighs {units.Weight(weight.AboardLb)} already"
-            : weight.UncutLb > allowance + Restock.Payload.SameLb ? $"all that was planned would make {units.Weight(weight.UncutLb)} of stock"
+        var stock = weight.AboardLb > allowance + Restock.Payload.SameLb
+            ? $"the stock aboard weighs {units.Weight(weight.AboardLb)} already"
+            : weight.UncutLb > allowance + Restock.Payload.SameLb
+                ? $"all that was planned would make {units.Weight(weight.UncutLb)} of stock"
             : $"the stock weighs {units.Weight(weight.LoadedLb)} with what is planned";
-        return $"{l.CutUnits} {(l.CutUnits == 1 ? "is" : "are")} left out: {stock}, and {units.Weight(allowance)} is what the payload leaves for it ({units.Weight(weight.Van.PayloadLb)} less crew and kit {units.Weight(weight.CrewAndKitLb)})"
-            + (l.Target != cut.Target ? $"; so target {cut.Target.Units} ({Target.Words(cut.Target.Basis)}) is cut to {l.Target.Units}" : "; so no carton is rounded up");
+        return $"{l.CutUnits} {(l.CutUnits == 1 ? "is" : "are")} left out: {stock}, and {units.Weight(allowance)} is what the payload "
+            + $"leaves for it ({units.Weight(weight.Van.PayloadLb)} less crew and kit {units.Weight(weight.CrewAndKitLb)})"
+            + (l.Target != cut.Target
+                ? $"; so target {cut.Target.Units} ({Target.Words(cut.Target.Basis)}) is cut to {l.Target.Units}"
+                : "; so no carton is rounded up");
     }
 
     private static string Given(RestockLine l)
@@ -88,7 +101,11 @@ public static class Why
             l.FromOpened > 0 ? $"{l.FromOpened} loose from a carton opened at the depot" : null,
         }.Where(p => p is not null).ToList();
         var more = l.Units - (l.Need - l.Short);
-        return (parts.Count == 0 ? "nothing" : string.Join(", ", parts)) + (more > 0 ? $"; {more} more than needed, so that no carton is opened or more leftovers go out" : "");
+        return (parts.Count == 0
+            ? "nothing"
+            : string.Join(", ", parts)) + (more > 0
+            ? $"; {more} more than needed, so that no carton is opened or more leftovers go out"
+            : "");
     }
 
     private static string Change(PlanOverridden c) => c.Kind switch

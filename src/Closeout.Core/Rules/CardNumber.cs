@@ -15,15 +15,19 @@ public static partial class CardNumber
     /// <summary>Shorter groups end a number, or are none of it: two telephone numbers side by side are no card.</summary>
     private const int LeastInGroup = 4;
 
-    public static bool IsIn(string text) => Runs().Matches(text).Any(run => IsIn(run.Value.Split([' ', '-', '.'], StringSplitOptions.RemoveEmptyEntries)));
+    public static bool IsIn(string text) =>
+        Runs().Matches(text).Any(run => IsIn(run.Value.Split([' ', '-', '.'], StringSplitOptions.RemoveEmptyEntries)));
 
-    /// <summary>Whether the last digit checks the others: every second digit from the right doubled, its digits added, the sum a multiple of ten.</summary>
+    /// <summary>
+    /// Whether the last digit checks the others: every second digit from the right doubled, its digits added, the sum a multiple of ten.
+    /// </summary>
     public static bool Fits(IReadOnlyList<int> digits) =>
         digits.Reverse().Select((d, i) => i % 2 == 0 ? d : 2 * d > 9 ? 2 * d - 9 : 2 * d).Sum() % 10 == 0;
 
     /// <summary>All groups together, or any that follow each other.</summary>
     private static bool IsIn(string[] groups) => Is(groups) || Enumerable.Range(0, groups.Length).Any(first =>
-        Enumerable.Range(first, groups.Length - first).Any(last => groups[first..last].All(g => g.Length >= LeastInGroup) && Is(groups[first..(last + 1)])));
+        Enumerable.Range(first, groups.Length - first)
+            .Any(last => groups[first..last].All(g => g.Length >= LeastInGroup) && Is(groups[first..(last + 1)])));
 
     private static bool Is(string[] groups)
     {

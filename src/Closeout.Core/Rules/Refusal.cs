@@ -39,29 +39,42 @@ public sealed record Refusal(string Code, string Text, bool AskAgain = false, de
         new("no-such-kit-piece", $"There is no kit piece {piece} on this depot's list. Choose one of the list.");
 
     public static Refusal AlreadyIn(Van van, Shift shift) =>
-        new("already-in", $"{van.Code} {van.Name} came in at {Clock(shift.CameInAt)} with {shift.Technician}. Open it from the bay wall and go on from there.");
+        new("already-in",
+            $"{van.Code} {van.Name} came in at {Clock(shift.CameInAt)} with {shift.Technician}. Open it from the bay wall and go on from "
+                + "there.");
 
     public static Refusal NotIn(Van van) =>
         new("not-in", $"{van.Code} {van.Name} has not come in yet. Say first who brings it in.");
 
     public static Refusal AlreadyClosed(Van van, Shift shift) =>
-        new("already-closed", $"{van.Code} {van.Name} was signed at {Clock(shift.SignedAt!.Value)} by {shift.SignedBy}. Ask the lead if something must be changed.");
+        new("already-closed",
+            $"{van.Code} {van.Name} was signed at {Clock(shift.SignedAt!.Value)} by {shift.SignedBy}. Ask the lead if something must be "
+                + "changed.");
 
     public static Refusal TooEarly(Van van, Step now, Step asked) =>
-        new("too-early", $"{van.Code} {van.Name} is at {StepWords.Name(now)}; {StepWords.Name(asked)} comes later. Answer {StepWords.Name(now)} first.");
+        new("too-early",
+            $"{van.Code} {van.Name} is at {StepWords.Name(now)}; {StepWords.Name(asked)} comes later. Answer {StepWords.Name(now)} first.");
 
     public static Refusal OutOfRange(string what, decimal found, decimal least, decimal most) =>
         new("out-of-range", $"{what} cannot be {Number(found)}: allowed is {Number(least)} to {Number(most)}. Type it again.");
 
     public static Refusal AboveTheBook(Item item, int counted, int before, int gap) =>
-        new("above-the-book", $"You count {counted} of {item.Description}, and the book had {before} aboard. Count once more; the same answer again is recorded, with a gap of {gap}.", AskAgain: true);
+        new("above-the-book",
+            $"You count {counted} of {item.Description}, and the book had {before} aboard. Count once more; the same answer again is "
+                + $"recorded, with a gap of {gap}.",
+            AskAgain: true);
 
     /// <summary>Of an item that is counted blind: the book's figure would spoil the second count.</summary>
     public static Refusal BlindAboveTheBook(Item item, int counted) =>
-        new("blind-above-the-book", $"You count {counted} of {item.Description}, and that is more than the book has. Count once more; the same answer again is recorded.", AskAgain: true);
+        new("blind-above-the-book",
+            $"You count {counted} of {item.Description}, and that is more than the book has. Count once more; the same answer again is "
+                + "recorded.",
+            AskAgain: true);
 
     public static Refusal BinTooLow(Item item, int inBin, int back) =>
-        new("bin-too-low", $"The bin holds {inBin} of {item.Description} and this change takes {back} back out of it. Count the bin, or leave the first count.");
+        new("bin-too-low",
+            $"The bin holds {inBin} of {item.Description} and this change takes {back} back out of it. Count the bin, or leave the first "
+                + "count.");
 
     /// <param name="instead">The reading that two swapped digits make of it, in the screen's units and in miles; null: none fits.</param>
     public static Refusal BelowStart(string end, string start, (string Shown, decimal Mi)? instead = null) => new(
@@ -70,13 +83,18 @@ public sealed record Refusal(string Code, string Text, bool AskAgain = false, de
         AskAgain: true, instead?.Mi);
 
     /// <param name="usual">What the van usually does in a day; null: the book does not know it well enough.</param>
-    public static Refusal TooFar(string end, string start, string distance, string? usual, (string Shown, decimal Mi)? instead = null) => new(
+    public static Refusal TooFar(string end, string start, string distance, string? usual, (string Shown, decimal Mi)? instead = null) =>
+        new(
         "odometer-too-far",
-        $"From {start} to {end} is {distance} in one day{(usual is null ? "" : $", and this van's usual day is {usual}")}. Read it once more{Again(instead)}.",
+        $"From {start} to {end} is {distance} in one day{(usual is null ? "" : $", and this van's usual day is {usual}")}. Read it once "
+            + $"more{Again(instead)}.",
         AskAgain: true, instead?.Mi);
 
     public static Refusal WrongFuel(Van van, string grade) =>
-        new("wrong-fuel", $"{van.Code} {van.Name} takes {van.Fuel}, and {grade} was typed. Look at the slip once more; the same answer again is recorded, and the lead will see it. If it is in the tank, do not start the engine: the workshop says what to do.", AskAgain: true);
+        new("wrong-fuel",
+            $"{van.Code} {van.Name} takes {van.Fuel}, and {grade} was typed. Look at the slip once more; the same answer again is "
+                + "recorded, and the lead will see it. If it is in the tank, do not start the engine: the workshop says what to do.",
+            AskAgain: true);
 
     public static Refusal OnlyALead(Technician technician, string does) =>
         new("only-a-lead", $"{technician.Code} {technician.Name} is no lead, and only a lead {does}. Ask one, and type the lead's code.");
@@ -85,20 +103,28 @@ public sealed record Refusal(string Code, string Text, bool AskAgain = false, de
         new("not-held", $"{van.Code} {van.Name} has 0 holds, and at least 1 is needed. Choose a van that the wall shows as HELD.");
 
     public static Refusal HeldAlready(Van van, string reason) =>
-        new("held-already", $"{van.Code} {van.Name} is on hold for \"{reason}\" already: 1 hold of that reason is enough. Give another reason, or leave it.");
+        new("held-already",
+            $"{van.Code} {van.Name} is on hold for \"{reason}\" already: 1 hold of that reason is enough. Give another reason, or leave "
+                + "it.");
 
     public static Refusal NoSuchIncident(Van van, int number, IReadOnlyList<int> open) => new(
         "no-such-incident",
-        $"Incident {number} of {van.Code} {van.Name} is not open: {(open.Count == 0 ? "0 are" : "open are " + string.Join(", ", open))}. Type the number of an open one.");
+        $"Incident {number} of {van.Code} {van.Name} is not open: {(open.Count == 0 ? "0 are" : "open are " + string.Join(", ", open))}. "
+            + "Type the number of an open one.");
 
     public static Refusal StreamIsOff(Code<WasteStream> stream, IReadOnlyList<Code<WasteStream>> on) =>
-        new("stream-is-off", $"{stream} is not counted at this depot: {(on.Count == 0 ? "0 streams are" : "counted are " + string.Join(", ", on))}. Put it where the site's procedure says, or ask the lead to switch it on in depot.csv.");
+        new("stream-is-off",
+            $"{stream} is not counted at this depot: {(on.Count == 0 ? "0 streams are" : "counted are " + string.Join(", ", on))}. Put "
+                + "it where the site's procedure says, or ask the lead to switch it on in depot.csv.");
 
     public static Refusal BoxTooLow(WasteStream stream, decimal inBox, decimal less) =>
-        new("box-too-low", $"The collecting box of {stream.Description.ToLowerInvariant()} holds {Number(inBox)}, and this change takes {Number(less)} out of it: it was shipped meanwhile. Leave the first count.");
+        new("box-too-low",
+            $"The collecting box of {stream.Description.ToLowerInvariant()} holds {Number(inBox)}, and this change takes {Number(less)} "
+                + "out of it: it was shipped meanwhile. Leave the first count.");
 
     public static Refusal PartNotTold(string part) =>
-        new("part-not-told", $"\"{part}\" is said not to be in order, and 0 damages tell of it. Describe it as a damage there, or say that it is in order.");
+        new("part-not-told",
+            $"\"{part}\" is said not to be in order, and 0 damages tell of it. Describe it as a damage there, or say that it is in order.");
 
     public static Refusal TooManyPhotos(Van van, int found) =>
         new("too-many-photos", $"{van.Code} {van.Name} has {found} pictures tonight, and {MostPhotos} fit. Leave the rest out.");
@@ -107,10 +133,13 @@ public sealed record Refusal(string Code, string Text, bool AskAgain = false, de
         new("photo-is-there", $"{name} is attached already: the same picture counts 1 time. Choose another.");
 
     public static Refusal LooksLikeACard(string what) =>
-        new("looks-like-a-card", $"Your words on {what} hold 13 to 19 digits that fit a payment card, and 0 are kept here: no card number, no PIN. Leave them out.");
+        new("looks-like-a-card",
+            $"Your words on {what} hold 13 to 19 digits that fit a payment card, and 0 are kept here: no card number, no PIN. Leave them "
+                + "out.");
 
     public static Refusal LooksLikeASocialSecurityNumber(string what) =>
-        new("looks-like-a-social-security-number", $"Your words on {what} hold 9 digits written like a social-security number, and 0 are kept here. Leave them out.");
+        new("looks-like-a-social-security-number",
+            $"Your words on {what} hold 9 digits written like a social-security number, and 0 are kept here. Leave them out.");
 
     public static Refusal NoWords(string what) =>
         new("no-words", $"Say {what} in a few words: 1 to {MostWords} characters, and none found. Type it and press Enter.");

@@ -20,7 +20,8 @@ public static class NextPage
         [.. depot.Planning.ByVan.Values.Where(v => v.Date >= date).OrderBy(v => v.Date).ThenBy(v => v.Van)],
         [.. depot.Planning.Counted.Where(d => d.Date > date.AddDays(-PlanningWindow.Days)), .. CountedDays.Tonight(depot)],
         [.. depot.Planning.Overrides.Where(o => o.Change.Date > date)],
-        [.. depot.Stock.SpotCounts.Values.Where(s => depot.Setup.Find(s.Van) is not null && depot.Setup.Find(s.Item) is not null).OrderBy(s => s.Van).ThenBy(s => s.Item)],
+        [.. depot.Stock.SpotCounts.Values.Where(s => depot.Setup.Find(s.Van) is not null && depot.Setup.Find(s.Item) is not null)
+            .OrderBy(s => s.Van).ThenBy(s => s.Item)],
         [.. RestockPlan.Promises(depot, date)],
         [.. depot.Planning.Kept.Where(k => k.Date > date.AddDays(-PlanningWindow.Days)), .. Accuracy.Tonight(depot)],
         Yard(depot),
@@ -37,8 +38,10 @@ public static class NextPage
             Readiness.WeeklyCheckedOn(depot, van),
             shift?.Weekly?.OilChangedOn ?? old.OilChangedOn,
             [.. LostBoxes.Of(depot, van)],
-            [.. depot.Setup.Kit.Where(k => k.HasDate).Select(k => KitCheck.DatesOf(depot, van, k.Code)).Where(d => d.Expires is not null || d.TestedOn is not null)],
-            [.. KitCheck.MissingOf(depot, van).Where(m => !Readiness.Lifted(depot, van).Contains(Readiness.KitWords(m))).Select(m => new KitThere(m.Piece.Code, m.There))],
+            [.. depot.Setup.Kit.Where(k => k.HasDate).Select(k => KitCheck.DatesOf(depot, van, k.Code))
+                .Where(d => d.Expires is not null || d.TestedOn is not null)],
+            [.. KitCheck.MissingOf(depot, van).Where(m => !Readiness.Lifted(depot, van).Contains(Readiness.KitWords(m)))
+                .Select(m => new KitThere(m.Piece.Code, m.There))],
             Incidents.Open(depot, van),
             [.. Readiness.Carried(depot, van)],
             DrivingHabit.Known(depot, van));

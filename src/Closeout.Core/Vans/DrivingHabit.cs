@@ -20,10 +20,15 @@ public sealed record DrivingHabit(decimal MedianMi, decimal SpreadMi, int Days)
     /// <summary>Fewer days on which it moved than this are no habit.</summary>
     public const int LeastDays = 8;
 
-    /// <summary>Without a habit, farther than this in a day is asked again, in miles. Common practice: a day's route of home visits is far shorter.</summary>
+    /// <summary>
+    /// Without a habit, farther than this in a day is asked again, in miles. Common practice: a day's route of home visits is far shorter.
+    /// </summary>
     public const decimal FarWithoutHabitMi = 300m;
 
-    /// <summary>So many spreads above the median are far. Common practice for outliers is 3 to 3.5; a question too many each week teaches people not to read.</summary>
+    /// <summary>
+    /// So many spreads above the median are far. Common practice for outliers is 3 to 3.5; a question too many each week teaches people not
+    /// to read.
+    /// </summary>
     private const decimal Spreads = 6m;
 
     /// <summary>The least that a spread is taken to be, in miles: some vans do the same round every day.</summary>

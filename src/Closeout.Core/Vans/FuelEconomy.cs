@@ -24,7 +24,9 @@ public sealed record FuelEconomy(decimal Mi, decimal Gal, int Fills)
     /// <summary>US gallons in 100 miles.</summary>
     public decimal GallonsPer100Miles => 100 * Gal / Mi;
 
-    /// <summary>The van's economy over the days that the book knows; null: fewer than two fills, or not a mile or no fuel to speak of between.</summary>
+    /// <summary>
+    /// The van's economy over the days that the book knows; null: fewer than two fills, or not a mile or no fuel to speak of between.
+    /// </summary>
     public static FuelEconomy? Of(Depot depot, Code<Van> van) => Of(DrivingHabit.Known(depot, van));
 
     /// <summary>The economy over days in their order.</summary>
@@ -39,6 +41,7 @@ public sealed record FuelEconomy(decimal Mi, decimal Gal, int Fills)
     }
 
     /// <summary>The figure with its caution.</summary>
-    public string Words(UnitSystem units) => string.Create(CultureInfo.InvariantCulture, $"{units.Economy(MilesPerGallon)} over {Fills} {(Fills == 1 ? "fill" : "fills")}")
+    public string Words(UnitSystem units) =>
+        string.Create(CultureInfo.InvariantCulture, $"{units.Economy(MilesPerGallon)} over {Fills} {(Fills == 1 ? "fill" : "fills")}")
         + (Fills < FewFills ? ", too few to trust" : "") + "; true only when every fill reached the same level";
 }

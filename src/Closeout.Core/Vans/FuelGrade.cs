@@ -14,7 +14,10 @@ public enum FuelMatch
 }
 
 /// <summary>Compares what was filled with what a van takes, in the words of pumps and slips.</summary>
-/// <remarks>Common practice: petrol is sold by octane (regular 87, midgrade 89, premium 91 and up); a higher grade does no harm; a flex-fuel van takes petrol too.</remarks>
+/// <remarks>
+/// Common practice: petrol is sold by octane (regular 87, midgrade 89, premium 91 and up); a higher grade does no harm; a flex-fuel van
+/// takes petrol too.
+/// </remarks>
 public static class FuelGrade
 {
     private enum Fuel
@@ -29,17 +32,22 @@ public static class FuelGrade
 
     private static readonly Dictionary<string, (Fuel Fuel, int Grade)> Words = new(StringComparer.OrdinalIgnoreCase)
     {
-        ["petrol"] = (Fuel.Petrol, 0), ["gasoline"] = (Fuel.Petrol, 0), ["gas"] = (Fuel.Petrol, 0), ["unleaded"] = (Fuel.Petrol, 0), ["e10"] = (Fuel.Petrol, 0), ["e15"] = (Fuel.Petrol, 0),
-        ["regular"] = (Fuel.Petrol, 1), ["midgrade"] = (Fuel.Petrol, 2), ["mid"] = (Fuel.Petrol, 2), ["plus"] = (Fuel.Petrol, 2), ["premium"] = (Fuel.Petrol, 3), ["super"] = (Fuel.Petrol, 3),
-        ["diesel"] = (Fuel.Diesel, 0), ["biodiesel"] = (Fuel.Diesel, 0), ["ulsd"] = (Fuel.Diesel, 0), ["b5"] = (Fuel.Diesel, 0), ["b20"] = (Fuel.Diesel, 0),
-        ["e85"] = (Fuel.Flex, 0), ["flex"] = (Fuel.Flex, 0), ["cng"] = (Fuel.Cng, 0), ["lpg"] = (Fuel.Lpg, 0), ["propane"] = (Fuel.Lpg, 0), ["electric"] = (Fuel.Electric, 0), ["ev"] = (Fuel.Electric, 0),
+        ["petrol"] = (Fuel.Petrol, 0), ["gasoline"] = (Fuel.Petrol, 0), ["gas"] = (Fuel.Petrol, 0), ["unleaded"] = (Fuel.Petrol, 0),
+        ["e10"] = (Fuel.Petrol, 0), ["e15"] = (Fuel.Petrol, 0),
+        ["regular"] = (Fuel.Petrol, 1), ["midgrade"] = (Fuel.Petrol, 2), ["mid"] = (Fuel.Petrol, 2), ["plus"] = (Fuel.Petrol, 2),
+        ["premium"] = (Fuel.Petrol, 3), ["super"] = (Fuel.Petrol, 3),
+        ["diesel"] = (Fuel.Diesel, 0), ["biodiesel"] = (Fuel.Diesel, 0), ["ulsd"] = (Fuel.Diesel, 0), ["b5"] = (Fuel.Diesel, 0),
+        ["b20"] = (Fuel.Diesel, 0),
+        ["e85"] = (Fuel.Flex, 0), ["flex"] = (Fuel.Flex, 0), ["cng"] = (Fuel.Cng, 0), ["lpg"] = (Fuel.Lpg, 0), ["propane"] = (Fuel.Lpg, 0),
+        ["electric"] = (Fuel.Electric, 0), ["ev"] = (Fuel.Electric, 0),
     };
 
     /// <param name="takes">What the van takes; empty: nobody said.</param>
     /// <param name="filled">What was filled; empty or null: nobody said.</param>
     public static FuelMatch Of(string takes, string? filled)
     {
-        if (takes.Trim().Length == 0 || filled is null || filled.Trim().Length == 0 || string.Equals(takes.Trim(), filled.Trim(), StringComparison.OrdinalIgnoreCase))
+        if (takes.Trim().Length == 0 || filled is null || filled.Trim().Length == 0
+            || string.Equals(takes.Trim(), filled.Trim(), StringComparison.OrdinalIgnoreCase))
         {
             return FuelMatch.Fits;
         }

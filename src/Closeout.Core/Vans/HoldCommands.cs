@@ -39,7 +39,8 @@ public sealed record PlaceHold(Code<Van> Van, string Reason, Code<Technician> Le
 
     protected override Decision Decide(Depot depot, Van van, Code<Technician> lead) =>
         Given.Words("why the van is held", Reason) is { } silent ? silent
-        : Readiness.Standing(depot, van.Code).Any(h => h.Reason == Reason.Trim()) ? Refusal.HeldAlready(van, Reason.Trim()) with { About = "reason" }
+        : Readiness.Standing(depot, van.Code).Any(h => h.Reason == Reason.Trim())
+            ? Refusal.HeldAlready(van, Reason.Trim()) with { About = "reason" }
         : new HoldPlaced(van.Code, Reason.Trim(), lead);
 }
 

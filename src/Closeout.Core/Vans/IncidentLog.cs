@@ -17,7 +17,8 @@ public enum IncidentState
 
 /// <summary>An incident and what has become of it.</summary>
 /// <param name="ClosedOn">Business date; null: not closed.</param>
-public sealed record LoggedIncident(Code<Van> Van, Incident Incident, IncidentState State, DateOnly? ClosedOn, Code<Technician>? ClosedBy, string Why);
+public sealed record LoggedIncident(
+    Code<Van> Van, Incident Incident, IncidentState State, DateOnly? ClosedOn, Code<Technician>? ClosedBy, string Why);
 
 /// <summary>The incidents that a page knows of, for the archive and for incidents.csv.</summary>
 public static class IncidentLog
@@ -35,7 +36,10 @@ public static class IncidentLog
                         where told.Entry is DamageFound found && !shift.Damages.Contains(found)
                         let d = (DamageFound)told.Entry
                         select new LoggedIncident(
-                            shift.Van, new Incident(d.Number, depot.Date, told.At, d.By, d.Zone, d.Severity, d.What, d.Drivable, d.Told, d.ToldAt, false), IncidentState.Withdrawn, null, null, "");
+                            shift.Van,
+                            new Incident(
+                                d.Number, depot.Date, told.At, d.By, d.Zone, d.Severity, d.What, d.Drivable, d.Told, d.ToldAt, false),
+                            IncidentState.Withdrawn, null, null, "");
         return [.. logged.Concat(withdrawn).OrderBy(i => i.Incident.Number)];
     }
 

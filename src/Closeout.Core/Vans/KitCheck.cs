@@ -71,9 +71,12 @@ public static class KitCheck
     }
 
     /// <summary>Dates that have come, or come within the piece's own days of warning.</summary>
-    public static IEnumerable<KitDue> Due(Depot depot, Code<Van> van) => Dates(depot, van).Where(d => d.On <= depot.Date.AddDays(d.Piece.WarnDays));
+    public static IEnumerable<KitDue> Due(Depot depot, Code<Van> van) =>
+        Dates(depot, van).Where(d => d.On <= depot.Date.AddDays(d.Piece.WarnDays));
 
-    /// <summary>What to buy for the van: what is short, and what is expired or expires soon. An instrument to be tested is not bought.</summary>
+    /// <summary>
+    /// What to buy for the van: what is short, and what is expired or expires soon. An instrument to be tested is not bought.
+    /// </summary>
     public static IEnumerable<(KitPiece Piece, int Pieces)> ToBuy(Depot depot, Code<Van> van)
     {
         var expiring = Due(depot, van).Where(d => !d.IsTest).Select(d => d.Piece.Code).ToHashSet();

@@ -13,7 +13,8 @@ namespace Closeout.Vans;
 /// the year's totals: 26 CFR 1.274-5T(b)(6); IRS Publication 463, chapter 5 (a weekly log is timely). Homes are not named
 /// here: the visit reports do that, and the log points to them.
 /// </remarks>
-public sealed record LoggedMiles(DateOnly Date, Code<Van> Van, Code<Technician> Technician, decimal StartMi, decimal EndMi, decimal? FuelGal, string FuelGrade, int? Visits, string Purpose)
+public sealed record LoggedMiles(DateOnly Date, Code<Van> Van, Code<Technician> Technician, decimal StartMi, decimal EndMi,
+    decimal? FuelGal, string FuelGrade, int? Visits, string Purpose)
 {
     /// <summary>Miles driven; 0 when the reading lies below the start.</summary>
     public decimal DistanceMi => Math.Max(0, EndMi - StartMi);
@@ -29,14 +30,16 @@ public static class MileageLog
         where read is not null
         let visits = depot.Planning.ByVan.GetValueOrDefault((depot.Date, van.Code))?.Visits
         select new LoggedMiles(
-            depot.Date, van.Code, read.Technician, read.StartMi, read.EndMi, read.FuelGal, read.FuelGrade ?? "", visits?.Sum(v => v.Visits), Purpose(depot, van.Code, visits));
+            depot.Date, van.Code, read.Technician, read.StartMi, read.EndMi, read.FuelGal, read.FuelGrade ?? "", visits?.Sum(v => v.Visits),
+            Purpose(depot, van.Code, visits));
 
     private static string Purpose(Depot depot, Code<Van> van, IReadOnlyList<KindVisits>? visits)
     {
         if (visits is { Count: > 0 })
             return "home visits: " + Kinds(visits.Select(v => (v.Kind, v.Visits)));
 
-        var booked = depot.Planning.Bookings.Where(b => b.Date == depot.Date && b.Van == van && b.Visits > 0).Select(b => (b.Kind, b.Visits)).ToList();
+        var booked = depot.Planning.Bookings.Where(b => b.Date == depot.Date && b.Van == van && b.Visits > 0)
+            .Select(b => (b.Kind, b.Visits)).ToList();
         return booked.Count > 0 ? "home visits booked: " + Kinds(booked) : "not said";
     }
 

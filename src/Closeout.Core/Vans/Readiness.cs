@@ -20,7 +20,8 @@ public enum Morning
 /// <param name="Holds">Why it may not go out; empty when nothing holds it.</param>
 /// <param name="Notes">What whoever takes it must know.</param>
 /// <param name="Explained">Why it is not closed out, where a lead said so.</param>
-public sealed record VanState(Van Van, Shift? Shift, Code<Technician>? With, IReadOnlyList<string> Holds, IReadOnlyList<string> Notes, VanExplained? Explained)
+public sealed record VanState(
+    Van Van, Shift? Shift, Code<Technician>? With, IReadOnlyList<string> Holds, IReadOnlyList<string> Notes, VanExplained? Explained)
 {
     private bool IsDone => Shift?.IsClosed ?? Explained is { StayedIn: true };
 
@@ -44,7 +45,8 @@ public static class Readiness
     {
         var shift = depot.Shift(van.Code);
         var with = shift?.Technician ?? depot.Setup.Rostered(van.Code, depot.Date)?.Code;
-        return new(van, shift, with, [.. Standing(depot, van.Code).Select(h => h.Reason)], [.. Notes(depot, van, shift)], depot.Vans.Explained.GetValueOrDefault(van.Code));
+        return new(van, shift, with, [.. Standing(depot, van.Code).Select(h => h.Reason)], [.. Notes(depot, van, shift)],
+            depot.Vans.Explained.GetValueOrDefault(van.Code));
     }
 
     /// <summary>The words of the wall for it.</summary>
@@ -82,7 +84,9 @@ public static class Readiness
             .Concat(KitCheck.MissingOf(depot, van).Where(m => m.Piece.Critical).Select(m => new Hold(depot.Date, KitWords(m))))
             .Concat(OtherFuel(depot.Setup.Van(van), depot.Shift(van)?.Mileage) is { } fuel ? [new Hold(depot.Date, fuel)] : [])
             .Where(h => !lifted.Contains(h.Reason));
-        return [.. Incidents.Open(depot, van).Where(i => i.Holds).Select(i => new Hold(i.Since, Incidents.Words(i))).Concat(others).DistinctBy(h => h.Reason).OrderBy(h => h.Since)];
+        return [
+            .. Incidents.Open(depot, van).Where(i => i.Holds).Select(i => new Hold(i.Since, Incidents.Words(i))).Concat(others)
+            .DistinctBy(h => h.Reason).OrderBy(h => h.Since)];
     }
 
     /// <summary>The holds that a page carries on: those of open incidents say it themselves.</summary>
@@ -93,7 +97,8 @@ public static class Readiness
     }
 
     /// <summary>Holds that a lead lifted tonight, in the words of the wall.</summary>
-    public static IReadOnlySet<string> Lifted(Depot depot, Code<Van> van) => depot.Vans.Lifted.Where(l => l.Van == van).SelectMany(l => l.Reasons).ToHashSet();
+    public static IReadOnlySet<string> Lifted(Depot depot, Code<Van> van) =>
+        depot.Vans.Lifted.Where(l => l.Van == van).SelectMany(l => l.Reasons).ToHashSet();
 
     /// <summary>A kit piece that is short, in the words of the wall.</summary>
     public static string KitWords(KitMissing lack) => $"{lack.Piece.Description}: {lack.There} of {lack.Required}";

@@ -21,7 +21,9 @@ public readonly record struct Service(decimal? DueMi, DateOnly? DueOn)
         van.ServiceEveryMi > 0 ? van.LastServiceMi + van.ServiceEveryMi : null,
         van.ServiceEveryMonths > 0 ? van.LastServiceOn.AddMonths(van.ServiceEveryMonths) : null);
 
-    /// <summary>The date on which it will be due: by its date, or by distance at the van's own pace, whichever comes first. Null: nobody can say.</summary>
+    /// <summary>
+    /// The date on which it will be due: by its date, or by distance at the van's own pace, whichever comes first. Null: nobody can say.
+    /// </summary>
     /// <param name="paceMi">Miles on a calendar day; null: not known.</param>
     public DateOnly? Expected(decimal odometerMi, DateOnly today, decimal? paceMi)
     {
@@ -50,7 +52,9 @@ public readonly record struct Service(decimal? DueMi, DateOnly? DueOn)
         {
             ( < 0, _) => $"service overdue by {units.Distance(-left.Value)}",
             (_, < 0) => $"service overdue since {DueOn:yyyy-MM-dd}",
-            ( <= WarnMi, _) => $"service in {units.Distance(left.Value)}{(paceMi is > 0 && Expected(odometerMi, today, paceMi) is { } about ? $", about {about:yyyy-MM-dd}" : "")}",
+            ( <= WarnMi, _) =>
+                $"service in {units.Distance(left.Value)}"
+                    + (paceMi is > 0 && Expected(odometerMi, today, paceMi) is { } about ? $", about {about:yyyy-MM-dd}" : ""),
             (_, <= WarnDays) => $"service by {DueOn:yyyy-MM-dd}",
             _ => null,
         };

@@ -15,7 +15,8 @@ public static class AuditCsv
         {
             foreach (var (recorded, line) in DayBookWords.Of(entries))
             {
-                csv.Number(recorded.Number).Date(date).Text(recorded.At.ToString("yyyy-MM-dd'T'HH:mm:sszzz", CultureInfo.InvariantCulture)).Text(EntryKind.Of(recorded.Entry).Name)
+                csv.Number(recorded.Number).Date(date).Text(recorded.At.ToString("yyyy-MM-dd'T'HH:mm:sszzz", CultureInfo.InvariantCulture))
+                    .Text(EntryKind.Of(recorded.Entry).Name)
                     .Text(line.Van).Text(line.Person).Text(line.Item).Text(line.What).EndRow();
             }
         }

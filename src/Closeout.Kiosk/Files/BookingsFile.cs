@@ -11,7 +11,8 @@ public static class BookingsFile
         var bookings = new List<Booking>();
         foreach (var row in table.Rows)
         {
-            var (date, van, kind, visits) = (row.Date("date"), row.Known("van", vans), row.Code<VisitKind>("visit_kind"), row.Whole("visits", 0, 1_000));
+            var (date, van, kind, visits) =
+                (row.Date("date"), row.Known("van", vans), row.Code<VisitKind>("visit_kind"), row.Whole("visits", 0, 1_000));
             if (row.IsGood)
                 bookings.Add(new(date, van, kinds.Find(kind) ?? kind, visits));
         }

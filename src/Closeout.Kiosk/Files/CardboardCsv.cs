@@ -13,7 +13,8 @@ public static class CardboardCsv
         using var csv = new CsvText("date", "van", "item", "expected", "flattened", "missing", "weight_lb", "volume_cu_yd");
         foreach (var row in rows)
         {
-            Row(csv, depot.Date, row.Van.Text, row.Item.Text, new(row.Expected, row.Flattened, row.WeightLb, CardboardTotals.VolumeCuYd(settings, row.WeightLb)));
+            Row(csv, depot.Date, row.Van.Text, row.Item.Text,
+                new(row.Expected, row.Flattened, row.WeightLb, CardboardTotals.VolumeCuYd(settings, row.WeightLb)));
         }
 
         Row(csv, depot.Date, "", "", CardboardTotals.Sum(settings, rows));

@@ -23,7 +23,8 @@ internal sealed class CsvReading
         csv = CsvReader.Create(new MemoryStream(bytes), new CsvReaderOptions
         {
             Separator = ',', HasHeader = false, SkipEmptyLines = true, TrackLineNumbers = true, MaxRecordSize = CsvLimits.MostRowBytes,
-            MalformedData = CsvMalformedDataHandling.Recover, OnMalformedRecord = Malformed, FieldCountMismatch = CsvFieldCountHandling.Allow,
+            MalformedData = CsvMalformedDataHandling.Recover, OnMalformedRecord = Malformed,
+            FieldCountMismatch = CsvFieldCountHandling.Allow,
         });
     }
 
@@ -60,7 +61,8 @@ internal sealed class CsvReading
 
         foreach (var missing in columns.Where(c => !index.ContainsKey(c)))
         {
-            findings.Fault(file, (int)csv.LineNumber, 1, $"a column is missing: found no {missing}, allowed are the columns {string.Join(",", columns)}");
+            findings.Fault(file, (int)csv.LineNumber, 1,
+                $"a column is missing: found no {missing}, allowed are the columns {string.Join(",", columns)}");
         }
 
         return true;
@@ -85,7 +87,8 @@ internal sealed class CsvReading
 
             if (rows == CsvLimits.MostRows)
             {
-                Cut(line, $"the file has too many rows: found more than {CsvLimits.MostRows} below the header, allowed {CsvLimits.MostRows}");
+                Cut(line,
+                    $"the file has too many rows: found more than {CsvLimits.MostRows} below the header, allowed {CsvLimits.MostRows}");
                 yield break;
             }
 
@@ -102,7 +105,8 @@ internal sealed class CsvReading
             var cells = Cells();
             if (Array.FindIndex(cells, c => c.Text.Length > CsvLimits.MostField) is >= 0 and var tooLong)
             {
-                findings.Fault(file, cells[tooLong].Line, cells[tooLong].Column, $"the field is too long: found {cells[tooLong].Text.Length} characters, allowed {CsvLimits.MostField}");
+                findings.Fault(file, cells[tooLong].Line, cells[tooLong].Column,
+                    $"the field is too long: found {cells[tooLong].Text.Length} characters, allowed {CsvLimits.MostField}");
                 continue;
             }
 
@@ -136,7 +140,10 @@ internal sealed class CsvReading
         return true;
     }
 
-    private void TooLong(int line) => Cut(line, $"the row is too long: found more than {CsvLimits.MostRowBytes} bytes, allowed {CsvLimits.MostRowBytes}; perhaps a quote before is not closed");
+    private void TooLong(int line) =>
+        Cut(line,
+            $"the row is too long: found more than {CsvLimits.MostRowBytes} bytes, allowed {CsvLimits.MostRowBytes}; perhaps a quote "
+                + "before is not closed");
 
     private void Cut(int line, string what)
     {
@@ -153,7 +160,8 @@ internal sealed class CsvReading
             CsvMalformedReason.TextAfterClosingQuote => "text behind a closing quote",
             _ => "a quote inside a field that does not begin with one",
         };
-        findings.Fault(file, misquoted, 1, $"the quotes do not match: found {what}, allowed is RFC 4180: a field with quotes stands in quotes, each doubled");
+        findings.Fault(file, misquoted, 1,
+            $"the quotes do not match: found {what}, allowed is RFC 4180: a field with quotes stands in quotes, each doubled");
     }
 
     private CsvCell[] Cells()
@@ -168,7 +176,9 @@ internal sealed class CsvReading
             var end = Math.Min(offset + csv.GetRawSpan(i).Length + 1, raw.Length);
             var field = raw[offset..end];
             line += field.Count((byte)'\n');
-            column = field.LastIndexOf((byte)'\n') is >= 0 and var feed ? 1 + Encoding.UTF8.GetCharCount(field[(feed + 1)..]) : column + Encoding.UTF8.GetCharCount(field);
+            column = field.LastIndexOf((byte)'\n') is >= 0 and var feed
+                ? 1 + Encoding.UTF8.GetCharCount(field[(feed + 1)..])
+                : column + Encoding.UTF8.GetCharCount(field);
             offset = end;
         }
 

@@ -3,7 +3,10 @@ using Closeout.Facts;
 
 namespace Closeout.Files;
 
-/// <summary>A row of a day-folder file, read field by field. A field that is not allowed is told as a fault with its place, and <see cref="IsGood"/> turns false.</summary>
+/// <summary>
+/// A row of a day-folder file, read field by field. A field that is not allowed is told as a fault with its place, and <see cref="IsGood"/>
+/// turns false.
+/// </summary>
 public sealed class CsvRow(string file, int line, CsvCell[] cells, IReadOnlyDictionary<string, int> index, Findings findings)
 {
     /// <summary>The most of anything that is counted in a file.</summary>
@@ -76,7 +79,8 @@ public sealed class CsvRow(string file, int line, CsvCell[] cells, IReadOnlyDict
 
     public int Whole(string column, int least = 0, int most = MostUnits)
     {
-        if (int.TryParse(Raw(column), NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var number) && number >= least && number <= most)
+        if (int.TryParse(Raw(column), NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var number) && number >= least
+            && number <= most)
         {
             return number;
         }
@@ -87,13 +91,15 @@ public sealed class CsvRow(string file, int line, CsvCell[] cells, IReadOnlyDict
 
     public decimal Number(string column, decimal least = 0, decimal most = 10_000_000, bool openBelow = false)
     {
-        if (decimal.TryParse(Raw(column), NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number)
+        if (decimal.TryParse(
+            Raw(column), NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number)
             && (openBelow ? number > least : number >= least) && number <= most)
         {
             return number;
         }
 
-        Bad(column, "is no number in range", string.Create(CultureInfo.InvariantCulture, $"{(openBelow ? "above " : "")}{least} to {most}, with a decimal point"));
+        Bad(column, "is no number in range",
+            string.Create(CultureInfo.InvariantCulture, $"{(openBelow ? "above " : "")}{least} to {most}, with a decimal point"));
         return least;
     }
 

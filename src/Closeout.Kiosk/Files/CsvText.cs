@@ -4,7 +4,10 @@ using CsvHelper;
 
 namespace Closeout.Files;
 
-/// <summary>Builds a CSV file in memory: UTF-8 without BOM, CRLF, RFC 4180. Text that a spreadsheet would run gets a leading apostrophe, and what would steer a terminal becomes a dot; numbers are never touched.</summary>
+/// <summary>
+/// Builds a CSV file in memory: UTF-8 without BOM, CRLF, RFC 4180. Text that a spreadsheet would run gets a leading apostrophe, and what
+/// would steer a terminal becomes a dot; numbers are never touched.
+/// </summary>
 public sealed class CsvText : IDisposable
 {
     private static readonly CsvWriterOptions Options = new() { Separator = ',', NewLine = "\r\n", Injection = CsvInjection.Escape };
@@ -51,7 +54,8 @@ public sealed class CsvText : IDisposable
         // The double's own digits, exactly: rounding them any other way would shift some halves.
         var digits = decimal.Parse(number.ToString("F18", CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
         csv.WriteField(decimal.Parse(
-            Math.Round(digits, decimals, MidpointRounding.AwayFromZero).ToString("F" + decimals.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture),
+            Math.Round(digits, decimals, MidpointRounding.AwayFromZero)
+                .ToString("F" + decimals.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture),
             CultureInfo.InvariantCulture));
         return this;
     }

@@ -10,7 +10,8 @@ public sealed record DepotFile(DepotSettings Settings, DateOnly BusinessDate)
     private static readonly string[] Needed = ["depot", "business_date", "shift_end", "units", "container_cu_yd", "container_full_percent"];
 
     private static readonly string[] Optional =
-        ["service_1", "service_2", "service_3", "cardboard_lb_per_cu_yd", "ghg_factor_mtco2e_per_short_ton", "ghg_factor_source", "crew_and_kit_lb", "streams"];
+        ["service_1", "service_2", "service_3", "cardboard_lb_per_cu_yd", "ghg_factor_mtco2e_per_short_ton", "ghg_factor_source",
+            "crew_and_kit_lb", "streams"];
 
     /// <summary>Null when a setting was at fault.</summary>
     public static DepotFile? Read(string folder, Findings findings)
@@ -45,7 +46,8 @@ public sealed record DepotFile(DepotSettings Settings, DateOnly BusinessDate)
             Take(rows, "service_3", Service, 0.90),
             Take(rows, "container_cu_yd", r => (double)r.Number("value", 0, 10_000, openBelow: true), 1),
             Take(rows, "container_full_percent", r => (double)r.Number("value", 0, 100, openBelow: true), 100),
-            Take(rows, "cardboard_lb_per_cu_yd", r => (double)r.Number("value", 0, 10_000, openBelow: true), DepotSettings.DefaultCardboardLbPerCuYd),
+            Take(rows, "cardboard_lb_per_cu_yd", r => (double)r.Number("value", 0, 10_000, openBelow: true),
+                DepotSettings.DefaultCardboardLbPerCuYd),
             Take(rows, "ghg_factor_mtco2e_per_short_ton", r => (double?)r.Number("value", -1_000, 1_000), null),
             Take<string?>(rows, "ghg_factor_source", r => r.Text("value"), null),
             Take<IReadOnlyList<Code<WasteStream>>>(rows, "streams", Streams, []),
@@ -55,7 +57,9 @@ public sealed record DepotFile(DepotSettings Settings, DateOnly BusinessDate)
     }
 
     private static T Take<T>(Dictionary<string, CsvRow> rows, string setting, Func<CsvRow, T> read, T otherwise) =>
-        rows.TryGetValue(setting, out var row) && (Needed.Contains(setting, StringComparer.Ordinal) || row.Has("value")) ? read(row) : otherwise;
+        rows.TryGetValue(setting, out var row) && (Needed.Contains(setting, StringComparer.Ordinal) || row.Has("value"))
+            ? read(row)
+            : otherwise;
 
     /// <summary>Names of waste streams with blanks between; in the program's own order, each once.</summary>
     private static IReadOnlyList<Code<WasteStream>> Streams(CsvRow row)

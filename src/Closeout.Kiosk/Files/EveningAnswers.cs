@@ -8,7 +8,8 @@ namespace Closeout.Files;
 /// <param name="Line">Of its first row.</param>
 /// <param name="Command">Null: a picture is attached.</param>
 /// <param name="Photo">The picture's path; null: none.</param>
-public sealed record EveningAnswer(int Line, Code<Van> Van, Code<Technician> Technician, Step Step, ICommand? Command, string? Photo = null);
+public sealed record EveningAnswer(
+    int Line, Code<Van> Van, Code<Technician> Technician, Step Step, ICommand? Command, string? Photo = null);
 
 /// <summary>Puts the rows of an evening together to answers.</summary>
 /// <remarks>

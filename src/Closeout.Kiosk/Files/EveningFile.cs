@@ -5,7 +5,8 @@ namespace Closeout.Files;
 
 /// <summary>One row of evening.csv, its words already found to be allowed.</summary>
 /// <param name="Item">Code of what the row is about, in the spelling of its file; empty: the step as a whole.</param>
-public sealed record EveningRow(int Line, Code<Van> Van, Code<Technician> Technician, EveningStep Step, EveningField Field, string Item, string Value);
+public sealed record EveningRow(
+    int Line, Code<Van> Van, Code<Technician> Technician, EveningStep Step, EveningField Field, string Item, string Value);
 
 /// <summary>The codes that a row of evening.csv may name.</summary>
 public sealed record EveningCodes(Known<Van> Vans, Known<Technician> Crew, Known<Item> Items, Known<KitPiece> Kit);
@@ -37,7 +38,9 @@ public static class EveningFile
 
             if (row.IsGood)
             {
-                rows.Add(new(row.Line, van, technician, step, field, item, field.IsPhoto ? Path.Combine(folder, row.Raw("value")) : row.Raw("value")));
+                rows.Add(
+                    new(row.Line, van, technician, step, field, item,
+                        field.IsPhoto ? Path.Combine(folder, row.Raw("value")) : row.Raw("value")));
             }
         }
 

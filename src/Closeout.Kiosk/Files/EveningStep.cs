@@ -65,5 +65,7 @@ public sealed record EveningGiven(Code<Van> Van, Code<Technician> Technician, st
 
     public DateOnly? Date(string field) => Text(field) is { } text ? IsoDate.Parse(text) : null;
 
-    public TimeOnly? Clock(string field) => Text(field) is { } text ? TimeOnly.ParseExact(text, "HH:mm", CultureInfo.InvariantCulture) : null;
+    public TimeOnly? Clock(string field) => Text(field) is { } text
+        ? TimeOnly.ParseExact(text, "HH:mm", CultureInfo.InvariantCulture)
+        : null;
 }

@@ -57,7 +57,10 @@ public static class ItemsFile
 
         if (row.Are("board") && Boards.Find(boards, item.Box.Board) is null)
         {
-            row.Bad("board", "is not known", string.Join(", ", boards.Concat(Boards.Typical).Select(b => b.Name).Distinct(StringComparer.OrdinalIgnoreCase)) + ", or a row in boards.csv");
+            row.Bad("board", "is not known",
+                string.Join(", ",
+                    boards.Concat(Boards.Typical).Select(b => b.Name)
+                        .Distinct(StringComparer.OrdinalIgnoreCase)) + ", or a row in boards.csv");
         }
     }
 }

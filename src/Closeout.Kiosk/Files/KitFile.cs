@@ -7,7 +7,8 @@ public static class KitFile
 {
     public static (IReadOnlyList<KitPiece> Kit, Known<KitPiece> Codes) Read(string folder, Findings findings)
     {
-        var table = CsvTable.Read(folder, "kit.csv", required: true, ["kit_item", "description", "required", "critical", "expires"], ["test_every_days", "warn_days"], findings);
+        var table = CsvTable.Read(folder, "kit.csv", required: true, ["kit_item", "description", "required", "critical", "expires"],
+            ["test_every_days", "warn_days"], findings);
         var known = new Known<KitPiece>("kit.csv", table);
         var kit = new List<KitPiece>();
         foreach (var row in table.Rows)

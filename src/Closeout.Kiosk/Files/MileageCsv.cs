@@ -33,6 +33,8 @@ public static class MileageCsv
             (true, false) => "far for one day, confirmed as read",
             _ => null,
         };
-        return string.Join("; ", new[] { odd, Readiness.OtherFuel(van, read), Service.Of(van).Note(read.EndMi, depot.Date, depot.InFileUnits.Setup.Units) }.Where(n => n is not null));
+        return string.Join("; ",
+            new[] { odd, Readiness.OtherFuel(van, read),
+                Service.Of(van).Note(read.EndMi, depot.Date, depot.InFileUnits.Setup.Units) }.Where(n => n is not null));
     }
 }

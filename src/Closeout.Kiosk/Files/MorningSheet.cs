@@ -13,7 +13,10 @@ namespace Closeout.Files;
 /// <param name="Tick">Whether it is ticked off on paper.</param>
 public sealed record SheetLine(string Word, string Sentence, bool IsHeading = false, bool Tick = false);
 
-/// <summary>What whoever comes first in the morning must know: ready or not and why, what to load, what to watch, what is due. A page for the depot, a page for each van.</summary>
+/// <summary>
+/// What whoever comes first in the morning must know: ready or not and why, what to load, what to watch, what is due. A page for the depot,
+/// a page for each van.
+/// </summary>
 public static class MorningSheet
 {
     private const int Columns = 80;
@@ -29,7 +32,8 @@ public static class MorningSheet
         td.t span { display: block; width: .9em; height: .9em; border: 1px solid #000; }
         """;
 
-    private const string Caution = "This sheet repeats what people confirmed. It does not say that a van is safe: look at it before you drive. Local rules and the maker's instructions come first.";
+    private const string Caution = "This sheet repeats what people confirmed. It does not say that a van is safe: look at it before you "
+        + "drive. Local rules and the maker's instructions come first.";
 
     /// <summary>The depot's page.</summary>
     public static IEnumerable<SheetLine> OfDepot(Tonight t)
@@ -46,7 +50,8 @@ public static class MorningSheet
 
         foreach (var order in plan.Shelf.Where(s => s.Order.Cartons > 0))
         {
-            yield return new("Order", $"{Spell.Count(order.Order.Cartons, "carton", "cartons")} of {order.Item.Code} {order.Item.Description}", Tick: true);
+            yield return new("Order",
+                $"{Spell.Count(order.Order.Cartons, "carton", "cartons")} of {order.Item.Code} {order.Item.Description}", Tick: true);
         }
 
         foreach (var van in depot.Setup.Vans)
@@ -65,7 +70,8 @@ public static class MorningSheet
     public static IEnumerable<SheetLine> OfVan(Tonight t, Van van)
     {
         var (depot, plan) = (t.Depot, t.Plan);
-        yield return new("", $"Bay {van.Bay}  {van.Code} {van.Name}: MORNING SHEET for {Spell.Day(plan.Date)}{Rehearsed(depot)}", IsHeading: true);
+        yield return new(
+            "", $"Bay {van.Bay}  {van.Code} {van.Name}: MORNING SHEET for {Spell.Day(plan.Date)}{Rehearsed(depot)}", IsHeading: true);
         foreach (var (word, sentence) in VanWords.Of(t, van))
             yield return new(word, sentence);
 
@@ -74,7 +80,10 @@ public static class MorningSheet
         foreach (var line in take)
         {
             var parts = new[] { (line.Sealed, "sealed"), (line.FromBin, "from the bin"), (line.FromOpened, "of an opened carton") };
-            yield return new(line.Item.Stow, $"{line.Item.Code} {line.Item.Description}: {string.Join(", ", parts.Where(p => p.Item1 > 0).Select(p => $"{p.Item1} {p.Item2}"))}", Tick: true);
+            yield return new(line.Item.Stow,
+                $"{line.Item.Code} {line.Item.Description}: "
+                    + $"{string.Join(", ", parts.Where(p => p.Item1 > 0).Select(p => $"{p.Item1} {p.Item2}"))}",
+                Tick: true);
         }
 
         yield return new("", "Before it goes out", IsHeading: true);
@@ -149,7 +158,8 @@ public static class MorningSheet
     private static bool IsRow(SheetLine line) => !line.IsHeading && (line.Word.Length > 0 || line.Tick);
 
     private static string Row(SheetLine line) =>
-        $"<td class=\"w\">{HtmlPage.Safe(line.Word)}</td><td class=\"t\">{(line.Tick ? "<span></span>" : "")}</td><td>{HtmlPage.Safe(line.Sentence)}</td>";
+        $"<td class=\"w\">{HtmlPage.Safe(line.Word)}</td><td "
+            + $"class=\"t\">{(line.Tick ? "<span></span>" : "")}</td><td>{HtmlPage.Safe(line.Sentence)}</td>";
 
     private static string Rehearsed(Depot depot) => depot.Rehearsal ? ", REHEARSAL" : "";
 

@@ -15,7 +15,8 @@ public static class PastFile
         ["missing"] = PastKind.Missing, ["emptied"] = PastKind.Emptied, ["collected"] = PastKind.Collected,
     };
 
-    public static IReadOnlyList<PastRecord> Read(string folder, DateOnly? today, Known<Van> vans, Known<Item> items, Known<KitPiece> kit, Findings findings)
+    public static IReadOnlyList<PastRecord> Read(
+        string folder, DateOnly? today, Known<Van> vans, Known<Item> items, Known<KitPiece> kit, Findings findings)
     {
         var table = CsvTable.Read(folder, File, required: false, ["date", "van", "record", "item", "value"], [], findings);
         var past = new List<PastRecord>();
@@ -40,7 +41,8 @@ public static class PastFile
 
     private static PastRecord? Of(CsvRow row, DateOnly date, PastKind kind, Known<Van> vans, Known<Item> items, Known<KitPiece> kit)
     {
-        var isDepots = kind is PastKind.Flattened or PastKind.Emptied or PastKind.Collected || (kind == PastKind.Missing && !row.Has("van"));
+        var isDepots = kind is PastKind.Flattened or PastKind.Emptied or PastKind.Collected
+            || (kind == PastKind.Missing && !row.Has("van"));
         var van = isDepots ? (Code<Van>?)null : row.Known("van", vans);
         var code = kind switch
         {
@@ -78,9 +80,13 @@ public static class PastFile
         foreach (var van in past.Where(p => p.Record.Kind == PastKind.Odometer).GroupBy(p => p.Record.Van))
         {
             var readings = van.OrderBy(p => p.Record.Date).ToList();
-            foreach (var ((before, _), (after, line)) in readings.Zip(readings.Skip(1)).Where(r => r.Second.Record.Amount < r.First.Record.Amount))
+            foreach (var ((before, _), (after, line)) in readings.Zip(readings.Skip(1))
+                .Where(r => r.Second.Record.Amount < r.First.Record.Amount))
             {
-                findings.Fault(File, line, 1, FormattableString.Invariant($"odometer of {van.Key} falls: found {after.Amount} on {after.Date:yyyy-MM-dd} after {before.Amount} on {before.Date:yyyy-MM-dd}, allowed at least {before.Amount}"));
+                var (now, was) = (FormattableString.Invariant($"{after.Amount}"), FormattableString.Invariant($"{before.Amount}"));
+                findings.Fault(
+                    File, line, 1, $"odometer of {van.Key} falls: found {now} on {IsoDate.Text(after.Date)} after {was} on "
+                        + $"{IsoDate.Text(before.Date)}, allowed at least {was}");
             }
         }
     }

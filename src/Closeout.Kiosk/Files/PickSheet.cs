@@ -23,7 +23,8 @@ public static class PickSheet
         """;
 
     private const string Heads =
-        "<th></th><th>Where</th><th>Item</th><th class=\"n\">Sealed cartons</th><th class=\"n\">From the bin</th><th class=\"n\">From an opened carton</th>";
+        "<th></th><th>Where</th><th>Item</th><th class=\"n\">Sealed cartons</th><th class=\"n\">From the bin</th><th class=\"n\">From an "
+            + "opened carton</th>";
 
     /// <summary>One van's sheet as text.</summary>
     public static string Text(Tonight t, Van van)
@@ -87,7 +88,8 @@ public static class PickSheet
         [
             .. StowOrder.ToTake(depot, plan, van.Code).Count == 0 ? new[] { "Nothing to load." } : [],
             "",
-            .. plan.Lines.Where(l => l.Van.Code == van.Code && l.Short > 0).Select(l => $"SHORT {l.Short} {l.Item.Description}: the depot has no more."),
+            .. plan.Lines.Where(l => l.Van.Code == van.Code && l.Short > 0)
+            .Select(l => $"SHORT {l.Short} {l.Item.Description}: the depot has no more."),
             .. weight.Cut.Select(c => $"CUT {c.Units} {c.Item.Description}: too heavy for this van."),
             $"Weight: {WeightWords.Of(depot.Setup.Units, weight)}.",
             .. KitCheck.MissingOf(depot, van.Code).Select(m => $"KIT bring {m.Missing} {m.Piece.Description}."),
@@ -97,7 +99,8 @@ public static class PickSheet
     }
 
     private static IEnumerable<string> Amounts(RestockLine l) =>
-        new[] { (l.Sealed, "sealed"), (l.FromBin, "from the bin"), (l.FromOpened, "of an opened one") }.Where(a => a.Item1 > 0).Select(a => $"{a.Item1} {a.Item2}");
+        new[] { (l.Sealed, "sealed"), (l.FromBin, "from the bin"), (l.FromOpened, "of an opened one") }.Where(a => a.Item1 > 0)
+            .Select(a => $"{a.Item1} {a.Item2}");
 
     private static string Row(RestockLine l) =>
         $"<td class=\"t\"></td><td>{HtmlPage.Safe(l.Item.Stow)}</td><td>{HtmlPage.Safe($"{l.Item.Code} {l.Item.Description}")}</td>"

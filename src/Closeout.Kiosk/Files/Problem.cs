@@ -3,7 +3,9 @@ using Closeout.Words;
 
 namespace Closeout.Files;
 
-/// <summary>One fault in a file, where it stands. Lines and columns count from 1; the column is the character at which the field begins.</summary>
+/// <summary>
+/// One fault in a file, where it stands. Lines and columns count from 1; the column is the character at which the field begins.
+/// </summary>
 /// <param name="Text">What is wrong, what was found, what is allowed.</param>
 public sealed record Problem(string File, int Line, int Column, string Text)
 {
@@ -25,7 +27,9 @@ public sealed class Findings
         get
         {
             var files = problems.Select(p => p.File).Distinct().Index().ToDictionary(f => f.Item, f => f.Index);
-            return [.. problems.Concat(enough.Values).OrderBy(p => files[p.File]).ThenBy(p => enough.ContainsValue(p)).ThenBy(p => p.Line).ThenBy(p => p.Column)];
+            return [
+                .. problems.Concat(enough.Values).OrderBy(p => files[p.File]).ThenBy(p => enough.ContainsValue(p)).ThenBy(p => p.Line)
+                .ThenBy(p => p.Column)];
         }
     }
 
@@ -52,7 +56,8 @@ public sealed class Findings
     /// <summary>Tells, once, that no more is told of a file.</summary>
     /// <param name="line">Where telling ended.</param>
     public void Enough(string file, int line) => enough.TryAdd(file, new(
-        file, line, 1, $"too many faults: found {CsvLimits.MostTold} before, allowed none; the rest is not told. Repair those, and read it again"));
+        file, line, 1,
+        $"too many faults: found {CsvLimits.MostTold} before, allowed none; the rest is not told. Repair those, and read it again"));
 
     /// <summary>Tells what is odd and no fault; of a file with very much of it not everything.</summary>
     public void Note(string file, int line, int column, string text)
@@ -65,5 +70,7 @@ public sealed class Findings
     }
 
     /// <summary>Text from a file as a sentence can quote it: short, and without anything that steers a terminal.</summary>
-    public static string Quote(string found) => found.Length == 0 ? "nothing" : $"\"{Harmless.Line(found.Length > 40 ? found[..40] + "..." : found)}\"";
+    public static string Quote(string found) => found.Length == 0
+        ? "nothing"
+        : $"\"{Harmless.Line(found.Length > 40 ? found[..40] + "..." : found)}\"";
 }

@@ -10,7 +10,8 @@ public static class RecyclingCsv
     public static byte[] Weeks(DepotSettings depot, IReadOnlyList<DatedBoxes> boxes)
     {
         using var csv = new CsvText(
-            "week", "from", "to", "days", "expected", "flattened", "missing", "weight_lb", "volume_cu_yd", "mtco2e", "mtco2e_kind", "factor_mtco2e_per_short_ton", "factor_source");
+            "week", "from", "to", "days", "expected", "flattened", "missing", "weight_lb", "volume_cu_yd", "mtco2e", "mtco2e_kind",
+            "factor_mtco2e_per_short_ton", "factor_source");
         foreach (var total in RecyclingTotals.By(Period.Week, depot, boxes))
         {
             Sum(csv.Text(total.Name).Date(total.From).Date(total.To).Number(total.Days), total.Sum);
@@ -31,12 +32,14 @@ public static class RecyclingCsv
         {
             foreach (var total in RecyclingTotals.By(period, depot, boxes))
             {
-                Sum(csv.Text(RecyclingTotals.Words(period)).Text(total.Name).Date(total.From).Date(total.To).Number(total.Days), total.Sum).EndRow();
+                Sum(csv.Text(RecyclingTotals.Words(period)).Text(total.Name).Date(total.From).Date(total.To).Number(total.Days), total.Sum)
+                    .EndRow();
             }
         }
 
         return csv.Bytes();
     }
 
-    private static CsvText Sum(CsvText csv, BoxSum sum) => csv.Number(sum.Expected).Number(sum.Flattened).Number(sum.Missing).Number(sum.WeightLb, 3).Number(sum.VolumeCuYd, 4);
+    private static CsvText Sum(CsvText csv, BoxSum sum) =>
+        csv.Number(sum.Expected).Number(sum.Flattened).Number(sum.Missing).Number(sum.WeightLb, 3).Number(sum.VolumeCuYd, 4);
 }

@@ -9,7 +9,8 @@ public static class StockFile
     private const int MostUnits = 1_000_000;
 
     /// <summary>The balances, the supplier standing against them.</summary>
-    public static IReadOnlyList<Balance> Read(string folder, Known<Van> vans, IReadOnlyList<Item> items, Known<Item> codes, Findings findings)
+    public static IReadOnlyList<Balance> Read(
+        string folder, Known<Van> vans, IReadOnlyList<Item> items, Known<Item> codes, Findings findings)
     {
         var table = CsvTable.Read(folder, "stock.csv", required: true, ["place", "item", "cartons", "loose"], [], findings);
         var byCode = items.ToDictionary(i => i.Code);
@@ -34,7 +35,8 @@ public static class StockFile
             {
                 if ((long)cartons * known.UnitsPerCarton > MostUnits)
                 {
-                    row.Bad("cartons", $"of {known.UnitsPerCarton} are more than any place holds", $"0 to {MostUnits / known.UnitsPerCarton}");
+                    row.Bad(
+                        "cartons", $"of {known.UnitsPerCarton} are more than any place holds", $"0 to {MostUnits / known.UnitsPerCarton}");
                     continue;
                 }
 

@@ -4,16 +4,21 @@ namespace Closeout.Files;
 
 /// <summary>usage.csv: what past visits used, one row per visit and item.</summary>
 /// <param name="ByVan">The business date's visits, van by van.</param>
-public sealed record UsageFile(IReadOnlyList<DateOnly> Dates, IReadOnlyList<DailyUse> Use, IReadOnlyList<VanUse> ByVan, IReadOnlyList<VanDay> Reported)
+public sealed record UsageFile(
+    IReadOnlyList<DateOnly> Dates, IReadOnlyList<DailyUse> Use, IReadOnlyList<VanUse> ByVan, IReadOnlyList<VanDay> Reported)
 {
     private readonly record struct Visit(DateOnly Date, Code<Van> Van, Code<VisitKind> Kind);
 
-    public static UsageFile Read(string folder, Known<Van> vans, Known<Item> items, Known<VisitKind> kinds, DateOnly? today, Findings findings)
+    public static UsageFile Read(
+        string folder, Known<Van> vans, Known<Item> items, Known<VisitKind> kinds, DateOnly? today, Findings findings)
     {
-        var table = CsvTable.Read(folder, "usage.csv", required: false, ["date", "van", "visit", "visit_kind", "item", "units"], [], findings);
+        var table =
+            CsvTable.Read(folder, "usage.csv", required: false, ["date", "van", "visit", "visit_kind", "item", "units"], [], findings);
 
-        // A million rows: visits have numbers, and all that they used stands in one place, for an object each would weigh ten times as much.
-        var (visits, numbers, used) = (new List<Visit>(), new Dictionary<(DateOnly, Code<Van>, string), int>(), new Dictionary<(int Visit, Code<Item> Item), int>());
+        // A million rows: visits have numbers, and all that they used stands in one place, for an object each would weigh ten
+        // times as much.
+        var (visits, numbers, used) =
+            (new List<Visit>(), new Dictionary<(DateOnly, Code<Van>, string), int>(), new Dictionary<(int Visit, Code<Item> Item), int>());
         foreach (var row in table.Rows)
         {
             var (date, van, kind) = (row.Date("date"), PastVan(row, vans), row.Code<VisitKind>("visit_kind"));
@@ -65,19 +70,26 @@ public sealed record UsageFile(IReadOnlyList<DateOnly> Dates, IReadOnlyList<Dail
 
     private static IReadOnlyList<DailyUse> Daily(List<Visit> visits, Dictionary<(int Visit, Code<Item> Item), int> used)
     {
-        var items = used.Where(u => u.Value > 0).GroupBy(u => (visits[u.Key.Visit].Date, visits[u.Key.Visit].Kind), u => (u.Key.Item, Units: (long)u.Value)).ToDictionary(
+        var items = used.Where(u => u.Value > 0)
+            .GroupBy(u => (visits[u.Key.Visit].Date, visits[u.Key.Visit].Kind), u => (u.Key.Item, Units: (long)u.Value)).ToDictionary(
             g => g.Key,
-            g => g.GroupBy(u => u.Item, u => u.Units).OrderBy(i => i.Key).Select(i => new ItemUse(i.Key, i.Sum(), i.Sum(x => x * x))).ToList());
+            g =>
+                g.GroupBy(u => u.Item, u => u.Units).OrderBy(i => i.Key).Select(i => new ItemUse(i.Key, i.Sum(), i.Sum(x => x * x)))
+                    .ToList());
         return [.. visits.GroupBy(v => (v.Date, v.Kind)).OrderBy(g => g.Key.Date).ThenBy(g => g.Key.Kind)
             .Select(g => new DailyUse(g.Key.Date, g.Key.Kind, g.Count(), items.GetValueOrDefault(g.Key) ?? []))];
     }
 
     private static IReadOnlyList<VanUse> ByVans(DateOnly today, List<Visit> visits, Dictionary<(int Visit, Code<Item> Item), int> used)
     {
-        var items = used.Where(u => visits[u.Key.Visit].Date == today).GroupBy(u => visits[u.Key.Visit].Van, u => (u.Key.Item, Units: (long)u.Value)).ToDictionary(
+        var items = used.Where(u => visits[u.Key.Visit].Date == today)
+            .GroupBy(u => visits[u.Key.Visit].Van, u => (u.Key.Item, Units: (long)u.Value)).ToDictionary(
             g => g.Key,
-            g => g.GroupBy(u => u.Item, u => u.Units).OrderBy(i => i.Key).Select(i => new ItemUnits(i.Key, (int)Math.Min(int.MaxValue, i.Sum()))).ToList());
+            g =>
+                g.GroupBy(u => u.Item, u => u.Units).OrderBy(i => i.Key)
+                    .Select(i => new ItemUnits(i.Key, (int)Math.Min(int.MaxValue, i.Sum()))).ToList());
         return [.. visits.Where(v => v.Date == today).GroupBy(v => v.Van).OrderBy(g => g.Key).Select(g => new VanUse(
-            today, g.Key, items.GetValueOrDefault(g.Key) ?? [], [.. g.GroupBy(v => v.Kind).OrderBy(k => k.Key).Select(k => new KindVisits(k.Key, k.Count()))]))];
+            today, g.Key, items.GetValueOrDefault(g.Key) ?? [],
+            [.. g.GroupBy(v => v.Kind).OrderBy(k => k.Key).Select(k => new KindVisits(k.Key, k.Count()))]))];
     }
 }

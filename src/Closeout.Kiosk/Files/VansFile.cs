@@ -7,7 +7,8 @@ public static class VansFile
 {
     private static readonly string[] Columns =
     [
-        "van", "bay", "name", "payload_lb", "fuel", "odometer_mi", "service_every_mi", "service_every_months", "last_service_mi", "last_service_on",
+        "van", "bay", "name", "payload_lb", "fuel", "odometer_mi", "service_every_mi", "service_every_months", "last_service_mi",
+        "last_service_on",
     ];
 
     public static (IReadOnlyList<Van> Vans, Known<Van> Codes) Read(string folder, Findings findings)

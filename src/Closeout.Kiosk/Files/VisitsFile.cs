@@ -7,7 +7,8 @@ public static class VisitsFile
 {
     public static (IReadOnlyList<PlanningRate> Rates, Known<VisitKind> Kinds) Read(string folder, Known<Item> items, Findings findings)
     {
-        var table = CsvTable.Read(folder, "visits.csv", required: true, ["visit_kind", "item", "units_per_visit", "weight_visits"], [], findings);
+        var table =
+            CsvTable.Read(folder, "visits.csv", required: true, ["visit_kind", "item", "units_per_visit", "weight_visits"], [], findings);
         var kinds = new Known<VisitKind>("visits.csv", null);
         var rates = new Dictionary<(Code<VisitKind>, Code<Item>), PlanningRate>();
         foreach (var row in table.Rows)

@@ -18,7 +18,8 @@ public sealed record AccuracyScreen(Screen Back, int Top = 0) : Screen
     ];
 
     public override IEnumerable<string> Help(Scene scene) =>
-        ["For each priority: how often demand stayed within the plan's target, against what was promised. emptied: nothing was left, so demand may have been more. Judged by the close-outs of the day that was planned for."];
+        ["For each priority: how often demand stayed within the plan's target, against what was promised. emptied: nothing was left, so "
+            + "demand may have been more. Judged by the close-outs of the day that was planned for."];
 
     protected override void Draw(Sheet sheet, Scene scene)
     {
@@ -47,6 +48,8 @@ public sealed record AccuracyScreen(Screen Back, int Top = 0) : Screen
         var share = kept.Lines == 0 ? 0 : kept.Within / (double)kept.Lines;
         var perUsed = kept.Used == 0 ? "-" : (kept.Aboard / (double)kept.Used).ToString("0.00", CultureInfo.InvariantCulture);
         sheet.Write(row, 1, name, Look.Plain, 9);
-        sheet.Write(row, 11, $"{Why.Percent(depot.Setup.Depot.Service(kept.Priority)),8} {Why.Percent(share),7} {kept.Lines,6} {kept.Within,7} {kept.Emptied,8} {kept.Used,8} {kept.Missed,7} {perUsed,9}");
+        sheet.Write(row, 11,
+            $"{Why.Percent(depot.Setup.Depot.Service(kept.Priority)),8} {Why.Percent(share),7} {kept.Lines,6} {kept.Within,7} "
+                + $"{kept.Emptied,8} {kept.Used,8} {kept.Missed,7} {perUsed,9}");
     }
 }

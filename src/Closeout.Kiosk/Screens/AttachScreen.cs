@@ -24,7 +24,8 @@ public sealed record AttachScreen(Code<Van> Van, CloseoutScreen Back, Form Form)
     ];
 
     public override IEnumerable<string> Help(Scene scene) =>
-        ["Type the name of a picture or of a folder; with an empty field the kiosk takes what lies in the folder inbox of the book. Each picture is copied into the book under its checksum; closeout photos --out DIR writes them out again, byte for byte."];
+        ["Type the name of a picture or of a folder; with an empty field the kiosk takes what lies in the folder inbox of the book. Each "
+            + "picture is copied into the book under its checksum; closeout photos --out DIR writes them out again, byte for byte."];
 
     public override bool Stands(Depot depot) => Back.Stands(depot) && depot.Shift(Van) is { IsClosed: false };
 

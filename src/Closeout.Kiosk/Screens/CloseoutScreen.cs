@@ -32,10 +32,13 @@ public sealed record CloseoutScreen(Question Question, Screen Back) : Screen
 
         var (isClosed, isSignOff) = (q.At == Step.Closed, q.At == Step.SignOff);
         string? Unless(bool told, string line) => told ? null : line;
-        Binding pages = new(Keys.Of("PgUp/PgDn", Press.PageUp, Press.PageDown), Unless(q.IsReport || isClosed || isSignOff, "earlier/later step"), key => Stepped(depot, key.Press == Press.PageUp ? -1 : 1));
-        Binding pictures = new(Keys.F(8), Page.HasPictures && !q.IsReport ? "attach pictures" : null, _ => isClosed ? this : AttachScreen.Of(this)) { Row = 1 };
+        Binding pages = new(Keys.Of("PgUp/PgDn", Press.PageUp, Press.PageDown),
+            Unless(q.IsReport || isClosed || isSignOff, "earlier/later step"), key => Stepped(depot, key.Press == Press.PageUp ? -1 : 1));
+        Binding pictures = new(Keys.F(8), Page.HasPictures && !q.IsReport ? "attach pictures" : null,
+            _ => isClosed ? this : AttachScreen.Of(this)) { Row = 1 };
         Binding change = new(Keys.PageUp, isSignOff ? "change something" : null, _ => Stepped(depot, -1)) { Row = 1 };
-        Binding escape = new(Keys.Escape, q.IsReport ? "do not report" : isClosed ? "back to the wall" : "leave (all is kept)", _ => Page.Escaped(depot, depot.Shift(Van)!, q) is { } before ? this with { Question = before } : Back.Choosing(depot, Van));
+        Binding escape = new(Keys.Escape, q.IsReport ? "do not report" : isClosed ? "back to the wall" : "leave (all is kept)",
+            _ => Page.Escaped(depot, depot.Shift(Van)!, q) is { } before ? this with { Question = before } : Back.Choosing(depot, Van));
         if (isClosed)
             return [HelpKey(), escape];
 
@@ -49,12 +52,16 @@ public sealed record CloseoutScreen(Question Question, Screen Back) : Screen
 
     public override IEnumerable<string> Help(Scene scene) =>
     [
-        "One question at a time. The answer most likely right is in the field: Enter accepts it, typing replaces it, Tab goes to the next field, Up goes back.",
+        "One question at a time. The answer most likely right is in the field: Enter accepts it, typing replaces it, Tab goes to the "
+            + "next field, Up goes back.",
         "",
-        "Leftovers: cartons still sealed aboard, loose units into the bin, loose units kept aboard. = says as booked; * says that for all items left. / and a piece of the name finds an item; so does scanning its label.",
-        "Cardboard: one box for each carton emptied. Mileage: the odometer, and fuel if you filled. Damage: N none, D describe. Safety kit: count and dates. Weekly check: part by part, when it is due. F8 attaches pictures.",
+        "Leftovers: cartons still sealed aboard, loose units into the bin, loose units kept aboard. = says as booked; * says that for "
+            + "all items left. / and a piece of the name finds an item; so does scanning its label.",
+        "Cardboard: one box for each carton emptied. Mileage: the odometer, and fuel if you filled. Damage: N none, D describe. Safety "
+            + "kit: count and dates. Weekly check: part by part, when it is due. F8 attaches pictures.",
         "",
-        "PgUp goes to an earlier step to change it; what you answered later stays. Every Enter is on disk before the screen moves on, so Esc, a power cut or a closed window loses nothing that was confirmed.",
+        "PgUp goes to an earlier step to change it; what you answered later stays. Every Enter is on disk before the screen moves on, so "
+            + "Esc, a power cut or a closed window loses nothing that was confirmed.",
         "",
         "!! asks once more when an answer looks wrong. The same answer again is recorded.",
     ];
@@ -65,7 +72,8 @@ public sealed record CloseoutScreen(Question Question, Screen Back) : Screen
     {
         var depot = scene.Depot;
         return commands[^1] is Sign
-            ? new Reply(Back.Choosing(depot, Van), $"{Van} {depot.Setup.Van(Van).Name} is signed. {(depot.Rehearsal ? "REHEARSAL: signed without a PIN." : "Good night.")}")
+            ? new Reply(Back.Choosing(depot, Van),
+                $"{Van} {depot.Setup.Van(Van).Name} is signed. {(depot.Rehearsal ? "REHEARSAL: signed without a PIN." : "Good night.")}")
             : this with { Question = Page.Recorded(depot, depot.Shift(Van)!, Question, commands[^1]) ?? StepPages.Open(depot, Van) };
     }
 
@@ -117,11 +125,16 @@ public sealed record CloseoutScreen(Question Question, Screen Back) : Screen
         var (commands, otherwise) = Page.Give(depot, Question, sure);
         return commands is null ? After(depot, otherwise)
             : commands[^1] is Sign sign
-                ? new(this, Act: new RecordAct(commands) { By = sign.Technician, IsSignature = true, Does = $"signs {Van} {depot.Setup.Van(Van).Name}" })
+                ? new(this, Act: Signing(new(commands), sign, depot.Setup.Van(Van)))
                 : new(this, Act: new RecordAct(commands));
+
+        static RecordAct Signing(RecordAct act, Sign sign, Van van) =>
+            act with { By = sign.Technician, IsSignature = true, Does = $"signs {van.Code} {van.Name}" };
     }
 
-    /// <summary>After a change of a field. A doubted count or reading typed once more is the same answer again; elsewhere a key begins a new one.</summary>
+    /// <summary>
+    /// After a change of a field. A doubted count or reading typed once more is the same answer again; elsewhere a key begins a new one.
+    /// </summary>
     private CloseoutScreen Edited(Depot depot, Form form) =>
         this with { Question = Page.Refilled(depot, Question with { Form = form, Doubted = Question.Doubted as IAskedAgain }) };
 
@@ -133,7 +146,9 @@ public sealed record CloseoutScreen(Question Question, Screen Back) : Screen
         if (shift.IsClosed || to < 0 || to >= steps.Count)
             return this;
 
-        var first = steps[to] == Step.Leftovers && shift.Step > Step.Leftovers ? Leftovers.ToCount(depot, shift).Select(i => (Code<Item>?)i.Code).FirstOrDefault() : null;
+        var first = steps[to] == Step.Leftovers && shift.Step > Step.Leftovers
+            ? Leftovers.ToCount(depot, shift).Select(i => (Code<Item>?)i.Code).FirstOrDefault()
+            : null;
         return this with { Question = StepPages.Of(steps[to]).Ask(depot, shift, first) };
     }
 }

@@ -11,7 +11,8 @@ namespace Closeout.Screens;
 /// <param name="Lines">Its entries in words, the newest first.</param>
 /// <param name="Filter">Lines that do not contain it are left out.</param>
 /// <param name="Selected">Of the lines left, the one that stands below them whole.</param>
-public sealed record DayBookScreen(Screen Back, IReadOnlyList<(Recorded Recorded, DayBookLine Line)> Lines, string Filter = "", int Selected = 0) : Screen
+public sealed record DayBookScreen(
+    Screen Back, IReadOnlyList<(Recorded Recorded, DayBookLine Line)> Lines, string Filter = "", int Selected = 0) : Screen
 {
     private const int LongestFilter = 24;
 
@@ -22,7 +23,8 @@ public sealed record DayBookScreen(Screen Back, IReadOnlyList<(Recorded Recorded
 
     public override IReadOnlyList<Binding> Bindings(Scene scene) =>
     [
-        new(Keys.Typing, "to filter", key => Filter.Length < LongestFilter ? this with { Selected = 0, Filter = Filter + key.Character } : this),
+        new(Keys.Typing, "to filter",
+            key => Filter.Length < LongestFilter ? this with { Selected = 0, Filter = Filter + key.Character } : this),
         new(Keys.Arrows, "choose", key => this with { Selected = Scrolling.Within(Selected, key.Press, Filtered.Count) }),
         new(Keys.F(5), "end the day (lead)", _ => FormScreen.Of(DayForms.End, scene, Back)),
         HelpKey(),
@@ -32,12 +34,16 @@ public sealed record DayBookScreen(Screen Back, IReadOnlyList<(Recorded Recorded
 
     public override IEnumerable<string> Help(Scene scene) =>
     [
-        "Everything confirmed on this business date, who and when, the newest first. Up and Down choose an entry: all of it stands below the list. Type a van, a person, an item or a word to see only that. Nothing is ever edited: a correction is a new entry. closeout audit --out FILE writes the whole book.",
+        "Everything confirmed on this business date, who and when, the newest first. Up and Down choose an entry: all of it stands below "
+            + "the list. Type a van, a person, an item or a word to see only that. Nothing is ever edited: a correction is a new entry. "
+            + "closeout audit --out FILE writes the whole book.",
         "F5 ends the business date: a lead's, once every van is closed out or explained.",
     ];
 
     /// <summary>The lines that the filter leaves: a code that is just that, or a word in the sentence.</summary>
-    private IReadOnlyList<(Recorded Recorded, DayBookLine Line)> Filtered => Filter.Length == 0 ? Lines : [.. Lines.Where(l => Fits(l.Line))];
+    private IReadOnlyList<(Recorded Recorded, DayBookLine Line)> Filtered => Filter.Length == 0
+        ? Lines
+        : [.. Lines.Where(l => Fits(l.Line))];
 
     protected override void Draw(Sheet sheet, Scene scene)
     {

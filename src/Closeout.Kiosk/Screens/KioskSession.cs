@@ -5,11 +5,14 @@ using Closeout.Words;
 
 namespace Closeout.Screens;
 
-/// <summary>The kiosk without a terminal: keys in, model out, entries to the desk. The terminal view and the tests drive the same one.</summary>
+/// <summary>
+/// The kiosk without a terminal: keys in, model out, entries to the desk. The terminal view and the tests drive the same one.
+/// </summary>
 /// <param name="seats">Says to other kiosks which van is walked here; null: there are no others.</param>
 /// <param name="daily">The day's backup; null: none is made.</param>
 /// <param name="pins">Null: the program's own, with the usual iterations and the machine's name.</param>
-public sealed class KioskSession(Desk desk, Archive archive, Attachments attachments, VanSeats? seats = null, DailyBackup? daily = null, Pins? pins = null)
+public sealed class KioskSession(
+    Desk desk, Archive archive, Attachments attachments, VanSeats? seats = null, DailyBackup? daily = null, Pins? pins = null)
 {
     /// <summary>Characters of a paste that are typed: more than any field holds, and soon done.</summary>
     private const int MostPasted = 512;
@@ -40,10 +43,14 @@ public sealed class KioskSession(Desk desk, Archive archive, Attachments attachm
     /// <summary>One key.</summary>
     public void Press(Keystroke key) => Press(key, mayAct: true);
 
-    /// <summary>Pasted text, typed character by character; an end of line within becomes a blank. It presses no Enter and records nothing: nobody looked at it yet.</summary>
+    /// <summary>
+    /// Pasted text, typed character by character; an end of line within becomes a blank. It presses no Enter and records nothing: nobody
+    /// looked at it yet.
+    /// </summary>
     public void Paste(string text)
     {
-        var typed = string.Join(' ', string.Concat(text.Select(c => char.IsControl(c) ? '\n' : c)).Split('\n', StringSplitOptions.RemoveEmptyEntries));
+        var typed = string.Join(
+            ' ', string.Concat(text.Select(c => char.IsControl(c) ? '\n' : c)).Split('\n', StringSplitOptions.RemoveEmptyEntries));
         foreach (var c in typed.Where(c => !char.IsSurrogate(c)).Take(MostPasted))
             Press(new(Parts.Press.Character, c), mayAct: false);
 
@@ -156,10 +163,13 @@ public sealed class KioskSession(Desk desk, Archive archive, Attachments attachm
             Model = new(new WallScreen().Choosing(desk.Depot, van), world.WalkedAt(van, holder));
     }
 
-    /// <summary>Other programs may change the set-up or open the next page under a screen: where it has nothing to show any more, the bay wall.</summary>
+    /// <summary>
+    /// Other programs may change the set-up or open the next page under a screen: where it has nothing to show any more, the bay wall.
+    /// </summary>
     private Model Settled(Model model) => model.Screen.Stands(desk.Depot)
         ? model with { Screen = model.Screen.Within(desk.Depot) }
-        : new(new WallScreen(), $"The book was changed by another program; it is at {Spell.Day(desk.Depot.Date)} now. Everything confirmed is kept.");
+        : new(new WallScreen(),
+            $"The book was changed by another program; it is at {Spell.Day(desk.Depot.Date)} now. Everything confirmed is kept.");
 
     /// <summary>Says that a backup failed, once nothing else is being said. It stops nobody.</summary>
     private void TellOfBackup()
@@ -172,7 +182,8 @@ public sealed class KioskSession(Desk desk, Archive archive, Attachments attachm
     private sealed record Shown(Model Model, Tonight Tonight, long Minute, string Counting)
     {
         public bool Equals(Shown? other) => other is not null
-            && ReferenceEquals(Model, other.Model) && ReferenceEquals(Tonight, other.Tonight) && Minute == other.Minute && Counting == other.Counting;
+            && ReferenceEquals(Model, other.Model) && ReferenceEquals(Tonight, other.Tonight) && Minute == other.Minute
+                && Counting == other.Counting;
 
         public override int GetHashCode() => Minute.GetHashCode();
     }

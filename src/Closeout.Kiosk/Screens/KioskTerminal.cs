@@ -13,7 +13,9 @@ public static class KioskTerminal
 
     private const int HangUp = 1;
 
-    /// <summary>So long after a key the terminal is looked at 60 times a second; then at once when somebody types, and else now and then.</summary>
+    /// <summary>
+    /// So long after a key the terminal is looked at 60 times a second; then at once when somebody types, and else now and then.
+    /// </summary>
     private static readonly TimeSpan Awake = TimeSpan.FromSeconds(3);
 
     /// <summary>How long a signal, another size of the terminal, or the tick of the clock may wait while nobody types.</summary>
@@ -100,7 +102,9 @@ public static class KioskTerminal
         Environment.Exit(128 + HangUp);
     }) { IsBackground = true }.Start();
 
-    /// <summary>The loop of the library looks 60 times a second whether anything came. While nobody types it waits for the terminal instead.</summary>
+    /// <summary>
+    /// The loop of the library looks 60 times a second whether anything came. While nobody types it waits for the terminal instead.
+    /// </summary>
     private static void SleepWhileNobodyTypes(IApplication app, TerminalInput input)
     {
         var since = Stopwatch.StartNew();

@@ -8,7 +8,9 @@ using Attribute = Terminal.Gui.Drawing.Attribute;
 
 namespace Closeout.Screens;
 
-/// <summary>The one window: passes keys to the session and draws its sheet. All that can be decided without a terminal is decided elsewhere.</summary>
+/// <summary>
+/// The one window: passes keys to the session and draws its sheet. All that can be decided without a terminal is decided elsewhere.
+/// </summary>
 public sealed class KioskWindow : Runnable
 {
     private static readonly Attribute Plain = new(Color.None, Color.None, TextStyle.None);

@@ -22,7 +22,8 @@ public sealed record LoadScreen(Code<Van> Van, Form Form, Screen Back) : Screen
             new(Keys.Enter, "took this", _ => form.Now is { } field && EndsLine(form)
                 ? now.Took([Item(field)], $"{Item(field)} is loaded.")
                 : now with { Form = form.Move(1) }),
-            new(Keys.Of("Up/Down", Press.Up, Press.Down, Press.Tab), "line", key => now with { Form = form.Move(key.Press == Press.Up ? -1 : 1) }),
+            new(Keys.Of("Up/Down", Press.Up, Press.Down, Press.Tab), "line",
+                key => now with { Form = form.Move(key.Press == Press.Up ? -1 : 1) }),
             new(Keys.Letter('='), "took all the rest", key => form.Fields.Count > 0
                 ? now.Took([.. form.Fields.Select(Item).Distinct()], $"{Van} is loaded as planned and typed.")
                 : now with { Form = form.Edit(key) }),
@@ -35,15 +36,20 @@ public sealed record LoadScreen(Code<Van> Van, Form Form, Screen Back) : Screen
     public override IEnumerable<string> Help(Scene scene) =>
     [
         "The van's pick list in stow order. Type what you really took; Enter confirms the item, = confirms all the rest as shown.",
-        "Weight: what the stock aboard weighs now and with this load, and what the van's payload leaves for stock once crew and kit are taken off. A plan that would be too heavy is cut, least needed first; what was cut stands below. The scale and the van's placard know better than the book.",
-        "Only this moves stock in the book. A short pick is kept, and what is left is planned for the others. A van is loaded after its close-out.",
+        "Weight: what the stock aboard weighs now and with this load, and what the van's payload leaves for stock once crew and kit are "
+            + "taken off. A plan that would be too heavy is cut, least needed first; what was cut stands below. The scale and the van's "
+            + "placard know better than the book.",
+        "Only this moves stock in the book. A short pick is kept, and what is left is planned for the others. A van is loaded after its "
+            + "close-out.",
     ];
 
     /// <summary>Of the pick list an item's code will do.</summary>
     public override Screen At(string? field) =>
-        this with { Form = Form.At(Form.Fields.FirstOrDefault(f => f.Name == field || f.Name.StartsWith($"{field}|", StringComparison.Ordinal))?.Name) };
+        this with { Form = Form.At(
+            Form.Fields.FirstOrDefault(f => f.Name == field || f.Name.StartsWith($"{field}|", StringComparison.Ordinal))?.Name) };
 
-    public override Reply Recorded(Scene scene, IReadOnlyList<ICommand> commands, string done) => Picks(scene.Tonight, Van) is { Fields.Count: > 0 } left
+    public override Reply Recorded(Scene scene, IReadOnlyList<ICommand> commands, string done) =>
+        Picks(scene.Tonight, Van) is { Fields.Count: > 0 } left
         ? new(this with { Form = Kept(left) }, done)
         : new(Back.Choosing(scene.Depot, Van), $"{Van} {scene.Depot.Setup.Van(Van).Name}: nothing is left to load.");
 
@@ -77,13 +83,16 @@ public sealed record LoadScreen(Code<Van> Van, Form Form, Screen Back) : Screen
 
     /// <summary>The fields that are left, with what was typed in them already.</summary>
     private Form Kept(Form left) => new(
-        [.. left.Fields.Select(f => Form.Fields.FirstOrDefault(b => b.Name == f.Name && b.Typed is not null) is { } typed ? f with { Typed = typed.Typed } : f)]);
+        [.. left.Fields.Select(f => Form.Fields.FirstOrDefault(b => b.Name == f.Name && b.Typed is not null) is { } typed
+            ? f with { Typed = typed.Typed }
+            : f)]);
 
     private static IEnumerable<Field> Fields(RestockLine l)
     {
         if (l.Sealed > 0)
         {
-            yield return new(l.Item.Code + "|s", l.Item.Description, FieldKind.Count, $"{l.Sealed}", $"sealed of {l.Item.UnitsPerCarton}; {l.Item.Stow}");
+            yield return new(l.Item.Code + "|s", l.Item.Description, FieldKind.Count, $"{l.Sealed}",
+                $"sealed of {l.Item.UnitsPerCarton}; {l.Item.Stow}");
         }
 
         if (l.FromBin + l.FromOpened > 0)
@@ -106,7 +115,10 @@ public sealed record LoadScreen(Code<Van> Van, Form Form, Screen Back) : Screen
 
     private Taken TakenOf(Code<Item> item)
     {
-        int Of(string kind) => Form.Fields.FirstOrDefault(f => f.Name == $"{item}|{kind}") is { } field && int.TryParse(field.Text, out var number) ? number : 0;
+        int Of(string kind) =>
+            Form.Fields.FirstOrDefault(f => f.Name == $"{item}|{kind}") is { } field && int.TryParse(field.Text, out var number)
+                ? number
+                : 0;
         return new(item, Of("s"), Of("l"));
     }
 }

@@ -35,8 +35,10 @@ public sealed record PlanScreen(Screen Back, int Selected = 0, string Filter = "
             new(Keys.Tab, "by van, by item, short", _ => this with { Selected = 0, Order = (PlanOrder)(((int)Order + 1) % 3) }) { Row = 1 },
             new(Keys.F(4), "load the van", _ => line is null ? this : LoadScreen.Of(scene.Tonight, line.Van.Code, Back)) { Row = 1 },
             new(Keys.F(5), "change (lead)", _ => FormScreen.Of(PlanForms.Change, scene, this, line?.Van.Code, line?.Item.Code)) { Row = 1 },
-            new(Keys.Typing, "to filter", key => Filter.Length < LongestFilter ? this with { Selected = 0, Filter = Filter + key.Character } : this),
-            new(Keys.Arrows.As("Up/Down PgUp/PgDn"), "choose", key => this with { Selected = Scrolling.Within(Selected, key.Press, lines.Count) }),
+            new(Keys.Typing, "to filter",
+                key => Filter.Length < LongestFilter ? this with { Selected = 0, Filter = Filter + key.Character } : this),
+            new(Keys.Arrows.As("Up/Down PgUp/PgDn"), "choose",
+                key => this with { Selected = Scrolling.Within(Selected, key.Press, lines.Count) }),
             HelpKey(),
             new(Keys.Escape, "back to the wall", _ => Filter.Length > 0 ? this with { Filter = "", Selected = 0 } : Back),
             new(Keys.Backspace, null, _ => this with { Selected = 0, Filter = TextLine.WithoutLast(Filter) }),
@@ -50,7 +52,9 @@ public sealed record PlanScreen(Screen Back, int Selected = 0, string Filter = "
         var (depot, plan) = (scene.Depot, scene.Tonight.Plan);
         var lines = Lines(plan);
         Frame.Head(sheet, depot, "TOMORROW'S GAPS", Spell.Day(plan.Date));
-        sheet.Write(1, 1, $"{Words(Order)}: {Spell.Count(lines.Count, "line", "lines")}, {Spell.Count(lines.Sum(l => l.Units), "unit", "units")} to load, {lines.Sum(l => l.Short)} short"
+        sheet.Write(1, 1,
+            $"{Words(Order)}: {Spell.Count(lines.Count, "line", "lines")}, {Spell.Count(lines.Sum(l => l.Units), "unit", "units")} to "
+                + $"load, {lines.Sum(l => l.Short)} short"
             + (Filter.Length > 0 ? $"; only with \"{Filter}\"" : ""), Look.Plain, sheet.Width - 2);
         sheet.Write(2, 1, "van         item            aboard target basis  need sealed  bin open  short", Look.Faint);
 
@@ -84,7 +88,8 @@ public sealed record PlanScreen(Screen Back, int Selected = 0, string Filter = "
         sheet.Write(row, 0, here ? ">" : " ", look);
         sheet.Write(row, 1, $"{l.Van.Code} {l.Van.Name}".PadRight(12), look, 12);
         sheet.Write(row, 13, l.Item.Code.Text.PadRight(16), look, 16);
-        var from = $"{l.Sealed,6} {l.FromBin,4} {l.FromOpened,4} {(l.Short > 0 ? $"{l.Short,6}" : "      ")}{(l.Provisional ? " ?" : "  ")}";
+        var from =
+            $"{l.Sealed,6} {l.FromBin,4} {l.FromOpened,4} {(l.Short > 0 ? $"{l.Short,6}" : "      ")}{(l.Provisional ? " ?" : "  ")}";
         sheet.Write(row, 29, $"{l.Aboard,6} {l.Target.Units,6} {Target.Words(l.Target.Basis),-7}{l.Need,4} {from}", look);
         if (sheet.Width >= Wide)
             sheet.Write(row, 82, l.Item.Description, Look.Faint);
@@ -95,10 +100,13 @@ public sealed record PlanScreen(Screen Back, int Selected = 0, string Filter = "
     {
         var open = plan.Lines.Where(l => l.Provisional).Select(l => l.Van.Code).Distinct().ToList();
         var kit = depot.Setup.Vans
-            .SelectMany(v => KitCheck.MissingOf(depot, v.Code).Select(m => $"{v.Code}: {m.Missing} {m.Piece.Description}{(m.Piece.Critical ? " (van held)" : "")}"))
+            .SelectMany(v =>
+                KitCheck.MissingOf(depot, v.Code)
+                    .Select(m => $"{v.Code}: {m.Missing} {m.Piece.Description}{(m.Piece.Critical ? " (van held)" : "")}"))
             .ToList();
         var buy = plan.Shelf.Where(b => b.Order.Cartons > 0).Select(b => $"{b.Item.Code} {b.Order.Cartons}").ToList();
-        var heavy = plan.Weights.Where(w => w.AboveLb > 0).Select(w => $"{w.Van.Code} by {depot.Setup.Units.Weight(w.AboveLb)} with what is aboard: take stock off");
+        var heavy = plan.Weights.Where(w => w.AboveLb > 0)
+            .Select(w => $"{w.Van.Code} by {depot.Setup.Units.Weight(w.AboveLb)} with what is aboard: take stock off");
         var lines = new[]
         {
             ("? provisional", open.Count == 0 ? "" : $"{string.Join(", ", open)} not closed: by the book, nobody counted"),

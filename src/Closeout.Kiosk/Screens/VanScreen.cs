@@ -11,7 +11,8 @@ public sealed record VanScreen(Code<Van> Van, Screen Back, int Top = 0) : Screen
 {
     public override IReadOnlyList<Binding> Bindings(Scene scene)
     {
-        Binding Opens(char letter, string line, DeskForm form) => new(Keys.Letter(letter), line, _ => FormScreen.Of(form, scene, this, Van));
+        Binding Opens(char letter, string line, DeskForm form) =>
+            new(Keys.Letter(letter), line, _ => FormScreen.Of(form, scene, this, Van));
         return
         [
             Opens('L', "lift", HoldForms.Lift),
@@ -32,7 +33,9 @@ public sealed record VanScreen(Code<Van> Van, Screen Back, int Top = 0) : Screen
     public override IEnumerable<string> Help(Scene scene) =>
     [
         "All there is to know of one van: why it is held, its open incidents and who was told, what is due and when, what to load.",
-        "A lead: L lifts its holds, H puts it on hold, C closes an incident, W writes off boxes that nobody found. K checks a signed close-out (not one's own), R opens it again, B closes it out for somebody, M moves its bookings to another van, X excuses it from tonight. Each with a reason that stays in the book. Lifting a hold leaves its incident open until it is closed.",
+        "A lead: L lifts its holds, H puts it on hold, C closes an incident, W writes off boxes that nobody found. K checks a signed "
+            + "close-out (not one's own), R opens it again, B closes it out for somebody, M moves its bookings to another van, X excuses "
+            + "it from tonight. Each with a reason that stays in the book. Lifting a hold leaves its incident open until it is closed.",
     ];
 
     public override bool Stands(Depot depot) => depot.Setup.Find(Van) is not null;
@@ -50,6 +53,10 @@ public sealed record VanScreen(Code<Van> Van, Screen Back, int Top = 0) : Screen
             sheet.Write(2 + i, 12, line.Text);
         }
 
-        sheet.Write(sheet.Height - 2, 1, lines.Count > room ? $"{lines.Count - room} more lines: Up and Down" : "It repeats what people confirmed. It does not say that the van is safe.", Look.Faint);
+        sheet.Write(sheet.Height - 2, 1,
+            lines.Count > room
+                ? $"{lines.Count - room} more lines: Up and Down"
+                : "It repeats what people confirmed. It does not say that the van is safe.",
+            Look.Faint);
     }
 }

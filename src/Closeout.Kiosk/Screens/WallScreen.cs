@@ -26,17 +26,20 @@ public sealed record WallScreen(int Selected = 0, string Typed = "") : Screen
         [
             HelpKey(),
             new(Keys.F(2), "plan", _ => new PlanScreen(Here)) { Help = "tomorrow's plan" },
-            new(Keys.F(3), "yard", _ => new(this, Act: new OpenAct(w => YardScreen.Open(w, Here)))) { Help = "the yard: cardboard, container, other waste" },
+            new(Keys.F(3), "yard",
+                _ => new(this, Act: new OpenAct(w => YardScreen.Open(w, Here)))) { Help = "the yard: cardboard, container, other waste" },
             new(Keys.F(4), "load", _ => new LoadScreen(chosen, Form.None, Here)) { Help = "load the chosen van" },
             new(Keys.F(5), "stock", _ => FormScreen.Of(StockForms.Delivery, scene, Here)) { Help = "deliveries and corrections" },
             new(Keys.F(6), "record", _ => new AccuracyScreen(Here)) { Help = "how well the plan did" },
             new(Keys.F(7), "van", _ => new VanScreen(chosen, Here)) { Help = "all of the chosen van, and a lead's desk for it" },
-            new(Keys.F(8), "day", _ => new(this, Act: new OpenAct(w => DayBookScreen.Open(w, Here)))) { Help = "the day book, and the end of the day" },
+            new(Keys.F(8), "day",
+                _ => new(this, Act: new OpenAct(w => DayBookScreen.Open(w, Here)))) { Help = "the day book, and the end of the day" },
             new(Keys.F(9), "PINs", _ => new PeopleScreen(Here)) { Help = "people and their PINs" },
             new(Keys.Of("^Q", Press.Quit), "", _ => this) { Help = "quit: nothing is lost" },
             new(Keys.Enter, null, _ => Opened(depot)),
             new(Keys.Tab, null, _ => new WallScreen(Math.Min(last, Selected + 1))),
-            new(Keys.Arrows, null, key => new WallScreen(key.Press == Press.End ? last : Math.Min(last, Scrolling.To(Selected, key.Press)))),
+            new(Keys.Arrows, null,
+                key => new WallScreen(key.Press == Press.End ? last : Math.Min(last, Scrolling.To(Selected, key.Press)))),
             new(Keys.Backspace, null, _ => this with { Typed = Typed.Length > 0 ? Typed[..^1] : "" }),
             new(Keys.Escape, null, _ => this with { Typed = "" }),
             new(Keys.Typing, null, key => Typing(depot, key.Character)),
@@ -47,12 +50,15 @@ public sealed record WallScreen(int Selected = 0, string Typed = "") : Screen
     [
         "The bay wall: every van in bay order, who has it, where its close-out stands, and what it is for the morning.",
         "",
-        "Type or scan a van's code, or choose it with Up and Down, then Enter. A van on the road asks who brings it in; a van half way goes on where it was left; a signed van shows its card.",
+        "Type or scan a van's code, or choose it with Up and Down, then Enter. A van on the road asks who brings it in; a van half way "
+            + "goes on where it was left; a signed van shows its card.",
         "",
-        "ready: nothing odd was confirmed. ready, note: read the notes before you drive. HELD: it may not go out until a lead lifts the hold. not closed: somebody still has to close it out.",
+        "ready: nothing odd was confirmed. ready, note: read the notes before you drive. HELD: it may not go out until a lead lifts the "
+            + "hold. not closed: somebody still has to close it out.",
         "The wall repeats what people confirmed. It does not say that a van is safe.",
         "",
-        string.Join("   ", Bindings(scene).Where(b => b.Help.Length > 0).Select(b => $"{(b.Keys.Name == "^Q" ? "Ctrl+Q" : b.Keys.Name)} {b.Help}")) + ".",
+        string.Join("   ",
+            Bindings(scene).Where(b => b.Help.Length > 0).Select(b => $"{(b.Keys.Name == "^Q" ? "Ctrl+Q" : b.Keys.Name)} {b.Help}")) + ".",
     ];
 
     public override Screen Within(Depot depot) =>

@@ -21,11 +21,13 @@ public sealed record WhoScreen(Code<Van> Van, Form Form, Screen Back) : Screen
     ];
 
     public override IEnumerable<string> Help(Scene scene) =>
-        ["The technician who closes the van out. The roster's name is in the field; type or scan another code to replace it. Any technician may close out any van."];
+        ["The technician who closes the van out. The roster's name is in the field; type or scan another code to replace it. Any "
+            + "technician may close out any van."];
 
     public override Screen At(string? field) => this with { Form = Form.At(field) };
 
-    public override Reply Recorded(Scene scene, IReadOnlyList<ICommand> commands, string done) => CloseoutScreen.Open(scene.Depot, Van, Back);
+    public override Reply Recorded(Scene scene, IReadOnlyList<ICommand> commands, string done) =>
+        CloseoutScreen.Open(scene.Depot, Van, Back);
 
     public override bool Stands(Depot depot) => depot.Setup.Find(Van) is not null && depot.Shift(Van) is null;
 

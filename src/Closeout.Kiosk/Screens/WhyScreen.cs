@@ -64,11 +64,16 @@ internal static class PlanHelp
 {
     public static readonly string[] Lines =
     [
-        "What each van lacks for tomorrow and where it comes from: sealed cartons from the shelf, loose units from the leftovers bin, loose units from cartons opened at the depot.",
+        "What each van lacks for tomorrow and where it comes from: sealed cartons from the shelf, loose units from the leftovers bin, "
+            + "loose units from cartons opened at the depot.",
         "",
-        "basis: low (the van's least), booked (the visits booked need more), high (they need more than the van may carry), lead (a lead changed it), payload (more would be too heavy for the van). short: the depot cannot fill it. ?: the van is not closed, so nobody counted.",
+        "basis: low (the van's least), booked (the visits booked need more), high (they need more than the van may carry), lead (a lead "
+            + "changed it), payload (more would be too heavy for the van). short: the depot cannot fill it. ?: the van is not closed, so "
+            + "nobody counted.",
         "",
-        "Enter says why: the bookings, the demand that follows from them, the promise, the limits, what is given from where, and the chance that it is missed. # bars are the chances of the demand.",
-        "F4 loads the van, F5 changes the line: a lead's, with a reason. Type a piece of a name to see only that. closeout restock --out FILE writes all of it; closeout picks --out DIR makes sheets to print.",
+        "Enter says why: the bookings, the demand that follows from them, the promise, the limits, what is given from where, and the "
+            + "chance that it is missed. # bars are the chances of the demand.",
+        "F4 loads the van, F5 changes the line: a lead's, with a reason. Type a piece of a name to see only that. closeout restock --out "
+            + "FILE writes all of it; closeout picks --out DIR makes sheets to print.",
     ];
 }

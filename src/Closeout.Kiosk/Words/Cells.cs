@@ -4,7 +4,9 @@ using Terminal.Gui.Text;
 
 namespace Closeout.Words;
 
-/// <summary>Text measured in the columns of a terminal, by graphemes: what one person sees as one character, one or two columns wide.</summary>
+/// <summary>
+/// Text measured in the columns of a terminal, by graphemes: what one person sees as one character, one or two columns wide.
+/// </summary>
 public static class Cells
 {
     /// <summary>Most of what is written is ASCII: its characters need not be made anew for each cell.</summary>
@@ -29,7 +31,9 @@ public static class Cells
         return columns > 0 ? cut.Append('…').ToString() : "";
     }
 
-    /// <summary>Breaks a sentence into lines of at most so many columns, between words; within one only where it is longer than a line.</summary>
+    /// <summary>
+    /// Breaks a sentence into lines of at most so many columns, between words; within one only where it is longer than a line.
+    /// </summary>
     /// <param name="most">The rest of a longer text is left out.</param>
     public static IReadOnlyList<string> Wrap(string text, int columns, int most = int.MaxValue) => [.. Lines(text, columns).Take(most)];
 

@@ -26,27 +26,41 @@ public static class DayBookWords
 
     private static (string? Item, string What) Words(Entry entry) => entry switch
     {
-        PageOpened e => (null, $"opened {e.Date:yyyy-MM-dd}{(e.EndedBy is null ? "" : "; the date before was ended")}{(e.Rehearsal ? ", a rehearsal" : "")}"),
-        DayFolderLoaded e => (null, $"loaded a day folder: {e.Setup.Vans.Count} vans, {e.Setup.Items.Count} items, {e.Bookings.Count} bookings"),
+        PageOpened e => (null, $"opened {e.Date:yyyy-MM-dd}{(e.EndedBy is null ? "" : "; the date before was ended")}"
+            + (e.Rehearsal ? ", a rehearsal" : "")),
+        DayFolderLoaded e =>
+            (null, $"loaded a day folder: {e.Setup.Vans.Count} vans, {e.Setup.Items.Count} items, {e.Bookings.Count} bookings"),
         VanCameIn e => (null, $"came in{(e.WeeklyDue ? ", weekly check due" : "")}"),
-        LeftoverCounted e => (e.Item.Text, $"counted: {e.Count.Sealed} sealed, {e.Count.Bin} to the bin, {e.Count.Kept} kept; {e.Used} used{(e.Gap == 0 ? "" : $", gap {e.Gap}")}"),
+        LeftoverCounted e =>
+            (e.Item.Text,
+                $"counted: {e.Count.Sealed} sealed, {e.Count.Bin} to the bin, {e.Count.Kept} kept; {e.Used} "
+                    + $"used{(e.Gap == 0 ? "" : $", gap {e.Gap}")}"),
         LeftoversConfirmed e => (null, "leftovers done, the rest as booked"),
         BoxesCounted e => (e.Item.Text, $"{e.Flattened} of {e.Expected} boxes flattened"),
         StreamCounted e => (e.Stream.Text, Inv($"brought home {e.Amount} {WasteStream.Of(e.Stream).Unit}")),
         CardboardConfirmed e => (null, "cardboard done, the rest as expected"),
-        MileageLogged e => (null, Inv($"odometer {e.StartMi} to {e.EndMi} mi{(e.FuelGal is null ? "" : Inv($", {e.FuelGal} gal {e.FuelGrade}"))}{(e.Sure ? ", confirmed as read" : "")}")),
-        DamageFound e => (null, $"incident {e.Number}: {e.Zone}, {e.Severity.ToString().ToLowerInvariant()}{(e.Drivable ? "" : ", not drivable")}: {e.What}{(e.Told.Length > 0 ? $"; told {e.Told}" : "")}"),
+        MileageLogged e => (null, Inv($"odometer {e.StartMi} to {e.EndMi} mi")
+            + (e.FuelGal is null ? "" : Inv($", {e.FuelGal} gal {e.FuelGrade}")) + (e.Sure ? ", confirmed as read" : "")),
+        DamageFound e => (null, $"incident {e.Number}: {e.Zone}, {e.Severity.ToString().ToLowerInvariant()}"
+            + $"{(e.Drivable ? "" : ", not drivable")}: {e.What}{(e.Told.Length > 0 ? $"; told {e.Told}" : "")}"),
         DamageConfirmed e => (null, e.None ? "walked round: no damage" : "walked round: no more damage"),
-        KitCounted e => (e.Piece.Text, $"{e.Count} there{(e.Expires is { } on ? $", good until {on:yyyy-MM-dd}" : "")}{(e.TestedOn is { } tested ? $", tested {tested:yyyy-MM-dd}" : "")}"),
+        KitCounted e =>
+            (e.Piece.Text,
+                $"{e.Count} there{(e.Expires is { } on ? $", good until {on:yyyy-MM-dd}" : "")}"
+                    + (e.TestedOn is { } tested ? $", tested {tested:yyyy-MM-dd}" : "")),
         KitConfirmed e => (null, "safety kit done, the rest all there"),
-        WeeklyChecked e => (null, $"weekly check: {(e.NotInOrder.Count == 0 ? "all in order" : "not in order: " + string.Join(", ", e.NotInOrder))}, {(e.Clean ? "clean" : "to be cleaned")}"),
+        WeeklyChecked e =>
+            (null,
+                $"weekly check: {(e.NotInOrder.Count == 0 ? "all in order" : "not in order: " + string.Join(", ", e.NotInOrder))}, "
+                    + $"{(e.Clean ? "clean" : "to be cleaned")}"),
         PhotoAttached e => (null, $"attached {e.Name}, {e.Bytes} bytes"),
         Signed e => (null, e.Proof == Proof.Pin ? "signed the close-out" : "signed the close-out, a rehearsal: without a PIN"),
         SignedFor e => (null, $"signed for {e.For}: {e.Why}"),
         CloseoutChecked e => (null, "checked the close-out"),
         CloseoutReopened e => (null, $"reopened the close-out: {e.Why}"),
         VanExplained e => (null, $"{(e.StayedIn ? "stayed in" : "left open")}: {e.Why}"),
-        BookingsMoved e => (null, $"{string.Join(", ", e.Visits.Select(v => $"{v.Visits} {v.Kind}"))} of {e.Date:yyyy-MM-dd} moved to {e.To}: {e.Why}"),
+        BookingsMoved e =>
+            (null, $"{string.Join(", ", e.Visits.Select(v => $"{v.Visits} {v.Kind}"))} of {e.Date:yyyy-MM-dd} moved to {e.To}: {e.Why}"),
         HoldsLifted e => (null, $"hold lifted ({string.Join("; ", e.Reasons)}): {e.Why}"),
         HoldPlaced e => (null, $"put on hold: {e.Reason}"),
         IncidentClosed e => (null, $"incident {e.Number} closed: {e.Why}"),
@@ -57,13 +71,18 @@ public static class DayBookWords
         CountCorrected e => (e.Item.Text, $"{e.Place} corrected from {e.Book} to {e.Counted}: {e.Reason}"),
         DepotBoxesCounted e => (e.Item.Text, $"{e.Flattened} of {e.Expected} boxes opened at the depot flattened"),
         BoxesWrittenOff e => (e.Item.Text, $"{e.Boxes} boxes written off: {e.Why}"),
-        ContainerEmptied e => (null, Inv($"container emptied: {e.BookLb:0.0} lb by the book{(e.WeighedLb is null ? "" : Inv($", {e.WeighedLb} lb weighed"))}")),
+        ContainerEmptied e =>
+            (null,
+                Inv($"container emptied: {e.BookLb:0.0} lb by the book{(e.WeighedLb is null ? "" : Inv($", {e.WeighedLb} lb weighed"))}")),
         CollectingBoxShipped e => (e.Stream.Text, Inv($"collecting box of {e.StartedOn:yyyy-MM-dd} shipped with {e.Amount}: {e.To}")),
         PinSet e => (null, $"{(e.Issued ? "an issued PIN" : "a PIN of one's own")} is set for {e.Person}"),
         PinReset e => (null, $"reset the PIN of {e.Person}"),
         PinFailed e => (null, $"wrong PIN for {e.Person} at {e.Kiosk}"),
         PinPassed e => (null, $"right PIN at {e.Kiosk}, after wrong ones"),
-        BookSalvaged e => (null, $"{e.Lost} entries of this page or before the next were lost by damage; {e.Change.Sum(m => m.Units)} units moved to or from unexplained"),
+        BookSalvaged e =>
+            (null,
+                $"{e.Lost} entries of this page or before the next were lost by damage; {e.Change.Sum(m => m.Units)} units moved to or "
+                    + "from unexplained"),
         _ => throw new InvalidOperationException($"no words for {entry.GetType().Name}"),
     };
 

@@ -5,7 +5,10 @@ namespace Closeout.Words;
 /// <summary>In the place of a file there is something else; the message says what.</summary>
 internal sealed class NoPlainFileException(string message) : IOException(message);
 
-/// <summary>Reads files that somebody else put there. What is no plain file - a folder, a pipe, a device - is an error at once, never a wait and never an endless read.</summary>
+/// <summary>
+/// Reads files that somebody else put there. What is no plain file - a folder, a pipe, a device - is an error at once, never a wait and
+/// never an endless read.
+/// </summary>
 internal static partial class PlainFile
 {
     // statx of Linux, whose layout is the same on every processor (man 2 statx): stx_mode, 16 bits, is its 28th byte.

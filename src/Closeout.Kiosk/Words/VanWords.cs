@@ -18,10 +18,14 @@ public static class VanWords
         yield return ("Evening", WallWords.Where(depot, state, null) + (state.With is { } with ? $", with {with}" : ""));
         foreach (var incident in Incidents.Open(depot, van.Code))
         {
-            yield return ("Incident", $"{Incidents.Words(incident)}, since {incident.Since:yyyy-MM-dd}; {Incidents.ToldWords(incident)}{(incident.Lifted ? "; hold lifted" : "")}");
+            yield return ("Incident",
+                $"{Incidents.Words(incident)}, since {incident.Since:yyyy-MM-dd}; "
+                    + $"{Incidents.ToldWords(incident)}{(incident.Lifted ? "; hold lifted" : "")}");
         }
 
-        foreach (var note in state.Notes.Except(Incidents.Open(depot, van.Code).SelectMany(i => new[] { Incidents.Words(i), $"{Incidents.Words(i)} since {i.Since:yyyy-MM-dd}" })))
+        foreach (var note in state.Notes.Except(
+            Incidents.Open(depot, van.Code)
+                .SelectMany(i => new[] { Incidents.Words(i), $"{Incidents.Words(i)} since {i.Since:yyyy-MM-dd}" })))
         {
             yield return ("Watch", note);
         }
@@ -31,7 +35,8 @@ public static class VanWords
 
         if (DrivingHabit.Of(depot, van.Code) is { } habit)
         {
-            yield return ("Usual day", $"{depot.Setup.Units.Distance(habit.MedianMi)}; asked again beyond {depot.Setup.Units.Distance(habit.FarMi)}");
+            yield return ("Usual day",
+                $"{depot.Setup.Units.Distance(habit.MedianMi)}; asked again beyond {depot.Setup.Units.Distance(habit.FarMi)}");
         }
 
         if (FuelEconomy.Of(depot, van.Code) is { } economy)
@@ -42,7 +47,11 @@ public static class VanWords
 
         var toTake = plan.Lines.Where(l => l.Van == van && l.Units > 0).ToList();
         var shorts = plan.Lines.Where(l => l.Van == van && l.Short > 0).Select(l => $"{l.Item.Code} {l.Short}").ToList();
-        yield return ("To load", (toTake.Count == 0 ? "nothing" : $"{Spell.Count(toTake.Count, "item", "items")}, {toTake.Sum(l => l.Sealed)} sealed and {toTake.Sum(l => l.FromBin + l.FromOpened)} loose")
+        yield return ("To load",
+            (toTake.Count == 0
+                ? "nothing"
+                : $"{Spell.Count(toTake.Count, "item", "items")}, {toTake.Sum(l => l.Sealed)} sealed and "
+                    + $"{toTake.Sum(l => l.FromBin + l.FromOpened)} loose")
             + (shorts.Count == 0 ? "" : $"; SHORT {string.Join(", ", shorts)}"));
     }
 
@@ -54,7 +63,8 @@ public static class VanWords
         var dues = new List<(DateOnly On, string Words)>();
         if (Service.ExpectedOf(depot, van) is { } expected)
         {
-            var by = new[] { service.DueMi is { } mi ? "at " + units.Distance(mi) : null, service.DueOn is { } on ? $"by {on:yyyy-MM-dd}" : null };
+            var by = new[
+                ] { service.DueMi is { } mi ? "at " + units.Distance(mi) : null, service.DueOn is { } on ? $"by {on:yyyy-MM-dd}" : null };
             dues.Add((expected, $"service {string.Join(" or ", by.OfType<string>())}, expected {expected:yyyy-MM-dd}"));
         }
         else if (service.DueMi is { } mi)
@@ -72,5 +82,6 @@ public static class VanWords
     }
 
     /// <summary>What to buy for the van's kit.</summary>
-    public static IEnumerable<string> ToBuy(Depot depot, Van van) => KitCheck.ToBuy(depot, van.Code).Select(b => $"{b.Pieces} {b.Piece.Description}");
+    public static IEnumerable<string> ToBuy(Depot depot, Van van) =>
+        KitCheck.ToBuy(depot, van.Code).Select(b => $"{b.Pieces} {b.Piece.Description}");
 }

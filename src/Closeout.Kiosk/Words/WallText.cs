@@ -18,7 +18,8 @@ public static class WallText
         Line(text, "bay van            with  where it stands         morning");
         foreach (var state in vans)
         {
-            var left = $"{state.Van.Bay,3} {Name(state.Van).PadRight(14)} {(state.With?.Text ?? "-").PadRight(5)} {WallWords.Where(depot, state, null).PadRight(23)} ";
+            var left = $"{state.Van.Bay,3} {Name(state.Van).PadRight(14)} {(state.With?.Text ?? "-").PadRight(5)} "
+                + $"{WallWords.Where(depot, state, null).PadRight(23)} ";
             Hanging(text, left, MorningAt, WallWords.Morning(state));
         }
 

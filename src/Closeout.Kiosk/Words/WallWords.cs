@@ -15,8 +15,12 @@ public static class WallWords
     public static string Where(Depot depot, VanState state, DateTimeOffset? now) => state.Shift switch
     {
         null when state.Explained is { StayedIn: true } => "stayed in",
-        null => Late(depot, now) is { } minutes ? $"out, {minutes} min late" : $"on the road, due {depot.Setup.Depot.ShiftEnd.ToString("HH:mm", CultureInfo.InvariantCulture)}",
-        { IsClosed: true } s => $"closed {Spell.Clock(s.SignedAt!.Value)}{(s.SignedBy == s.Technician ? "" : $" by {s.SignedBy}")}{(s.Checked is null ? "" : ", checked")}",
+        null => Late(depot, now) is { } minutes
+            ? $"out, {minutes} min late"
+            : $"on the road, due {depot.Setup.Depot.ShiftEnd.ToString("HH:mm", CultureInfo.InvariantCulture)}",
+        { IsClosed: true } s =>
+            $"closed {Spell.Clock(s.SignedAt!.Value)}{(s.SignedBy == s.Technician ? "" : $" by {s.SignedBy}")}"
+                + (s.Checked is null ? "" : ", checked"),
         { Step: Step.Leftovers } s => Items(depot, s),
         var s => StepWords.Name(s.Step),
     };
@@ -74,16 +78,21 @@ public static class WallWords
 
     private static string Tomorrow(RestockPlan plan)
     {
-        var parts = new List<string> { $"{Spell.Day(plan.Date)}: {Spell.Count(plan.Lines.Count(l => l.Units > 0), "line", "lines")} to load" };
+        var parts =
+            new List<string> { $"{Spell.Day(plan.Date)}: {Spell.Count(plan.Lines.Count(l => l.Units > 0), "line", "lines")} to load" };
         var shortItems = plan.Lines.Where(l => l.Short > 0).Select(l => l.Item.Code).Distinct().Order().ToList();
-        parts.Add(shortItems.Count == 0 ? "nothing short" : $"{Spell.Count(shortItems.Count, "item", "items")} short ({string.Join(", ", shortItems)})");
+        parts.Add(shortItems.Count == 0
+            ? "nothing short"
+            : $"{Spell.Count(shortItems.Count, "item", "items")} short ({string.Join(", ", shortItems)})");
         if (WeightWords.Short(plan) is { } weight)
             parts.Add(weight);
 
         var provisional = plan.Lines.Where(l => l.Provisional).ToList();
         if (provisional.Count > 0)
         {
-            parts.Add($"{Spell.Count(provisional.Count, "line", "lines")} provisional ({string.Join(", ", provisional.Select(l => l.Van.Code).Distinct())} not closed)");
+            parts.Add(
+                $"{Spell.Count(provisional.Count, "line", "lines")} provisional "
+                    + $"({string.Join(", ", provisional.Select(l => l.Van.Code).Distinct())} not closed)");
         }
 
         return string.Join(", ", parts);
@@ -95,10 +104,13 @@ public static class WallWords
         var missing = depot.Setup.Vans.SelectMany(v => LostBoxes.Of(depot, v.Code)).Concat(LostBoxes.OfDepot(depot)).Sum(m => m.Boxes);
         return string.Create(
             CultureInfo.InvariantCulture,
-            $"{sum.Flattened} of {Spell.Count(sum.Expected, "box", "boxes")} flattened, {missing} missing; {depot.Setup.Units.Weight(sum.WeightLb)}; container {Container.FullPercent(depot):0} % full, {Hauler(depot)}");
+            $"{sum.Flattened} of {Spell.Count(sum.Expected, "box", "boxes")} flattened, {missing} missing; "
+                + $"{depot.Setup.Units.Weight(sum.WeightLb)}; container {Container.FullPercent(depot):0} % full, {Hauler(depot)}");
     }
 
     private static string Hauler(Depot depot) => Container.AsksForHauler(depot)
         ? "CALL THE HAULER"
-        : Container.Full(depot) is { } full ? $"hauler about {full.On.ToString("ddd d MMM", CultureInfo.InvariantCulture)}" : "no date for the hauler yet";
+        : Container.Full(depot) is { } full
+            ? $"hauler about {full.On.ToString("ddd d MMM", CultureInfo.InvariantCulture)}"
+            : "no date for the hauler yet";
 }

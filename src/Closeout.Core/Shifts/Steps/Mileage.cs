@@ -48,7 +48,8 @@ public sealed record LogMileage(Code<Van> Van, decimal? EndMi, decimal? FuelGal 
 public static class Odometer
 {
     /// <summary>Whether a reading lies below the start, or beyond what the van ever does in a day.</summary>
-    public static bool IsOdd(Depot depot, Code<Van> van, decimal start, decimal end) => end < start || end - start > DrivingHabit.FarOf(depot, van);
+    public static bool IsOdd(Depot depot, Code<Van> van, decimal start, decimal end) =>
+        end < start || end - start > DrivingHabit.FarOf(depot, van);
 
     /// <summary>
     /// The readings that two neighbouring digits swapped make of it, in whole units of the screen, that would not be odd; of
@@ -61,7 +62,9 @@ public static class Odometer
         var usual = start + (DrivingHabit.Of(depot, van)?.MedianMi ?? 0);
         return Enumerable.Range(0, Math.Max(0, typed.Length - 1))
             .Where(i => typed[i] != typed[i + 1])
-            .Select(i => units.Miles(decimal.Parse(new string([.. typed[..i], typed[i + 1], typed[i], .. typed[(i + 2)..]]), CultureInfo.InvariantCulture)))
+            .Select(i =>
+                units.Miles(
+                    decimal.Parse(new string([.. typed[..i], typed[i + 1], typed[i], .. typed[(i + 2)..]]), CultureInfo.InvariantCulture)))
             .Where(mi => !IsOdd(depot, van, start, mi) && mi <= Refusal.MostMiles)
             .OrderBy(mi => Math.Abs(mi - usual))
             .Select(mi => (decimal?)mi)
@@ -76,11 +79,12 @@ public static class Odometer
         if (IsOdd(depot, van.Code, start, end))
         {
             var instead = Swapped(depot, van.Code, start, end) is { } mi ? (units.Distance(mi), mi) : ((string, decimal)?)null;
-            odd = (end < start
-                ? Refusal.BelowStart(units.Distance(end), units.Distance(start), instead)
-                : Refusal.TooFar(
-                    units.Distance(end), units.Distance(start), units.Distance(end - start),
-                    DrivingHabit.Of(depot, van.Code) is { } habit ? units.Distance(habit.MedianMi) : null, instead)) with { About = "odometer" };
+            var (from, to) = (units.Distance(start), units.Distance(end));
+            var usual = DrivingHabit.Of(depot, van.Code) is { } habit ? units.Distance(habit.MedianMi) : null;
+            odd = end < start
+                ? Refusal.BelowStart(to, from, instead)
+                : Refusal.TooFar(to, from, units.Distance(end - start), usual, instead);
+            odd = odd with { About = "odometer" };
         }
 
         var wrong = FuelGrade.Of(van.Fuel, grade) == FuelMatch.Fits ? null : Refusal.WrongFuel(van, grade!) with { About = "grade" };

@@ -35,7 +35,9 @@ public sealed record CloseForAct(SignFor Sign) : Act
         return desk.Record(Sign);
     }
 
-    private Refusal? ComeIn(World world) => world.Desk.Depot.Shift(Sign.Van) is null ? world.Desk.Record(new ComeIn(Sign.Van, Sign.For)) : null;
+    private Refusal? ComeIn(World world) => world.Desk.Depot.Shift(Sign.Van) is null
+        ? world.Desk.Record(new ComeIn(Sign.Van, Sign.For))
+        : null;
 }
 
 /// <summary>Excuse a van, unless somebody is just counting it at another kiosk.</summary>

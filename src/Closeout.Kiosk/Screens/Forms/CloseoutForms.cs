@@ -21,7 +21,9 @@ public static class CloseoutForms
                 FourEyes,
             ]
             : [$"{f.On.Name} is not signed.", FourEyes],
-        Help = ["Four eyes: a lead looks over a signed close-out, its card and the van's page, and confirms that. Whoever brought the van in or signed it cannot check it."],
+        Help = [
+            "Four eyes: a lead looks over a signed close-out, its card and the van's page, and confirms that. Whoever brought the van in "
+                + "or signed it cannot check it."],
         Answer = (f, lead) => FormAnswer.Record(new CheckCloseout(f.On.TheVan.Code, lead)),
     };
 
@@ -29,21 +31,29 @@ public static class CloseoutForms
     public static readonly DeskForm Reopen = new("REOPEN A CLOSE-OUT")
     {
         Fields = _ => [DeskFields.Why("Why it is reopened")],
-        About = f => [$"{f.On.Name} goes back to its sign-off: every answer may be changed, and it must be signed again. Not once anything was loaded into it."],
-        Help = ["A signed close-out goes back to its sign-off: every answer may be changed, and it must be signed again. Not once anything was loaded into the van: correct its counts then, F5 on the wall."],
+        About = f =>
+            [$"{f.On.Name} goes back to its sign-off: every answer may be changed, and it must be signed again. Not once anything was "
+                + "loaded into it."],
+        Help = [
+            "A signed close-out goes back to its sign-off: every answer may be changed, and it must be signed again. Not once anything "
+                + "was loaded into the van: correct its counts then, F5 on the wall."],
         Answer = (f, lead) => FormAnswer.Record(new Reopen(f.On.TheVan.Code, f["reason"], lead)),
     };
 
     /// <summary>A lead closes a van out for somebody else.</summary>
     public static readonly DeskForm Behalf = new("CLOSE OUT FOR SOMEBODY")
     {
-        Fields = a => [DeskFields.Person("for", "For whom", InCharge(a)?.Text ?? "", "Type the code of whoever it is for."), DeskFields.Why("Why")],
+        Fields = a =>
+            [DeskFields.Person("for", "For whom", InCharge(a)?.Text ?? "", "Type the code of whoever it is for."), DeskFields.Why("Why")],
         About = f =>
         [
-            $"{f.On.Name}: what was not answered is confirmed as booked: leftovers by the book, not driven, no damage, kit all there. Your name stands under it, and the wall says so.",
+            $"{f.On.Name}: what was not answered is confirmed as booked: leftovers by the book, not driven, no damage, kit all there. "
+                + "Your name stands under it, and the wall says so.",
             "Better: call them, or count it yourself.",
         ],
-        Help = ["A van is closed out for somebody who cannot: what was not answered is confirmed as booked, leftovers by the book, not driven, no damage, kit all there. The wall says so, with your name."],
+        Help = [
+            "A van is closed out for somebody who cannot: what was not answered is confirmed as booked, leftovers by the book, not "
+                + "driven, no damage, kit all there. The wall says so, with your name."],
         Answer = (f, lead) => new CloseForAct(new(f.On.TheVan.Code, f.Known<Technician>("for"), f["reason"], lead)),
     };
 
@@ -53,11 +63,16 @@ public static class CloseoutForms
         Fields = a =>
         [
             DeskFields.Letter(
-                "stayed", "Stayed in", a.Depot.Shift(a.TheVan.Code) is null ? "Y" : "N", "YN", "Say whether it stayed in: Y or N.", "Y it never went out  N it did"),
+                "stayed", "Stayed in", a.Depot.Shift(a.TheVan.Code) is null ? "Y" : "N", "YN", "Say whether it stayed in: Y or N.",
+                "Y it never went out  N it did"),
             DeskFields.Why("Why it is not closed"),
         ],
-        About = f => [$"{f.On.Name} is not closed out. Stayed in: it never went out, so what the book has aboard is aboard. Else it is out or half way, and nobody counted it."],
-        Help = ["A van that is not closed out tonight is explained, so that the day can end. Y: it never went out, so what the book has aboard is aboard. N: it is out or half way, and nobody counted it."],
+        About = f =>
+            [$"{f.On.Name} is not closed out. Stayed in: it never went out, so what the book has aboard is aboard. Else it is out or "
+                + "half way, and nobody counted it."],
+        Help = [
+            "A van that is not closed out tonight is explained, so that the day can end. Y: it never went out, so what the book has "
+                + "aboard is aboard. N: it is out or half way, and nobody counted it."],
         Answer = (f, lead) => new ExcuseAct(new(f.On.TheVan.Code, f.Letter("stayed") == "Y", f["reason"], lead)),
     };
 

@@ -13,16 +13,21 @@ public static class DayForms
         About = f =>
         [
             DayEnd.Open(f.Depot) is { Count: > 0 } open
-                ? $"Neither closed nor explained: {string.Join(", ", open.Select(v => $"{v.Code} {v.Name}"))}. Close them out, or explain each: F7 on the wall, then X."
+                ? $"Neither closed nor explained: {string.Join(", ", open.Select(v => $"{v.Code} {v.Name}"))}. Close them out, or "
+                    + "explain each: F7 on the wall, then X."
                 : "Every van is closed out or explained.",
             "The next page takes over balances, odometers, holds, incidents, boxes missing, bookings. This page is never written again.",
         ],
-        Help = ["The business date ends once every van is closed out or explained. The next page takes over stock, odometers, holds, incidents, boxes missing and bookings. The page of today is never written again: there is no way back."],
+        Help = [
+            "The business date ends once every van is closed out or explained. The next page takes over stock, odometers, holds, "
+                + "incidents, boxes missing and bookings. The page of today is never written again: there is no way back."],
         Answer = (f, lead) => new EndDayAct(new(f.Date("next")!.Value, lead)),
     };
 }
 
-/// <summary>End the business date, unless a van is being walked elsewhere: what is typed there and not yet confirmed would be lost with the date.</summary>
+/// <summary>
+/// End the business date, unless a van is being walked elsewhere: what is typed there and not yet confirmed would be lost with the date.
+/// </summary>
 public sealed record EndDayAct(EndDay Command) : Act
 {
     public override Reply Do(World world, Screen from)

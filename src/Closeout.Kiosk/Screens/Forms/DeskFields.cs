@@ -33,7 +33,8 @@ public static class DeskFields
         new(name, label, kind, "", after) { Check = (_, f) => Given.Range(label, f.Number ?? 0, 1, most)?.Text };
 
     public static Field Date(string name, string label, DateOnly? shown, string? needed) =>
-        Field.OfDate(name, label, shown) with { Needed = needed, Check = (_, f) => f.Date is null ? $"\"{f.Text}\" is no date. Type it as YYYY-MM-DD." : null };
+        Field.OfDate(name, label, shown) with { Needed = needed,
+            Check = (_, f) => f.Date is null ? $"\"{f.Text}\" is no date. Type it as YYYY-MM-DD." : null };
 
     /// <summary>One letter of a few.</summary>
     public static Field Letter(string name, string label, string shown, string letters, string needed, string after = "") =>

@@ -6,7 +6,9 @@ using Closeout.Words;
 
 namespace Closeout.Screens.Forms;
 
-/// <summary>A form of a desk as one value: what it is called, what it asks, what stands above it, what helps with it, what it comes to.</summary>
+/// <summary>
+/// A form of a desk as one value: what it is called, what it asks, what stands above it, what helps with it, what it comes to.
+/// </summary>
 public sealed record DeskForm(string Title)
 {
     /// <summary>Whether a lead stands under it; else whoever fills it in.</summary>

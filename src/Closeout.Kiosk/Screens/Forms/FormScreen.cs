@@ -20,7 +20,8 @@ public sealed record FormScreen(DeskForm Kind, Form Form, Screen Back, Code<Van>
     public override IReadOnlyList<Binding> Bindings(Scene scene)
     {
         var other = Kind.Other;
-        List<Binding> bindings = [new(Keys.Enter, other is null ? "next, and record at the last" : "next, record at the last", _ => Enter(scene))];
+        List<Binding> bindings =
+            [new(Keys.Enter, other is null ? "next, and record at the last" : "next, record at the last", _ => Enter(scene))];
         if (other is { } o)
             bindings.Add(new(Keys.F(5), o.Line, _ => Of(o.Form(), scene, Back, Van, Item, Person)));
 
@@ -65,7 +66,8 @@ public sealed record FormScreen(DeskForm Kind, Form Form, Screen Back, Code<Van>
     private Filled Filled(Scene scene) => new(new(scene.Tonight, Van, Item, Person), Form);
 
     /// <summary>The next field, once this one is right; empty it may be passed over, and is asked for at the last.</summary>
-    private Reply Onward(Scene scene, bool mayBeEmpty) => Form.Now is { } field && !(mayBeEmpty && field.Text.Length == 0) && field.Wrong(scene.Depot) is { } wrong
+    private Reply Onward(Scene scene, bool mayBeEmpty) =>
+        Form.Now is { } field && !(mayBeEmpty && field.Text.Length == 0) && field.Wrong(scene.Depot) is { } wrong
         ? Reply.Lacks(this, field.Name, wrong)
         : this with { Form = Form.Move(1) };
 
@@ -75,7 +77,8 @@ public sealed record FormScreen(DeskForm Kind, Form Form, Screen Back, Code<Van>
             return Onward(scene, mayBeEmpty: false);
 
         var filled = Filled(scene);
-        if (Form.Fields.Select(f => (f.Name, Wrong: f.Wrong(scene.Depot))).FirstOrDefault(f => f.Wrong is not null) is { Wrong: { } wrong } first)
+        if (Form.Fields.Select(f => (f.Name, Wrong: f.Wrong(scene.Depot)))
+            .FirstOrDefault(f => f.Wrong is not null) is { Wrong: { } wrong } first)
         {
             return Reply.Lacks(this, first.Name, wrong);
         }

@@ -30,7 +30,8 @@ public static class PlanForms
         About = Line,
         Help =
         [
-            "A lead's change of one line of the plan, for one van and item, or of a whole van. T sets the target, M adds so many once, X leaves the van out, W withdraws what was changed.",
+            "A lead's change of one line of the plan, for one van and item, or of a whole van. T sets the target, M adds so many once, X "
+                + "leaves the van out, W withdraws what was changed.",
             "It stands for its date until it is withdrawn, however often the plan is made anew. An empty date is the plan's own.",
         ],
         Answer = Changed,
@@ -51,21 +52,25 @@ public static class PlanForms
             .GroupBy(b => (b.Date, b.Van)).OrderBy(g => g.Key.Date).ThenBy(g => g.Key.Van).Take(MostBookings)
             .Select(g => $"{IsoDate.Text(g.Key.Date)} {g.Key.Van}: {string.Join(", ", g.Select(b => $"{b.Visits} {b.Kind}"))}")
             .DefaultIfEmpty("No visits are booked."),
-        Help = ["Bookings of one date go from one van to another, all of them or those of one kind of visit. The plan follows at once, unless somebody changed it by hand."],
+        Help = [
+            "Bookings of one date go from one van to another, all of them or those of one kind of visit. The plan follows at once, "
+                + "unless somebody changed it by hand."],
         Answer = (f, lead) => FormAnswer.Record(new MoveBookings(
             f.Date("date")!.Value, f.Known<Van>("from"), f.Known<Van>("to"), f.Code<VisitKind>("kind"), f["reason"], lead)),
     };
 
     private static IEnumerable<string> Line(Filled f)
     {
-        var (van, item) = (f.Code<Van>("van") is { } v ? f.Depot.Setup.Find(v) : null, f.Code<Item>("item") is { } i ? f.Depot.Setup.Find(i) : null);
+        var (van, item) =
+            (f.Code<Van>("van") is { } v ? f.Depot.Setup.Find(v) : null, f.Code<Item>("item") is { } i ? f.Depot.Setup.Find(i) : null);
         var line = f.On.Tonight.Plan.Lines.FirstOrDefault(l => l.Van == van && l.Item == item);
         return
         [
             $"{van?.Name ?? "no such van yet"}, {item?.Description ?? "no such item yet"}",
             line is null
                 ? "no line in the plan now"
-                : $"aboard {line.Aboard}, target {line.Target.Units} ({Target.Words(line.Target.Basis)}), carries {line.Low} to {line.High}, need {line.Need}",
+                : $"aboard {line.Aboard}, target {line.Target.Units} ({Target.Words(line.Target.Basis)}), carries {line.Low} to "
+                    + $"{line.High}, need {line.Need}",
             "T set the target   M so many more, once   X exclude the van   W withdraw what was changed",
             "An empty date is the plan's own. A change stands until you withdraw it, however often the plan is made anew.",
         ];

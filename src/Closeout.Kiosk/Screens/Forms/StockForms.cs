@@ -23,7 +23,8 @@ public static class StockForms
         About = f => Known(f, "What came from a supplier, item by item: its code as on the carton label."),
         Help =
         [
-            "A delivery goes onto the shelf, in sealed cartons, and fills the oldest order of the item. Type or scan the code on the carton label, then how many came.",
+            "A delivery goes onto the shelf, in sealed cartons, and fills the oldest order of the item. Type or scan the code on the "
+                + "carton label, then how many came.",
             "F5 changes to a corrected count.",
         ],
         Answer = (f, by) => FormAnswer.Record(new ReceiveDelivery(f.Known<Item>("item"), f.Whole("cartons") ?? 0, by)),
@@ -37,7 +38,8 @@ public static class StockForms
         Other = ("a delivery", () => Delivery),
         Fields = _ =>
         [
-            DeskFields.Coded<Van>("place", "Where", "shelf", NoPlace, (d, c) => c.Text.ToLowerInvariant() is "shelf" or "bin" || d.Setup.Find(c) is not null ? null : Refusal.NoSuchVan(c)),
+            DeskFields.Coded<Van>("place", "Where", "shelf", NoPlace,
+                (d, c) => c.Text.ToLowerInvariant() is "shelf" or "bin" || d.Setup.Find(c) is not null ? null : Refusal.NoSuchVan(c)),
             DeskFields.Item(needed: "Type or scan the code of the item."),
             new("sealed", "Sealed cartons there", FieldKind.Count, ""),
             new("loose", "Loose units there", FieldKind.Count, ""),
@@ -45,10 +47,12 @@ public static class StockForms
         ],
         About = f => Known(
             f,
-            "Where: shelf (sealed cartons), bin (loose units), or a van's code (either). One count at a time, the other stays empty. The book follows your count, and the difference stays visible."),
+            "Where: shelf (sealed cartons), bin (loose units), or a van's code (either). One count at a time, the other stays empty. The "
+                + "book follows your count, and the difference stays visible."),
         Help =
         [
-            "A corrected count makes the book follow what somebody counted: on the shelf sealed cartons, in the bin loose units, in a van either. One count at a time.",
+            "A corrected count makes the book follow what somebody counted: on the shelf sealed cartons, in the bin loose units, in a "
+                + "van either. One count at a time.",
             "The difference goes to unexplained, with your reason, and stays visible. F5 changes to a delivery.",
         ],
         Answer = Corrected,
@@ -71,7 +75,8 @@ public static class StockForms
             (_, _, { } units) => Count(Place.Loose(f.Known<Van>("place")), units),
         };
 
-        FormAnswer Count(Place place, int counted) => FormAnswer.Record(new CorrectCount(place, f.Known<Item>("item"), counted, f["reason"], by));
+        FormAnswer Count(Place place, int counted) =>
+            FormAnswer.Record(new CorrectCount(place, f.Known<Item>("item"), counted, f["reason"], by));
     }
 
     /// <summary>What the depot has of the item that is typed; until it is one, what to type.</summary>
@@ -86,7 +91,8 @@ public static class StockForms
         return
         [
             item.Description,
-            $"shelf {Spell.Count(shelf, "carton", "cartons")} of {item.UnitsPerCarton}, bin {stock.Ledger.Units(Place.Bin, item.Code)}, on order {Spell.Count(order, "carton", "cartons")}",
+            $"shelf {Spell.Count(shelf, "carton", "cartons")} of {item.UnitsPerCarton}, bin {stock.Ledger.Units(Place.Bin, item.Code)}, "
+                + $"on order {Spell.Count(order, "carton", "cartons")}",
         ];
     }
 }

@@ -25,7 +25,9 @@ public static class YardForms
                 : $"No box of {f.On.Name} is missing.",
             "A box written off is no longer looked for. It counts as expected and not as flattened, so the totals stay true.",
         ],
-        Help = ["Boxes that nobody found are no longer looked for. They count as expected and not as flattened, so that the totals stay true. With the field of boxes empty all of the item that are missing are written off."],
+        Help = [
+            "Boxes that nobody found are no longer looked for. They count as expected and not as flattened, so that the totals stay "
+                + "true. With the field of boxes empty all of the item that are missing are written off."],
         Answer = (f, lead) => FormAnswer.Record(new WriteOffBoxes(f.On.Van, f.Known<Item>("item"), f.Whole("boxes"), f["reason"], lead)),
     };
 
@@ -47,7 +49,9 @@ public static class YardForms
                 : "No carton was opened here tonight; boxes of earlier evenings that turn up can be counted all the same.",
             "Knife away from you, blade in when done.",
         ],
-        Help = ["Boxes of cartons that were opened here, at loading, one for each. What is typed replaces what was counted of the item tonight."],
+        Help = [
+            "Boxes of cartons that were opened here, at loading, one for each. What is typed replaces what was counted of the item "
+                + "tonight."],
         Answer = (f, by) => FormAnswer.Record(new CountDepotBoxes(f.Known<Item>("item"), f.Whole("boxes") ?? 0, by)),
     };
 
@@ -62,13 +66,18 @@ public static class YardForms
         ],
         About = f =>
         [
-            FormattableString.Invariant($"The book has {f.Depot.Setup.Units.Weight(Container.LoadedLb(f.Depot))} in it, {Container.FullPercent(f.Depot):0} % of the container. From now on it counts from empty."),
+            FormattableString.Invariant(
+                $"The book has {f.Depot.Setup.Units.Weight(Container.LoadedLb(f.Depot))} in it, {Container.FullPercent(f.Depot):0} % ")
+                + "of the container. From now on it counts from empty.",
             $"With both numbers below, the weighed load says how dense your cardboard lies. Weights in {f.Depot.Setup.Units.WeightUnit}.",
             "Keep clear while the truck reverses and lifts.",
         ],
-        Help = ["The hauler emptied the container: it begins empty again. How full it was by eye, and what it weighed on the hauler's slip, if either is known; the book sets its own figure beside them."],
+        Help = [
+            "The hauler emptied the container: it begins empty again. How full it was by eye, and what it weighed on the hauler's slip, "
+                + "if either is known; the book sets its own figure beside them."],
         Answer = (f, by) => FormAnswer.Record(
-            new EmptyContainer(f.Whole("percent"), f.Number("weight") is { } weight ? (double)f.Depot.Setup.Units.Pounds(weight) : null, by)),
+            new EmptyContainer(
+                f.Whole("percent"), f.Number("weight") is { } weight ? (double)f.Depot.Setup.Units.Pounds(weight) : null, by)),
     };
 
     /// <summary>A collecting box goes to a recycler.</summary>
@@ -84,15 +93,21 @@ public static class YardForms
         ],
         About = f =>
         [
-            .. ByAge(f.Depot).Select(b => $"{b.Stream}: {Collecting.Amount(WasteStream.Of(b.Stream), b.Amount, f.Depot.Setup.Units)} since {IsoDate.Text(b.StartedOn)}")
+            .. ByAge(f.Depot)
+            .Select(b =>
+                $"{b.Stream}: {Collecting.Amount(WasteStream.Of(b.Stream), b.Amount, f.Depot.Setup.Units)} since "
+                    + $"{IsoDate.Text(b.StartedOn)}")
                 .DefaultIfEmpty("No collecting box has anything in it."),
             "Universal waste goes only to a handler or recycler that may take it: 40 CFR 273.18, state rules, the site's own procedure.",
         ],
-        Help = ["A collecting box goes to a recycler: the next of its stream begins with the next piece. Who took it, and the number of the slip, stay in the book."],
+        Help = [
+            "A collecting box goes to a recycler: the next of its stream begins with the next piece. Who took it, and the number of the "
+                + "slip, stay in the book."],
         Answer = (f, by) => FormAnswer.Record(new ShipCollected(f.Known<WasteStream>("stream"), f["to"], by)),
     };
 
-    private static IReadOnlyList<MissingBoxes> Missing(Asked on) => [.. on.Van is { } van ? LostBoxes.Of(on.Depot, van) : LostBoxes.OfDepot(on.Depot)];
+    private static IReadOnlyList<MissingBoxes> Missing(Asked on) =>
+        [.. on.Van is { } van ? LostBoxes.Of(on.Depot, van) : LostBoxes.OfDepot(on.Depot)];
 
     private static IEnumerable<CollectingBox> ByAge(Depot depot) => depot.Yard.Collecting.Values.OrderBy(b => b.StartedOn);
 }

@@ -16,6 +16,7 @@ public sealed record Binding(Keys Keys, string? Line, Func<Keystroke, Reply> Do)
     public static string Told(IEnumerable<Binding> bindings, int row, int columns)
     {
         var told = bindings.Where(b => b.Row == row && b.Line is not null).Select(b => $"{b.Keys.Name} {b.Line}".Trim()).ToList();
-        return new[] { "   ", "  ", " " }.Select(gap => string.Join(gap, told)).First(line => line.Length <= columns || !line.Contains("  ", StringComparison.Ordinal));
+        return new[] { "   ", "  ", " " }.Select(gap => string.Join(gap, told))
+            .First(line => line.Length <= columns || !line.Contains("  ", StringComparison.Ordinal));
     }
 }

@@ -36,7 +36,8 @@ public enum FieldKind
 /// <param name="Shown">The answer most likely right: Enter accepts it. Empty: somebody must know.</param>
 /// <param name="Typed">What was typed instead; null: nothing.</param>
 /// <param name="IsOffered">Whether the program put it there, or refused it: the first character typed replaces it.</param>
-public sealed record Field(string Name, string Label, FieldKind Kind, string Shown, string After = "", string? Typed = null, bool IsOffered = false)
+public sealed record Field(
+    string Name, string Label, FieldKind Kind, string Shown, string After = "", string? Typed = null, bool IsOffered = false)
 {
     /// <summary>What is said where it is left empty; null: it may be.</summary>
     public string? Needed { get; init; }
@@ -62,12 +63,16 @@ public sealed record Field(string Name, string Label, FieldKind Kind, string Sho
     public int? TypedWhole => WholeOf(Typed);
 
     /// <summary>The number with a decimal point that it holds; null: none.</summary>
-    public decimal? Number => decimal.TryParse(Text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number) ? number : null;
+    public decimal? Number => decimal.TryParse(Text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number)
+        ? number
+        : null;
 
     public DateOnly? Date => IsoDate.Parse(Text);
 
     /// <summary>The time of day that it holds; null: none.</summary>
-    public TimeOnly? Clock => TimeOnly.TryParseExact(Text, "HH:mm", CultureInfo.InvariantCulture, DateTimeStyles.None, out var clock) ? clock : null;
+    public TimeOnly? Clock => TimeOnly.TryParseExact(Text, "HH:mm", CultureInfo.InvariantCulture, DateTimeStyles.None, out var clock)
+        ? clock
+        : null;
 
     /// <summary>The letter that it holds, as a capital; empty: none.</summary>
     public string Letter => Text.ToUpperInvariant();
@@ -96,7 +101,9 @@ public sealed record Field(string Name, string Label, FieldKind Kind, string Sho
     /// <summary>What is wrong with it; null: nothing that it could tell by itself.</summary>
     public string? Wrong(Depot depot) => Text.Trim().Length == 0 ? Needed : Check?.Invoke(depot, this);
 
-    private static int? WholeOf(string? text) => int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var number) ? number : null;
+    private static int? WholeOf(string? text) => int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var number)
+        ? number
+        : null;
 
     private int Most => Kind == FieldKind.Words ? Refusal.MostWords : Width;
 
@@ -126,7 +133,8 @@ public sealed record Field(string Name, string Label, FieldKind Kind, string Sho
         (Press.Backspace, true) => Emptied(TextLine.Behind(Text).On(press)!.Value),
         (Press.Delete, true) => Emptied(default(TextLine) with { Text = "" }),
         (Press.Backspace or Press.Delete, false) => Emptied(Line.On(press)!.Value),
-        (Press.Left or Press.WordLeft, true) when TextLine.Behind(Text).On(press) is { } moved => this with { Caret = moved.Caret, IsOffered = false },
+        (Press.Left or Press.WordLeft, true) when TextLine.Behind(Text).On(press) is { } moved =>
+            this with { Caret = moved.Caret, IsOffered = false },
         _ => Line.On(press) is { } moved ? this with { Caret = moved.Caret, IsOffered = false } : null,
     };
 
@@ -157,9 +165,13 @@ public sealed record Form(ImmutableList<Field> Fields, int Focus = 0)
     public Form? Type(char c) => Now?.Takes(c) is { } field ? With(field) : null;
 
     /// <summary>The form after a key of <see cref="Keys.Editing"/>; as it is where the key has no place in the field.</summary>
-    public Form Edit(Keystroke key) => (key.Press == Press.Character ? Now?.Takes(key.Character) : Now?.On(key.Press)) is { } field ? With(field) : this;
+    public Form Edit(Keystroke key) => (key.Press == Press.Character ? Now?.Takes(key.Character) : Now?.On(key.Press)) is { } field
+        ? With(field)
+        : this;
 
-    /// <summary>The cursor in the field of that name: what is typed next replaces what stands there. Without such a field it stays where it is.</summary>
+    /// <summary>
+    /// The cursor in the field of that name: what is typed next replaces what stands there. Without such a field it stays where it is.
+    /// </summary>
     public Form At(string? name) => Fields.FindIndex(f => f.Name == name) is >= 0 and var at
         ? this with { Fields = Fields.SetItem(at, Fields[at] with { IsOffered = true, Caret = null }), Focus = at }
         : this;
@@ -171,7 +183,8 @@ public sealed record Form(ImmutableList<Field> Fields, int Focus = 0)
     public Form Shown(string name, int number) => With(this[name] with { Shown = number.ToString(CultureInfo.InvariantCulture) });
 
     /// <summary>The cursor so many fields on. Of the field that is left the caret is forgotten.</summary>
-    public Form Move(int by) => Math.Clamp(Focus + by, 0, Math.Max(0, Fields.Count - 1)) is var to && to != Focus && Now is { Caret: not null } left
+    public Form Move(int by) =>
+        Math.Clamp(Focus + by, 0, Math.Max(0, Fields.Count - 1)) is var to && to != Focus && Now is { Caret: not null } left
         ? With(left with { Caret = null }) with { Focus = to }
         : this with { Focus = to };
 

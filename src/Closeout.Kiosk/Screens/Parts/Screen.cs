@@ -38,7 +38,9 @@ public abstract record Screen
     protected abstract void Draw(Sheet sheet, Scene scene);
 
     /// <summary>What a key does.</summary>
-    public Reply On(Scene scene, Keystroke key) => Bindings(scene).FirstOrDefault(b => b.Keys.Fit(key)) is { } binding ? binding.Do(key) : new(this);
+    public Reply On(Scene scene, Keystroke key) => Bindings(scene).FirstOrDefault(b => b.Keys.Fit(key)) is { } binding
+        ? binding.Do(key)
+        : new(this);
 
     /// <summary>The whole screen.</summary>
     public Sheet Show(Scene scene, int width, int height)
@@ -81,7 +83,8 @@ public abstract record Screen
     public virtual Screen Choosing(Depot depot, Code<Van> van) => this;
 
     /// <summary>The key of the help, which every screen has.</summary>
-    protected static Binding HelpKey(string? line = "help") => new(Keys.F(1), line, _ => throw new InvalidOperationException("the session answers F1"));
+    protected static Binding HelpKey(string? line = "help") =>
+        new(Keys.F(1), line, _ => throw new InvalidOperationException("the session answers F1"));
 }
 
 /// <summary>What the kiosk shows.</summary>

@@ -36,7 +36,10 @@ public sealed class Sheet
     /// <summary>Where the next character goes; null: nothing is typed here.</summary>
     public (int Row, int Column)? Caret { get; set; }
 
-    /// <summary>Writes text, cut at <paramref name="most"/> columns or the edge. What could steer a terminal is made harmless. Off the sheet it does nothing.</summary>
+    /// <summary>
+    /// Writes text, cut at <paramref name="most"/> columns or the edge. What could steer a terminal is made harmless. Off the sheet it does
+    /// nothing.
+    /// </summary>
     /// <returns>The column behind the text.</returns>
     public int Write(int row, int column, string text, Look look = Look.Plain, int most = int.MaxValue)
     {

@@ -36,7 +36,10 @@ public readonly record struct TextLine(string Text, int Caret)
         _ => null,
     };
 
-    /// <summary>The line in so many columns, filled with blanks, and the column of the caret in it. Of a longer one that part in which the caret stands.</summary>
+    /// <summary>
+    /// The line in so many columns, filled with blanks, and the column of the caret in it. Of a longer one that part in which the caret
+    /// stands.
+    /// </summary>
     public (string Shown, int Column) In(int columns)
     {
         var pieces = Pieces;

@@ -12,7 +12,8 @@ public sealed record IssuedScreen(Code<Technician> Person, string Pin, Screen Ba
         [new(Keys.Of("Enter", Press.Enter, Press.Escape), "it was read: back", _ => Back)];
 
     public override IEnumerable<string> Help(Scene scene) =>
-        ["The PIN that was drawn stands on the screen behind, once: Enter there leaves it, and nobody sees it again. Its owner reads it now and writes it down where nobody else looks. Lost: issue another."];
+        ["The PIN that was drawn stands on the screen behind, once: Enter there leaves it, and nobody sees it again. Its owner reads it "
+            + "now and writes it down where nobody else looks. Lost: issue another."];
 
     public override bool Stands(Depot depot) => depot.Setup.Find(Person) is not null;
 

@@ -17,7 +17,8 @@ public sealed record PeopleScreen(Screen Back, int Selected = 0) : Screen
         return
         [
             new(Keys.Letter('C'), "change your own", _ => OfChosen(code => new(here, Act: new ChangePinAct(code)))),
-            new(Keys.Letter('R'), "reset, I issue (a lead)", _ => OfChosen(code => FormScreen.Of(PinForms.Reset, scene, here, person: code))),
+            new(Keys.Letter('R'), "reset, I issue (a lead)",
+                _ => OfChosen(code => FormScreen.Of(PinForms.Reset, scene, here, person: code))),
             new(Keys.Letter('I'), null, _ => OfChosen(code => FormScreen.Of(PinForms.Issue, scene, here, person: code))),
             HelpKey(),
             new(Keys.Escape, "the wall", _ => Back),
@@ -27,7 +28,9 @@ public sealed record PeopleScreen(Screen Back, int Selected = 0) : Screen
 
     public override IEnumerable<string> Help(Scene scene) =>
     [
-        "Everybody of the crew, and whether a PIN is set, locked, or none. C takes another in place of your own, which is asked first. R resets one: a technician then takes a new one at the next sign-off. I issues six digits, shown once. Both are a lead's, with code and PIN.",
+        "Everybody of the crew, and whether a PIN is set, locked, or none. C takes another in place of your own, which is asked first. R "
+            + "resets one: a technician then takes a new one at the next sign-off. I issues six digits, shown once. Both are a lead's, "
+            + "with code and PIN.",
         "",
         "The first lead's PIN was shown at set-up. While no other lead has one that works, closeout first-pin LEAD issues another.",
     ];
@@ -54,6 +57,7 @@ public sealed record PeopleScreen(Screen Back, int Selected = 0) : Screen
         sheet.Write(sheet.Height - 4, 3, depot.Rehearsal
             ? "A rehearsal asks for no PIN and keeps none."
             : $"{PersonPin.MostInARow} wrong ones in a row lock a PIN until a lead resets it.", Look.Faint);
-        sheet.Write(sheet.Height - 3, 3, depot.Rehearsal ? "" : "A PIN says who confirmed. It does not say that a van is safe.", Look.Faint);
+        sheet.Write(
+            sheet.Height - 3, 3, depot.Rehearsal ? "" : "A PIN says who confirmed. It does not say that a van is safe.", Look.Faint);
     }
 }

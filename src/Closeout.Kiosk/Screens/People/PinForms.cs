@@ -14,8 +14,12 @@ public static class PinForms
     public static readonly DeskForm Reset = new("RESET A PIN")
     {
         Fields = _ => [],
-        About = f => [Of(f), "The PIN and its failures are gone. A technician takes a new one at the next sign-off; to a lead another lead issues one."],
-        Help = ["A PIN that is locked or forgotten is taken away, and its failures with it. A technician takes a new one at the next sign-off; to a lead another lead issues one, I on the same screen."],
+        About = f =>
+            [Of(f),
+                "The PIN and its failures are gone. A technician takes a new one at the next sign-off; to a lead another lead issues one."],
+        Help = [
+            "A PIN that is locked or forgotten is taken away, and its failures with it. A technician takes a new one at the next "
+                + "sign-off; to a lead another lead issues one, I on the same screen."],
         Answer = (f, lead) => FormAnswer.Record(new ResetPin(f.On.ThePerson, lead), $"The PIN of {f.On.ThePerson} is reset."),
     };
 
@@ -26,13 +30,15 @@ public static class PinForms
         About = f => [Of(f), "Six digits are drawn and shown once: let the owner stand beside you. An old PIN and its failures are gone."],
         Help =
         [
-            "Six digits are drawn and shown once, on the next screen: let their owner stand beside you. They are in no file. What the person had before opens nothing any more, and a lock is gone.",
+            "Six digits are drawn and shown once, on the next screen: let their owner stand beside you. They are in no file. What the "
+                + "person had before opens nothing any more, and a lock is gone.",
             "Whoever has one takes another of his own with C on the same screen.",
         ],
         Answer = (f, lead) => new IssuePinAct(f.On.ThePerson, lead),
     };
 
-    private static string Of(Filled f) => $"{f.On.ThePerson} {f.Depot.Setup.Find(f.On.ThePerson)?.Name}: PIN {PinWords.State(f.Depot, f.On.ThePerson)}";
+    private static string Of(Filled f) =>
+        $"{f.On.ThePerson} {f.Depot.Setup.Find(f.On.ThePerson)?.Name}: PIN {PinWords.State(f.Depot, f.On.ThePerson)}";
 }
 
 /// <summary>Issue a PIN to somebody; it is on disk before it is shown.</summary>

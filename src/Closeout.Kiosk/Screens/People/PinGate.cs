@@ -7,10 +7,16 @@ using Closeout.Store;
 namespace Closeout.Screens.People;
 
 /// <summary>Stands between an act and the book: what is recorded in somebody's name needs that person's PIN first.</summary>
-/// <remarks>One person at a time is remembered, and only for forms of the desk; a signature asks always. It is kept nowhere: a new session knows nobody.</remarks>
+/// <remarks>
+/// One person at a time is remembered, and only for forms of the desk; a signature asks always. It is kept nowhere: a new session knows
+/// nobody.
+/// </remarks>
 public sealed class PinGate(Desk desk, Pins pins)
 {
-    /// <summary>So long after the last thing recorded in that name, whoever stood here is forgotten; and a PIN half typed is, so long after the last key.</summary>
+    /// <summary>
+    /// So long after the last thing recorded in that name, whoever stood here is forgotten; and a PIN half typed is, so long after the last
+    /// key.
+    /// </summary>
     public static readonly TimeSpan Patience = PinScreen.Patience;
 
     private (Code<Technician> Person, PinHash Hash, DateTimeOffset Since)? known;
@@ -25,7 +31,9 @@ public sealed class PinGate(Desk desk, Pins pins)
         return rested;
     }
 
-    /// <summary>After a long pause the person is forgotten, and what a screen must not keep in sight is gone. A clock that was set back ends it too.</summary>
+    /// <summary>
+    /// After a long pause the person is forgotten, and what a screen must not keep in sight is gone. A clock that was set back ends it too.
+    /// </summary>
     public Model Rested(Model model)
     {
         var now = desk.Now;
@@ -87,7 +95,8 @@ public sealed class PinGate(Desk desk, Pins pins)
     }
 
     /// <summary>Nobody's PIN is asked: the code is another's, or none.</summary>
-    private static Reply Unasked(Screen screen, Act act, Refusal refusal) => Reply.Lacks(screen, act.IsSignature ? "technician" : "by", refusal.Text);
+    private static Reply Unasked(Screen screen, Act act, Refusal refusal) =>
+        Reply.Lacks(screen, act.IsSignature ? "technician" : "by", refusal.Text);
 
     /// <summary>The failure is on disk before the next try.</summary>
     private Reply Tried(PinScreen s)
@@ -132,7 +141,8 @@ public sealed class PinGate(Desk desk, Pins pins)
     }
 
     /// <summary>A failure that the book could not take counts here alone: a full disk gives no free tries.</summary>
-    private Refusal? Unwritten() => unwritten.Failures > 0 && unwritten.At + PinTries.Wait(unwritten.Failures) - desk.Now is var left && left > TimeSpan.Zero
+    private Refusal? Unwritten() =>
+        unwritten.Failures > 0 && unwritten.At + PinTries.Wait(unwritten.Failures) - desk.Now is var left && left > TimeSpan.Zero
         ? PinRefusal.Wait(unwritten.Failures, (int)Math.Ceiling(left.TotalSeconds))
         : null;
 
@@ -143,7 +153,9 @@ public sealed class PinGate(Desk desk, Pins pins)
     }
 
     private Reply Taken(PinScreen s) => s.Then is ChangePinAct
-        ? new(s.Back, $"The new PIN of {s.Person} is set, and recorded. {(s.Old is null ? "It is asked from now on." : "The old one opens nothing any more.")}")
+        ? new(s.Back,
+            $"The new PIN of {s.Person} is set, and recorded. "
+                + $"{(s.Old is null ? "It is asked from now on." : "The old one opens nothing any more.")}")
         : Through(s);
 
     private Refusal Wrong(Technician person) => desk.Depot.Pins.Of(person.Code) is { IsLocked: true, Failures: var failures }
@@ -158,5 +170,6 @@ public sealed class PinGate(Desk desk, Pins pins)
         return new(s.Back, Act: s.Then);
     }
 
-    private Technician Of(Code<Technician> code) => desk.Depot.Setup.Find(code) ?? throw new InvalidOperationException($"a PIN of {code}, whom the set-up does not have");
+    private Technician Of(Code<Technician> code) =>
+        desk.Depot.Setup.Find(code) ?? throw new InvalidOperationException($"a PIN of {code}, whom the set-up does not have");
 }

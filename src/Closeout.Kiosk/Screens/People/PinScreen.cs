@@ -22,15 +22,20 @@ public enum PinStage
     Drawn,
 }
 
-/// <summary>Somebody's PIN, before something is recorded in that name: dots, never the characters. A new one that was drawn is shown once.</summary>
+/// <summary>
+/// Somebody's PIN, before something is recorded in that name: dots, never the characters. A new one that was drawn is shown once.
+/// </summary>
 /// <param name="Then">What is done once the PIN fits.</param>
 /// <param name="Back">The screen that asked for it.</param>
 /// <param name="Typed">Shown as dots.</param>
 /// <param name="Chosen">The new PIN as far as it is known.</param>
 /// <param name="Kiosk">What the book calls this kiosk.</param>
-/// <param name="Old">What the old PIN was held against, where a new one takes its place; null: there is none, or it was not typed yet.</param>
+/// <param name="Old">
+/// What the old PIN was held against, where a new one takes its place; null: there is none, or it was not typed yet.
+/// </param>
 public sealed record PinScreen(
-    Code<Technician> Person, Act Then, Screen Back, string Kiosk, PinStage Stage = PinStage.Ask, string Typed = "", string Chosen = "", PinHash? Old = null) : Screen
+    Code<Technician> Person, Act Then, Screen Back, string Kiosk, PinStage Stage = PinStage.Ask, string Typed = "", string Chosen = "",
+    PinHash? Old = null) : Screen
 {
     /// <summary>So long after the last key what was typed is gone, and whoever stood here is forgotten.</summary>
     public static readonly TimeSpan Patience = TimeSpan.FromMinutes(2);
@@ -42,20 +47,26 @@ public sealed record PinScreen(
 
     public override IReadOnlyList<Binding> Bindings(Scene scene) =>
     [
-        new(Keys.Enter, Stage == PinStage.Ask ? "take it" : "next", _ => Typed.Length == 0 ? new(this, PinStages.Wanted(this)) : Enter(scene.Depot)),
+        new(Keys.Enter, Stage == PinStage.Ask ? "take it" : "next",
+            _ => Typed.Length == 0 ? new(this, PinStages.Wanted(this)) : Enter(scene.Depot)),
         new(Keys.Backspace, "back", _ => this with { Typed = Typed.Length > 0 ? Typed[..^1] : "" }),
         HelpKey(),
         new(Keys.Escape, "leave it, nothing is recorded", _ => Back),
-        new(Keys.Typing, null, key => Typed.Length < MostTyped && !char.IsControl(key.Character) ? this with { Typed = Typed + key.Character } : this),
+        new(Keys.Typing, null,
+            key => Typed.Length < MostTyped && !char.IsControl(key.Character) ? this with { Typed = Typed + key.Character } : this),
     ];
 
     public override IEnumerable<string> Help(Scene scene) =>
     [
-        "What is recorded in your name needs your PIN. At the desk it is remembered for two minutes after the last thing recorded in it, and not beyond somebody else's sign-off; a signature asks always.",
+        "What is recorded in your name needs your PIN. At the desk it is remembered for two minutes after the last thing recorded in it, "
+            + "and not beyond somebody else's sign-off; a signature asks always.",
         "",
-        "After a wrong one the kiosk waits: 1, 2, 4 seconds, up to 30. Ten in a row lock the PIN: a lead resets it, F9 on the wall and R. A lead without a PIN gets one from another lead.",
-        "A PIN of your own has eight characters or more; six digits are drawn for you with I. No date, no code or name, no card or social-security number, nothing repeated, in a row or along a row of keys.",
-        "It proves who confirmed. It does not say that a van is safe. Fuel PINs, card numbers and social-security numbers have no place here.",
+        "After a wrong one the kiosk waits: 1, 2, 4 seconds, up to 30. Ten in a row lock the PIN: a lead resets it, F9 on the wall and "
+            + "R. A lead without a PIN gets one from another lead.",
+        "A PIN of your own has eight characters or more; six digits are drawn for you with I. No date, no code or name, no card or "
+            + "social-security number, nothing repeated, in a row or along a row of keys.",
+        "It proves who confirmed. It does not say that a van is safe. Fuel PINs, card numbers and social-security numbers have no place "
+            + "here.",
     ];
 
     /// <summary>After a wrong PIN: how long the next is not looked at. A sentence below may say already what was refused.</summary>
@@ -71,7 +82,9 @@ public sealed record PinScreen(
     {
         { Stage: PinStage.Ask, Typed: "" } => this,
         { Stage: PinStage.Ask } => new Reply(
-            this with { Typed = "" }, $"No key for {Patience.TotalMinutes:0} minutes: what was typed is gone, and nothing was recorded. Type the PIN of {Person} anew, or Esc."),
+            this with { Typed = "" },
+            $"No key for {Patience.TotalMinutes:0} minutes: what was typed is gone, and nothing was recorded. Type the PIN of {Person} "
+                + "anew, or Esc."),
         _ => new Reply(Back, $"No key for {Patience.TotalMinutes:0} minutes: the PIN is asked anew, and nothing was recorded."),
     };
 

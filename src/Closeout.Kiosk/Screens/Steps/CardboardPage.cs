@@ -28,7 +28,8 @@ public sealed class CardboardPage : ListPage
         "cardboard",
         [
             new("flattened", EveningItem.Item, row => row.Whole("value", 0, Refusal.MostAtOnce)) { IsWholeWithoutItem = true },
-            new("collected", EveningItem.Stream, row => row.Number("value", 0, Refusal.MostAtOnce)) { NeedsItem = true, IsOwnAnswer = true },
+            new("collected", EveningItem.Stream, row => row.Number("value", 0, Refusal.MostAtOnce)) { NeedsItem = true,
+                IsOwnAnswer = true },
         ],
         a => a.Item.Length == 0 ? new ConfirmCardboard(a.Van)
             : a.Has("collected") ? new CountStream(a.Van, new(a.Item), a.Number("collected") ?? 0)
@@ -85,7 +86,8 @@ public sealed class CardboardPage : ListPage
         yield return $"Cardboard   {flattened} of {Spell.Count(expected, "box", "boxes")} flattened{missing}";
         foreach (var stream in Collecting.On(depot.Setup.Depot).Where(w => shift.StreamOf(w.Code) > 0))
         {
-            yield return $"Waste       {Collecting.Amount(stream, shift.StreamOf(stream.Code), depot.Setup.Units)} {stream.Description.ToLowerInvariant()}";
+            yield return $"Waste       {Collecting.Amount(stream, shift.StreamOf(stream.Code), depot.Setup.Units)} "
+                + $"{stream.Description.ToLowerInvariant()}";
         }
     }
 
@@ -97,7 +99,8 @@ public sealed class CardboardPage : ListPage
             return Empty(field, field.Label);
 
         return !IsStream(field) ? Steps.Answer.Of(new CountBoxes(q.Van, new(field.Name), field.Whole ?? 0))
-            : field.Number is not { } amount ? Steps.Answer.Lacks(field.Name, $"\"{field.Text}\" is no number. Type how much, 0 where it is nothing.")
+            : field.Number is not { } amount
+                ? Steps.Answer.Lacks(field.Name, $"\"{field.Text}\" is no number. Type how much, 0 where it is nothing.")
             : Steps.Answer.Of(new CountStream(
                 q.Van, new(field.Name[StreamField.Length..]), field.Kind == FieldKind.Number ? depot.Setup.Units.Pounds(amount) : amount));
     }
@@ -108,10 +111,12 @@ public sealed class CardboardPage : ListPage
         let expected = shift.ExpectedOf(item.Code)
         let counted = shift.Boxes.GetValueOrDefault(item.Code)
         where expected > 0 || counted is not null || missing > 0
-        select Field.Count(item.Code.Text, item.Description, counted?.Flattened ?? expected, $"of {expected}{(missing > 0 ? $", {missing} lost" : "")}");
+        select Field.Count(
+            item.Code.Text, item.Description, counted?.Flattened ?? expected, $"of {expected}{(missing > 0 ? $", {missing} lost" : "")}");
 
     private static IEnumerable<Field> Streams(Depot depot, Shift shift) => Collecting.On(depot.Setup.Depot).Select(s => s.IsWeighed
-        ? new Field(StreamField + s.Code, s.Description, FieldKind.Number, depot.Setup.Units.Amount(shift.StreamOf(s.Code)), depot.Setup.Units.WeightUnit)
+        ? new Field(StreamField + s.Code, s.Description, FieldKind.Number, depot.Setup.Units.Amount(shift.StreamOf(s.Code)),
+            depot.Setup.Units.WeightUnit)
         : Field.Count(StreamField + s.Code, s.Description, (int)shift.StreamOf(s.Code), "pieces"));
 
     private static bool IsStream(Field field) => field.Name.StartsWith(StreamField, StringComparison.Ordinal);
@@ -120,6 +125,7 @@ public sealed class CardboardPage : ListPage
     {
         var (flattened, expected) = (depot.Setup.Items.Sum(i => shift.FlattenedOf(i.Code)), shift.Expected.Sum(e => e.Boxes));
         return flattened == expected ? $"{Spell.Count(flattened, "box", "boxes")} flattened"
-            : $"{flattened} of {expected} boxes flattened, {(flattened < expected ? $"{expected - flattened} MISSING" : $"{flattened - expected} more than expected")}";
+            : $"{flattened} of {expected} boxes flattened, "
+                + $"{(flattened < expected ? $"{expected - flattened} MISSING" : $"{flattened - expected} more than expected")}";
     }
 }

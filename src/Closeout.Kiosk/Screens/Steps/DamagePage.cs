@@ -82,13 +82,16 @@ public sealed class DamagePage : StepPage
 
     public override Question? Escaped(Depot depot, Shift shift, Question q) => q.IsReport ? Ask(depot, shift) : null;
 
-    public override Question? Recorded(Depot depot, Shift shift, Question q, ICommand recorded) => recorded is ReportDamage ? Ask(depot, shift) : null;
+    public override Question? Recorded(Depot depot, Shift shift, Question q, ICommand recorded) => recorded is ReportDamage
+        ? Ask(depot, shift)
+        : null;
 
     public override object? Subject(VanEntry entry) => entry as DamageFound;
 
     public override IEnumerable<(int Indent, string Text)>? Tally(Depot depot, Shift shift, VanEntry entry) => entry switch
     {
-        DamageFound e when shift.Damages.Contains(e) => [(0, $"DAMAGE {e.Number}: {e.Zone}, {Readiness.SeverityWords(e.Severity)}{(e.Drivable ? "" : ", HOLDS")}")],
+        DamageFound e when shift.Damages.Contains(e) =>
+            [(0, $"DAMAGE {e.Number}: {e.Zone}, {Readiness.SeverityWords(e.Severity)}{(e.Drivable ? "" : ", HOLDS")}")],
         DamageConfirmed when shift.Damages.Count == 0 => [(0, "no damage seen")],
         DamageFound or DamageConfirmed => [],
         _ => null,

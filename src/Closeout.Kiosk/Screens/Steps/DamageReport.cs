@@ -53,8 +53,10 @@ internal static class DamageReport
 
         var (drivable, at) = (form["drivable"].Letter, form["told_at"]);
         return drivable is not ("Y" or "N") ? Steps.Answer.Lacks("drivable", "Say whether it can be driven: Y yes, N no.")
-            : at.Text.Length > 0 && at.Clock is null ? Steps.Answer.Lacks("told_at", $"\"{at.Text}\" is no time. Type it as HH:MM, or clear the field.")
-            : Steps.Answer.Of(new ReportDamage(van, zone, severity, what, drivable == "Y" && severity != Severity.Unsafe, form["told"].Text, at.Clock));
+            : at.Text.Length > 0 && at.Clock is null
+                ? Steps.Answer.Lacks("told_at", $"\"{at.Text}\" is no time. Type it as HH:MM, or clear the field.")
+            : Steps.Answer.Of(
+                new ReportDamage(van, zone, severity, what, drivable == "Y" && severity != Severity.Unsafe, form["told"].Text, at.Clock));
     }
 
     /// <summary>What Enter does in the report.</summary>

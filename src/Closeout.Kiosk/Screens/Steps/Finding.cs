@@ -36,7 +36,8 @@ internal static class Finding
         [
             new(Parts.Keys.Enter, "take the first", _ => Matches(depot, find).FirstOrDefault() is { } item
                 ? found(item)
-                : new StepReply(q with { Find = null }, Said: $"No item has \"{find}\" in its name or code. Type / and a piece of the name, or scan the carton label.")),
+                : new StepReply(q with { Find = null },
+                    Said: $"No item has \"{find}\" in its name or code. Type / and a piece of the name, or scan the carton label.")),
             new(Parts.Keys.Backspace, "back", _ => q with { Find = find.Length > 0 ? TextLine.WithoutLast(find) : null }),
             new(Parts.Keys.Escape, "stop finding", _ => q with { Find = null }, Row: 0),
             new(Parts.Keys.Typing, null, key => find.Length < LongestPiece ? q with { Find = find + key.Character } : q),
@@ -63,6 +64,11 @@ internal static class Finding
 
     /// <summary>The items that fit, the one whose code is just that first.</summary>
     private static IEnumerable<Item> Matches(Depot depot, string find) => depot.Setup.Items
-        .Where(i => i.Code.Text.Contains(find, StringComparison.OrdinalIgnoreCase) || i.Description.Contains(find, StringComparison.OrdinalIgnoreCase))
-        .OrderBy(i => string.Equals(i.Code.Text, find, StringComparison.OrdinalIgnoreCase) ? 0 : i.Code.Text.StartsWith(find, StringComparison.OrdinalIgnoreCase) ? 1 : 2);
+        .Where(i => i.Code.Text.Contains(find, StringComparison.OrdinalIgnoreCase)
+            || i.Description.Contains(find, StringComparison.OrdinalIgnoreCase))
+        .OrderBy(i => string.Equals(i.Code.Text, find, StringComparison.OrdinalIgnoreCase)
+            ? 0
+            : i.Code.Text.StartsWith(find, StringComparison.OrdinalIgnoreCase)
+            ? 1
+            : 2);
 }

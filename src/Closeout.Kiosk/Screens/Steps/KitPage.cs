@@ -30,7 +30,9 @@ public sealed class KitPage : ListPage
             new("expires", EveningItem.Piece, row => row.Date("value")) { NeedsItem = true },
             new("tested", EveningItem.Piece, row => row.Date("value")) { NeedsItem = true },
         ],
-        a => a.Item.Length == 0 ? new ConfirmKit(a.Van) : new CountKit(a.Van, new(a.Item), a.Whole("count"), a.Date("expires"), a.Date("tested")));
+        a => a.Item.Length == 0
+            ? new ConfirmKit(a.Van)
+            : new CountKit(a.Van, new(a.Item), a.Whole("count"), a.Date("expires"), a.Date("tested")));
 
     public override void Draw(Sheet sheet, Depot depot, Shift shift, Question q)
     {
@@ -48,7 +50,10 @@ public sealed class KitPage : ListPage
         var setup = depot.Setup;
         return entry switch
         {
-            KitCounted e => [(0, $"{setup.Find(e.Piece)?.Description ?? e.Piece.Text}: {e.Count} of {(setup.Find(e.Piece) is { } piece ? setup.Required(shift.Van, piece) : 0)}")],
+            KitCounted e =>
+                [(0,
+                    $"{setup.Find(e.Piece)?.Description ?? e.Piece.Text}: {e.Count} of "
+                        + $"{(setup.Find(e.Piece) is { } piece ? setup.Required(shift.Van, piece) : 0)}")],
             KitConfirmed => [(0, KitCheck.MissingOf(depot, shift.Van).Any() ? "KIT short, see above" : "kit all there")],
             _ => null,
         };

@@ -17,7 +17,8 @@ internal static class LeftoverCounts
     {
         var items = Leftovers.ToCount(depot, shift).Select(i => i.Code).ToList();
         var start = after is { } a ? items.IndexOf(a) + 1 : 0;
-        return items.Skip(start).Concat(items.Take(start)).Where(i => !shift.Counts.ContainsKey(i)).Select(i => (Code<Item>?)i).FirstOrDefault();
+        return items.Skip(start).Concat(items.Take(start)).Where(i => !shift.Counts.ContainsKey(i)).Select(i => (Code<Item>?)i)
+            .FirstOrDefault();
     }
 
     /// <summary>The first item that must not be passed by: counted blind tonight, or used as visits report; null: none is left.</summary>
@@ -75,7 +76,9 @@ internal static class LeftoverCounts
             return;
         }
 
-        sheet.Write(7, 1, $"This morning {Spell.Count(before.Sealed, "carton", "cartons")} and {before.Loose} loose: {before.Units(c)} units", Look.Plain, columns);
+        sheet.Write(7, 1,
+            $"This morning {Spell.Count(before.Sealed, "carton", "cartons")} and {before.Loose} loose: {before.Units(c)} units", Look.Plain,
+            columns);
         var count = new LeftoverCount(form["sealed"].Whole ?? 0, form["bin"].Whole ?? 0, form["kept"].Whole ?? 0);
         var (used, reported) = (Counting.Used(before, count, c), depot.Reported(shift.Van, item.Code));
         var gap = Counting.Gap(used, reported);
@@ -83,10 +86,12 @@ internal static class LeftoverCounts
         sheet.Write(13, 1, (used < 0 ? $"{-used} more than the book has" : $"{used} used") + says, Look.Plain, columns);
         if (gap != 0)
         {
-            sheet.Write(14, 1, $"GAP {gap}: {(gap > 0 ? "more in the book than counted" : "more counted than in the book")}", Look.Strong, columns);
+            sheet.Write(
+                14, 1, $"GAP {gap}: {(gap > 0 ? "more in the book than counted" : "more counted than in the book")}", Look.Strong, columns);
         }
 
         var emptied = Counting.Emptied(before, count);
-        sheet.Write(15, 1, emptied == 0 ? "no carton emptied" : $"{Spell.Count(emptied, "carton", "cartons")} emptied: flatten {emptied}", Look.Plain, columns);
+        sheet.Write(15, 1, emptied == 0 ? "no carton emptied" : $"{Spell.Count(emptied, "carton", "cartons")} emptied: flatten {emptied}",
+            Look.Plain, columns);
     }
 }

@@ -59,7 +59,9 @@ public sealed class LeftoversPage : StepPage
         StepKey find = new(new("/", key => Finds(depot, q, key) is not null), "find", key => Found(depot, q, Finds(depot, q, key)!));
         StepKey unchanged = new(Parts.Keys.Letter('='), isBlind ? null : "as booked", _ => AtOneKey(depot, shift, q));
         StepKey rest = new(Parts.Keys.Letter('*'), "rest as booked", _ => Rest(depot, shift, q));
-        return q.Item is null ? [EnterKey("leftovers done", depot, q), find, UpKey(depot, q) with { Line = null }, unchanged with { Line = null }, rest with { Line = null }]
+        return q.Item is null
+            ? [EnterKey("leftovers done", depot, q), find, UpKey(depot, q) with { Line = null }, unchanged with { Line = null },
+                rest with { Line = null }]
             : isBlind ? [EnterKey("next", depot, q), UpKey(depot, q), rest, find, unchanged]
             : [EnterKey("accept", depot, q), new(Parts.Keys.Tab, "field", _ => After(depot, q)), UpKey(depot, q), unchanged, rest, find];
     }
@@ -73,7 +75,8 @@ public sealed class LeftoversPage : StepPage
         {
             if (q.Form.Empty("sealed", "kept") is { } unseen)
             {
-                return Steps.Answer.Lacks(unseen.Name, "This one is counted blind: type the sealed cartons and the loose units that you see, 0 where there are none.");
+                return Steps.Answer.Lacks(unseen.Name,
+                    "This one is counted blind: type the sealed cartons and the loose units that you see, 0 where there are none.");
             }
         }
         else if (q.Form.Empty("sealed", "bin", "kept") is { } empty)
@@ -81,7 +84,8 @@ public sealed class LeftoversPage : StepPage
             return Steps.Answer.Lacks(empty.Name, $"\"{empty.Label}\" is empty: type how many there are, 0 where there are none.");
         }
 
-        return Steps.Answer.Of(new CountLeftover(q.Van, item, q.Form["sealed"].Whole ?? 0, q.Form["bin"].Whole ?? 0, q.Form["kept"].Whole ?? 0));
+        return Steps.Answer.Of(
+            new CountLeftover(q.Van, item, q.Form["sealed"].Whole ?? 0, q.Form["bin"].Whole ?? 0, q.Form["kept"].Whole ?? 0));
     }
 
     public override void Draw(Sheet sheet, Depot depot, Shift shift, Question q)
@@ -108,7 +112,8 @@ public sealed class LeftoversPage : StepPage
         if (shift.Counts.TryGetValue(c.Item, out var old) && old.Count == new LeftoverCount(c.Sealed ?? 0, c.Bin, c.Kept))
             return (null, Beside(depot, q, c.Item, 1) is { } next ? next : StepReply.Open);
 
-        var isLast = shift.Step == Step.Leftovers && Leftovers.ToCount(depot, shift).All(i => i.Code == c.Item || shift.Counts.ContainsKey(i.Code));
+        var isLast = shift.Step == Step.Leftovers
+            && Leftovers.ToCount(depot, shift).All(i => i.Code == c.Item || shift.Counts.ContainsKey(i.Code));
         return (isLast ? [c, new ConfirmLeftovers(q.Van)] : commands, default);
     }
 
@@ -143,7 +148,8 @@ public sealed class LeftoversPage : StepPage
     public override IEnumerable<string> Summary(Depot depot, Shift shift)
     {
         var (counts, items) = (shift.Counts.Values.ToList(), Leftovers.ToCount(depot, shift).Count);
-        yield return $"Leftovers   {counts.Count} of {Spell.Count(items, "item", "items")} counted, the rest as booked; {counts.Sum(c => Math.Max(0, c.Used))} used, {counts.Sum(c => c.Count.Bin)} to the bin";
+        yield return $"Leftovers   {counts.Count} of {Spell.Count(items, "item", "items")} counted, the rest as booked; "
+            + $"{counts.Sum(c => Math.Max(0, c.Used))} used, {counts.Sum(c => c.Count.Bin)} to the bin";
         foreach (var gap in Readiness.Gaps(shift))
             yield return $"GAP         {gap.Gap} of {depot.Setup.Item(gap.Item).Description}";
     }
@@ -157,7 +163,9 @@ public sealed class LeftoversPage : StepPage
     private static EveningField Counted(string name) => new(name, EveningItem.Item, row => row.Whole("value", 0, Refusal.MostAtOnce));
 
     /// <summary>The piece that a key begins or goes on finding with; null: the key is an answer.</summary>
-    private static string? Finds(Depot depot, Question q, Keystroke key) => key.Press == Press.Character ? Finding.Begins(depot, q, key.Character) : null;
+    private static string? Finds(Depot depot, Question q, Keystroke key) => key.Press == Press.Character
+        ? Finding.Begins(depot, q, key.Character)
+        : null;
 
     /// <summary>What a scanner typed into the field before it was known for a code is taken back.</summary>
     private Question Found(Depot depot, Question q, string find) =>
@@ -194,6 +202,7 @@ public sealed class LeftoversPage : StepPage
         var why = !shift.SpotItems.Contains(unseen) && depot.Reported(q.Van, unseen) is > 0 and var used
             ? $"Visits report {used} used of {name}, and it is not counted."
             : $"{name} is to be counted blind tonight.";
-        return new(Ask(depot, shift, unseen) with { Doubted = new ConfirmLeftovers(q.Van) }, Said: $"{why} Count it, or * again: the rest as booked all the same.");
+        return new(Ask(depot, shift, unseen) with { Doubted = new ConfirmLeftovers(q.Van) },
+            Said: $"{why} Count it, or * again: the rest as booked all the same.");
     }
 }

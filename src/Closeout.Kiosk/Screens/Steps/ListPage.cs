@@ -34,7 +34,8 @@ public abstract class ListPage : StepPage
     public override Question? Recorded(Depot depot, Shift shift, Question q, ICommand recorded) =>
         recorded.GetType() == Unchanged(q.Van).GetType() ? null : Ask(depot, shift).Move(q.Form.Focus + 1);
 
-    protected static Answer Empty(Field field, string of) => Steps.Answer.Lacks(field.Name, $"\"{of}\" is empty: type how many there are, 0 where there are none.");
+    protected static Answer Empty(Field field, string of) =>
+        Steps.Answer.Lacks(field.Name, $"\"{of}\" is empty: type how many there are, 0 where there are none.");
 
     private StepKey Rest(Depot depot, Question q) =>
         new(Parts.Keys.Letter('='), TheRest, _ => q.IsLookedAt(depot.Shift(q.Van)!) ? StepReply.Go(1) : Answer(depot, q));

@@ -39,7 +39,9 @@ public sealed class MileagePage : StepPage
         var (form, units) = (q.Form, depot.Setup.Units);
         if (form["odometer"].Number is not { } odometer)
         {
-            return Steps.Answer.Lacks("odometer", $"Read the odometer and type it; this morning it said {units.Distance(depot.Van(q.Van).OdometerMi)}. The key = says: not driven.");
+            return Steps.Answer.Lacks("odometer",
+                $"Read the odometer and type it; this morning it said {units.Distance(depot.Van(q.Van).OdometerMi)}. The key = says: not "
+                    + "driven.");
         }
 
         if (form["fuel"].Text.Length > 0 && form["fuel"].Number is null)
@@ -49,7 +51,8 @@ public sealed class MileagePage : StepPage
         var read = depot.Shift(q.Van)!.Mileage;
         var end = form["odometer"].Typed is null ? read!.EndMi : units.Miles(odometer);
         var fuel = form["fuel"].Typed is null ? read?.FuelGal : form["fuel"].Number is { } filled ? units.Gallons(filled) : null;
-        return Steps.Answer.Of(new LogMileage(q.Van, end, fuel, fuel is null || form["grade"].Text.Length == 0 ? null : form["grade"].Text));
+        return Steps.Answer.Of(
+            new LogMileage(q.Van, end, fuel, fuel is null || form["grade"].Text.Length == 0 ? null : form["grade"].Text));
     }
 
     public override void Draw(Sheet sheet, Depot depot, Shift shift, Question q)
@@ -78,7 +81,9 @@ public sealed class MileagePage : StepPage
 
     public override IEnumerable<string> Summary(Depot depot, Shift shift) => shift.Mileage is not { } read
         ? []
-        : [$"Mileage     {depot.Setup.Units.Distance(read.DistanceMi)}, odometer {depot.Setup.Units.Distance(read.EndMi)}{(read.Sure ? ", confirmed as read" : "")}"];
+        : [
+            $"Mileage     {depot.Setup.Units.Distance(read.DistanceMi)}, odometer "
+                + $"{depot.Setup.Units.Distance(read.EndMi)}{(read.Sure ? ", confirmed as read" : "")}"];
 
     protected override StepReply Enter(Depot depot, Shift shift, Question q) =>
         q.Form.Now is { Name: "odometer" or "fuel", Text.Length: > 0 } ? q.Move(1) : Answer(depot, q);
@@ -88,7 +93,8 @@ public sealed class MileagePage : StepPage
         var (units, read) = (depot.Setup.Units, shift.Mileage);
         return Form.Of(
             new Field("odometer", "Odometer now", FieldKind.Number, read is null ? "" : Digits(depot, read.EndMi), units.DistanceUnit),
-            new Field("fuel", "Fuel filled", FieldKind.Number, read?.FuelGal is { } fuel ? units.Fuel(fuel) : "", units.FuelUnit + ", empty: none"),
+            new Field("fuel", "Fuel filled", FieldKind.Number, read?.FuelGal is { } fuel ? units.Fuel(fuel) : "",
+                units.FuelUnit + ", empty: none"),
             new Field("grade", "Fuel grade", FieldKind.Words, read?.FuelGrade ?? depot.Setup.Van(shift.Van).Fuel));
     }
 

@@ -13,7 +13,8 @@ namespace Closeout.Screens.Steps;
 /// <param name="Doubted">An answer that was asked again: given once more, it is recorded.</param>
 /// <param name="Behind">The walk-round as far as it was answered, while a damage found on it is described.</param>
 public sealed record Question(
-    Code<Van> Van, Step At, Code<Item>? Item, Form Form, string? Find = null, bool IsReport = false, ICommand? Doubted = null, Form? Behind = null)
+    Code<Van> Van, Step At, Code<Item>? Item, Form Form, string? Find = null, bool IsReport = false, ICommand? Doubted = null,
+    Form? Behind = null)
 {
     /// <summary>The same with the cursor on another field.</summary>
     public Question Move(int by) => this with { Form = Form.Move(by) };
@@ -34,14 +35,17 @@ public readonly record struct Answer(IReadOnlyList<ICommand> Commands, string? M
     public static Answer All(IEnumerable<Answer> answers, ICommand confirm)
     {
         var all = answers.ToList();
-        return all.FirstOrDefault(a => a.Missing is not null) is { Missing: not null } lacks ? lacks : new([.. all.SelectMany(a => a.Commands), confirm], null);
+        return all.FirstOrDefault(a => a.Missing is not null) is { Missing: not null } lacks
+            ? lacks
+            : new([.. all.SelectMany(a => a.Commands), confirm], null);
     }
 }
 
 /// <summary>What a key of a question comes to. One of: another question, an answer, another step.</summary>
 /// <param name="Step">Steps to go on, or back; 0: none.</param>
 /// <param name="IsOpen">To the question that is open now.</param>
-public readonly record struct StepReply(Question? Question = null, Answer? Answer = null, int Step = 0, bool IsOpen = false, string Said = "")
+public readonly record struct StepReply(
+    Question? Question = null, Answer? Answer = null, int Step = 0, bool IsOpen = false, string Said = "")
 {
     public static readonly StepReply Open = new(IsOpen: true);
 

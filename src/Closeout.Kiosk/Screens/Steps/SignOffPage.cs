@@ -21,9 +21,12 @@ public sealed class SignOffPage(Step step) : StepPage
     public override EveningStep Evening => new(
         Step.SignOff, "sign", [new("sign", EveningItem.None, _ => { })], a => new Sign(a.Van, a.Technician));
 
-    public override IEnumerable<StepKey> Keys(Depot depot, Question q) => step == Step.SignOff ? [EnterKey("sign", depot, q), UpKey(depot, q) with { Line = null }] : [];
+    public override IEnumerable<StepKey> Keys(Depot depot, Question q) => step == Step.SignOff
+        ? [EnterKey("sign", depot, q), UpKey(depot, q) with { Line = null }]
+        : [];
 
-    public override Answer Answer(Depot depot, Question q) => q.Form["technician"].Text is { Length: > 0 } code && Code<Technician>.IsValid(code)
+    public override Answer Answer(Depot depot, Question q) =>
+        q.Form["technician"].Text is { Length: > 0 } code && Code<Technician>.IsValid(code)
         ? Steps.Answer.Of(new Sign(q.Van, new(code)))
         : Steps.Answer.Lacks("technician", "Type or scan your own code to sign, then Enter.");
 

@@ -14,7 +14,8 @@ public static class StepList
         foreach (var step in ShiftFlow.Asked(shift.WeeklyDue))
         {
             var state = step < shift.Step || shift.IsClosed ? "done" : step == shift.Step ? "now" : "to come";
-            sheet.Write(row++, column, $"{(step == q.At ? ">" : " ")} {StepWords.Name(step),-14} {state}", step == q.At ? Look.Strong : Look.Plain, width);
+            sheet.Write(row++, column, $"{(step == q.At ? ">" : " ")} {StepWords.Name(step),-14} {state}",
+                step == q.At ? Look.Strong : Look.Plain, width);
         }
 
         if (q.At != Step.Leftovers)
@@ -28,7 +29,8 @@ public static class StepList
         foreach (var item in items.Skip(top).Take(room))
         {
             var done = shift.Counts.ContainsKey(item.Code) ? "done" : shift.Step > Step.Leftovers ? "as booked" : "";
-            sheet.Write(row, column, $"{(item.Code == q.Item ? ">" : " ")} {item.Description}", item.Code == q.Item ? Look.Strong : Look.Plain, width - 10);
+            sheet.Write(row, column, $"{(item.Code == q.Item ? ">" : " ")} {item.Description}",
+                item.Code == q.Item ? Look.Strong : Look.Plain, width - 10);
             sheet.Write(row++, column + width - 9, done, Look.Plain, 9);
         }
     }

@@ -7,7 +7,10 @@ using Closeout.Words;
 
 namespace Closeout.Screens.Steps;
 
-/// <summary>One step of the close-out at the kiosk, with all that is its own: fields, answer, keys, drawing, caution, tally, summary, and its part of evening.csv.</summary>
+/// <summary>
+/// One step of the close-out at the kiosk, with all that is its own: fields, answer, keys, drawing, caution, tally, summary, and its part
+/// of evening.csv.
+/// </summary>
 public abstract class StepPage
 {
     /// <summary>Columns of a question.</summary>
@@ -15,7 +18,9 @@ public abstract class StepPage
 
     public abstract Step Step { get; }
 
-    /// <summary>The usual caution of the trade, on one line of 78; local rules, the maker's instructions and licensed people come first.</summary>
+    /// <summary>
+    /// The usual caution of the trade, on one line of 78; local rules, the maker's instructions and licensed people come first.
+    /// </summary>
     public abstract string Caution { get; }
 
     /// <summary>The answer that says nothing new: as booked, as expected, not driven, no damage, all there, clean.</summary>
@@ -47,7 +52,9 @@ public abstract class StepPage
     /// <summary>Whether Enter goes on where an earlier step is only looked at.</summary>
     protected virtual bool GoesOnWhenLookedAt => true;
 
-    /// <summary>The key that accepts: an earlier step that is only looked at is passed by, and an answer that was asked again goes through.</summary>
+    /// <summary>
+    /// The key that accepts: an earlier step that is only looked at is passed by, and an answer that was asked again goes through.
+    /// </summary>
     protected StepKey EnterKey(string line, Depot depot, Question q) => new(Parts.Keys.Enter, line, _ =>
     {
         var shift = depot.Shift(q.Van)!;
@@ -65,7 +72,8 @@ public abstract class StepPage
     public virtual Question Refilled(Depot depot, Question q) => q;
 
     /// <summary>The commands of an answer as they are given; null: nothing new, on to this.</summary>
-    public virtual (IReadOnlyList<ICommand>? Commands, StepReply Otherwise) Give(Depot depot, Question q, IReadOnlyList<ICommand> commands) => (commands, default);
+    public virtual (IReadOnlyList<ICommand>? Commands, StepReply Otherwise) Give(Depot depot, Question q,
+        IReadOnlyList<ICommand> commands) => (commands, default);
 
     /// <summary>Where Up leads from the first field.</summary>
     public virtual StepReply Before(Depot depot, Question q) => StepReply.Go(-1);
@@ -88,7 +96,9 @@ public abstract class StepPage
     /// <summary>The lines of an entry on the tally card, each with its indent; null: the entry is not of this step.</summary>
     public virtual IEnumerable<(int Indent, string Text)>? Tally(Depot depot, Shift shift, VanEntry entry) => null;
 
-    /// <summary>What an entry is about: of two with the same, the later tells. Null: it is not of this step, or all of its kind are about the same.</summary>
+    /// <summary>
+    /// What an entry is about: of two with the same, the later tells. Null: it is not of this step, or all of its kind are about the same.
+    /// </summary>
     public virtual object? Subject(VanEntry entry) => null;
 
     /// <summary>What somebody signs of it, in a few sentences.</summary>

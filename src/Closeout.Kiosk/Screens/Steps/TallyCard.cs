@@ -32,7 +32,8 @@ public static class TallyCard
 
         var foot = $"boxes to flatten {shift.Expected.Sum(e => e.Boxes),4}";
         sheet.Write(bottom - 1, column + 2, foot, Look.Strong, inside);
-        var lines = Lines(depot, shift).SelectMany(l => Cells.Wrap(l.Text, inside - l.Indent).Select(w => new string(' ', l.Indent) + w)).ToList();
+        var lines = Lines(depot, shift).SelectMany(l => Cells.Wrap(l.Text, inside - l.Indent).Select(w => new string(' ', l.Indent) + w))
+            .ToList();
         var room = bottom - 1 - 4;
         var shown = lines.Count <= room ? lines : [$"... {lines.Count - room + 1} lines above", .. lines[^(room - 1)..]];
         for (var i = 0; i < shown.Count; i++)

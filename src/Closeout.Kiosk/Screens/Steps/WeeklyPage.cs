@@ -48,8 +48,10 @@ public sealed class WeeklyPage : StepPage
             return DamageReport.Answer(q.Van, q.Form);
 
         var (form, oil, clean) = (q.Form, q.Form["oil"], q.Form["clean"].Letter);
-        return oil.Text.Length > 0 && oil.Date is null ? Steps.Answer.Lacks("oil", $"\"{oil.Text}\" is no date. Type it as YYYY-MM-DD, or clear the field.")
-            : WalkRound.Parts.FirstOrDefault(p => form[p].Letter is not ("Y" or "N")) is { } open ? Steps.Answer.Lacks(open, $"Say whether this part is in order: {open}. Y yes, N no.")
+        return oil.Text.Length > 0 && oil.Date is null
+            ? Steps.Answer.Lacks("oil", $"\"{oil.Text}\" is no date. Type it as YYYY-MM-DD, or clear the field.")
+            : WalkRound.Parts.FirstOrDefault(p => form[p].Letter is not ("Y" or "N")) is { } open
+                ? Steps.Answer.Lacks(open, $"Say whether this part is in order: {open}. Y yes, N no.")
             : form.Empty("photos") is not null ? Steps.Answer.Lacks("photos", "Type how many photos were taken, 0 where there are none.")
             : clean is not ("Y" or "N") ? Steps.Answer.Lacks("clean", "Say whether it is clean inside: Y yes, N no.")
             : Steps.Answer.Of(new CheckWeekly(
@@ -73,7 +75,9 @@ public sealed class WeeklyPage : StepPage
 
     public override Question? Escaped(Depot depot, Shift shift, Question q) => q.IsReport ? Reported(depot, shift, q) : null;
 
-    public override Question? Recorded(Depot depot, Shift shift, Question q, ICommand recorded) => recorded is ReportDamage ? Reported(depot, shift, q) : null;
+    public override Question? Recorded(Depot depot, Shift shift, Question q, ICommand recorded) => recorded is ReportDamage
+        ? Reported(depot, shift, q)
+        : null;
 
     public override IEnumerable<(int Indent, string Text)>? Tally(Depot depot, Shift shift, VanEntry entry) =>
         entry is WeeklyChecked e ? [(0, $"weekly check done, {Order(e)}, {(e.Clean ? "clean" : "to be cleaned")}")] : null;
@@ -89,7 +93,8 @@ public sealed class WeeklyPage : StepPage
     public static Question WithPhotos(Depot depot, Question q)
     {
         var number = depot.Shift(q.Van)!.Photos.Count;
-        Form With(Form form) => form.With(Field.Count("photos", form["photos"].Label, number, form["photos"].After) with { Typed = form["photos"].Typed });
+        Form With(Form form) =>
+            form.With(Field.Count("photos", form["photos"].Label, number, form["photos"].After) with { Typed = form["photos"].Typed });
         return q switch
         {
             { At: Step.Weekly, IsReport: false } => q with { Form = With(q.Form) },
@@ -116,7 +121,8 @@ public sealed class WeeklyPage : StepPage
         return new(
         [
             .. WalkRound.Parts.Select((p, i) => new Field(
-                p, char.ToUpperInvariant(p[0]) + p[1..], FieldKind.Letter, told.Contains(p) ? "N" : "Y", i == 0 ? "Y in order  N not" : "")),
+                p, char.ToUpperInvariant(p[0]) + p[1..], FieldKind.Letter, told.Contains(p) ? "N" : "Y",
+                i == 0 ? "Y in order  N not" : "")),
             Field.OfDate("oil", "Oil last changed", done?.OilChangedOn ?? depot.Van(shift.Van).OilChangedOn, "empty: none"),
             Field.Count("photos", "Photos taken", done?.Photos ?? shift.Photos.Count, "F8 attaches"),
             new Field("clean", "Clean inside", FieldKind.Letter, done is { Clean: false } ? "N" : "Y", "Y yes  N no"),
@@ -128,5 +134,7 @@ public sealed class WeeklyPage : StepPage
         ? asked with { Form = behind.Move(1) }
         : asked;
 
-    private static string Order(WeeklyChecked e) => e.NotInOrder.Count == 0 ? "all in order" : "not in order: " + string.Join(", ", e.NotInOrder);
+    private static string Order(WeeklyChecked e) => e.NotInOrder.Count == 0
+        ? "all in order"
+        : "not in order: " + string.Join(", ", e.NotInOrder);
 }

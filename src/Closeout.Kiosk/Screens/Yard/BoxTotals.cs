@@ -29,7 +29,8 @@ internal static class BoxTotals
 
         sheet.Write(sheet.Height - 3, 1, "all of these", Look.Strong);
         sheet.Write(sheet.Height - 3, 24, Numbers(depot, CardboardTotals.Sum(depot.Setup.Depot, boxes.Select(b => b.Row))), Look.Strong);
-        sheet.Write(sheet.Height - 2, 1, "The last year; # is weight. To a file: closeout recycling-weeks --out FILE", Look.Faint, sheet.Width - 2);
+        sheet.Write(
+            sheet.Height - 2, 1, "The last year; # is weight. To a file: closeout recycling-weeks --out FILE", Look.Faint, sheet.Width - 2);
     }
 
     private static string Numbers(Depot depot, BoxSum sum) =>

@@ -21,7 +21,8 @@ internal static class BoxesTonight
         foreach (var van in rows.Skip(Math.Min(top, Math.Max(0, rows.Count - room))).Take(room))
         {
             var open = !depot.Shift(van.Code)!.Answered.Contains(Step.Cardboard);
-            Line(sheet, row++, $"{van.Code} {van.Name}", depot, CardboardTotals.Sum(settings, CardboardTotals.Rows(depot, van.Code)), open ? "to come" : null);
+            Line(sheet, row++, $"{van.Code} {van.Name}", depot, CardboardTotals.Sum(settings, CardboardTotals.Rows(depot, van.Code)),
+                open ? "to come" : null);
         }
 
         if (CardboardTotals.DepotRows(depot).ToList() is { Count: > 0 } own)
@@ -43,14 +44,17 @@ internal static class BoxesTonight
         var gauge = new string('#', filled).PadRight(GaugeCells, '.');
         yield return ("Container", string.Create(
             CultureInfo.InvariantCulture,
-            $"[{gauge}] {percent:0} % of {units.Volume(settings.ContainerCuYd)}{(Container.AsksForHauler(depot) ? ": CALL THE HAULER" : "")}"));
+            $"[{gauge}] {percent:0} % of "
+                + $"{units.Volume(settings.ContainerCuYd)}{(Container.AsksForHauler(depot) ? ": CALL THE HAULER" : "")}"));
         yield return ("Full", Container.Full(depot) is { } full
             ? FullWords(depot, full, Container.Days(depot).Count)
             : $"no date yet: it takes {Container.LeastDays} working days to say");
         yield return ("Emptied", Container.EmptiedOn(depot) is { } on ? Facts.IsoDate.Text(on) : "not in this book");
         foreach (var calibration in depot.Yard.Emptied.Select(e => Container.LbPerCuYd(settings, e)).OfType<double>().TakeLast(1))
         {
-            yield return ("Calibrate", string.Create(CultureInfo.InvariantCulture, $"tonight's weighed pickup makes {calibration:0.#} lb a cubic yard: put it into depot.csv as cardboard_lb_per_cu_yd"));
+            yield return ("Calibrate",
+                string.Create(CultureInfo.InvariantCulture,
+                    $"tonight's weighed pickup makes {calibration:0.#} lb a cubic yard: put it into depot.csv as cardboard_lb_per_cu_yd"));
         }
 
         var missing = depot.Setup.Vans.Select(v => (Of: v.Code.Text, Words: LostBoxes.Words(depot, [.. LostBoxes.Of(depot, v.Code)])))
@@ -65,7 +69,8 @@ internal static class BoxesTonight
 
         yield return ("Caution", string.Create(
             CultureInfo.InvariantCulture,
-            $"Volume at {settings.CardboardLbPerCuYd:0.#} lb a cubic yard; published figures run from 40 to 150: good to a factor of about two."));
+            $"Volume at {settings.CardboardLbPerCuYd:0.#} lb a cubic yard; published figures run from 40 to 150: good to a factor of "
+                + $"about two."));
     }
 
     /// <summary>When the container will be full, with its range.</summary>
@@ -74,7 +79,8 @@ internal static class BoxesTonight
         var latest = full.Latest is { } late ? late.ToString("d MMM", CultureInfo.InvariantCulture) : "nobody can say";
         return string.Create(
             CultureInfo.InvariantCulture,
-            $"{depot.Setup.Depot.ContainerFullPercent:0.#} % about {full.On:ddd d MMM}, between {full.Earliest:d MMM} and {latest}, at the pace of the last {days} working days");
+            $"{depot.Setup.Depot.ContainerFullPercent:0.#} % about {full.On:ddd d MMM}, between {full.Earliest:d MMM} and {latest}, at "
+                + $"the pace of the last {days} working days");
     }
 
     private static void Line(Sheet sheet, int row, string name, Depot depot, BoxSum sum, string? missing = null)
@@ -82,6 +88,7 @@ internal static class BoxesTonight
         var units = depot.Setup.Units;
         var lost = missing ?? sum.Missing.ToString(CultureInfo.InvariantCulture);
         sheet.Write(row, 1, name, Look.Plain, 16);
-        sheet.Write(row, 18, $"{sum.Expected,8} {sum.Flattened,9} {lost,7} {units.Weight(sum.WeightLb),10} {units.Volume(sum.VolumeCuYd),11}");
+        sheet.Write(
+            row, 18, $"{sum.Expected,8} {sum.Flattened,9} {lost,7} {units.Weight(sum.WeightLb),10} {units.Volume(sum.VolumeCuYd),11}");
     }
 }
