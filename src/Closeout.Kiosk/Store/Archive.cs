@@ -40,10 +40,10 @@ public sealed class Archive(BookFolder folder, Action<int, int>? progress = null
         db.GetCollection("entries").Find(Query.EQ("van", van)).ToList().Select(e => e["_id"].AsInt32).Order().ToList());
 
     /// <summary>The last entry that the archive has seen of this book, and its checksum; 0: none. The archive is not brought up to date first.</summary>
-    public (int Number, string Sha) Seen() => LastSeen() is { } last ? (last.Number, last.Sha) : (0, "");
+    public (int Number, string Sha) Seen() => Witness().Last is { } last ? (last.Number, last.Sha) : (0, "");
 
-    /// <summary>The same, with its page and book; null: none.</summary>
-    internal LastEntry? LastSeen() => Witness().Last;
+    /// <summary>What the book says its last entry was; where it says nothing, the last that the archive has seen; null: neither.</summary>
+    internal LastEntry? LastKnown() => LastEntry.Read(folder) ?? Witness().Last;
 
     /// <summary>
     /// The same for a check, which writes nothing: the database is only read, by a file that cannot be written, and believed as
@@ -73,7 +73,7 @@ public sealed class Archive(BookFolder folder, Action<int, int>? progress = null
         try
         {
             var state = files.Look(ArchiveState.Of);
-            return state.Number > 0 && state.Book == FirstSha() ? new(state.Number, ArchiveRows.Date(state.Day), state.Sha, state.Book) : null;
+            return state.Number > 0 && state.BookSha == FirstSha() ? new(state.Number, ArchiveRows.Date(state.Day), state.Sha, state.BookSha) : null;
         }
         catch (Exception e) when (e is not OutOfMemoryException)
         {
@@ -164,7 +164,7 @@ public sealed class Archive(BookFolder folder, Action<int, int>? progress = null
         var last = LastEntry.Read(folder);
         using var db = files.Connect();
         var known = ArchiveState.Of(db);
-        if (known.Number > 0 && known.Book != FirstSha())
+        if (known.Number > 0 && known.BookSha != FirstSha())
         {
             throw new InvalidDataException("an archive of another book");
         }
@@ -176,7 +176,7 @@ public sealed class Archive(BookFolder folder, Action<int, int>? progress = null
             taken += Take(db, dates[i]);
         }
 
-        return ArchiveState.Of(db) is var now && last is not null && last.Book == now.Book && last.Number > now.Number
+        return ArchiveState.Of(db) is var now && last is not null && last.BookSha == now.BookSha && last.Number > now.Number
             ? throw new BookException($"{folder.Page(last.Date)}: entries {now.Number + 1} to {last.Number} are missing at the end: the book has had them. {BookException.Remedy}")
             : read(db);
     }
@@ -221,7 +221,7 @@ public sealed class Archive(BookFolder folder, Action<int, int>? progress = null
         entries.EnsureIndex("kind");
         entries.Insert(ArchiveEntries.Of(date, page.Entries, known.Number).ToList());
 
-        var depot = BookCheck.Fold(path, page);
+        var depot = page.Fold(path);
         if (known.Number == 0 && page.Entries[0].Entry is PageOpened { Carried.Yard.BoxDays: var earlier })
         {
             // What older records told stands in no page of its own.
@@ -233,7 +233,7 @@ public sealed class Archive(BookFolder folder, Action<int, int>? progress = null
         Replace(db, "streams", date, depot.Shifts.Values.SelectMany(s => s.Streams.Where(a => a.Value > 0).Select(a => new StreamDay(date, s.Van, a.Key, a.Value))).Select(ArchiveRows.Of));
         Replace(db, "photos", date, page.Entries.Where(e => e.Entry is PhotoAttached).Select(e => ArchiveRows.Of(date, e.Number, (PhotoAttached)e.Entry)));
         db.GetCollection("incidents").Upsert(IncidentLog.Of(depot).Select(ArchiveRows.Of).ToList());
-        new ArchiveState(page.Mark.Number, ArchiveRows.Day(date), page.Mark.Sha!, known.Number == 0 ? FirstSha() : known.Book).Write(db);
+        new ArchiveState(page.Mark.Number, ArchiveRows.Day(date), page.Mark.Sha!, known.Number == 0 ? FirstSha() : known.BookSha).Write(db);
         db.Commit();
         return 1;
     }

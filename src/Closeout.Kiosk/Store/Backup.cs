@@ -43,7 +43,7 @@ public static class Backup
         var found = BookCheck.Pages(
             backup.Manifest.Pages.Select(d => (d, name(d), PageReader.Of(name(d), backup.Read(parts[PartOf(d)]), default))),
             last is null ? [] : [new(last.Number, last.Sha, "the book has had them")],
-            last?.Book,
+            last?.BookSha,
             sha => parts.ContainsKey("files/" + sha));
         if (found.Fault is { } fault)
         {
@@ -55,7 +55,7 @@ public static class Backup
             backup.CopyTo(part, Stream.Null);
         }
 
-        return found.Book == backup.Manifest.Book && found.Entries == backup.Manifest.Entries
+        return found.BookSha == backup.Manifest.BookSha && found.Entries == backup.Manifest.Entries
             ? backup.Manifest
             : throw new BackupException($"The backup {path} is refused: it says {backup.Manifest.Entries} entries and holds {found.Entries}, or those of another book.");
     }
@@ -72,7 +72,7 @@ public static class Backup
             throw new BookException($"There is no book at {folder.Path}.");
         }
 
-        var known = LastEntry.Known(folder);
+        var known = new Archive(folder).LastKnown();
         using var held = BookLock.Take(folder.Lock);
         var dates = folder.Dates;
         return (dates, WholeLines(folder.Page(dates[^1])), LastEntry.Read(folder) ?? known);

@@ -8,9 +8,9 @@ namespace Closeout.Store;
 public sealed record BackupPart(string Name, long Bytes, string Sha);
 
 /// <summary>What a backup says it holds, in its <c>backup.txt</c>.</summary>
-/// <param name="Book">The sha of the book's first line.</param>
+/// <param name="BookSha">The sha of the book's first line.</param>
 /// <param name="Entries">The number of the last entry.</param>
-public sealed partial record BackupManifest(DateTimeOffset Made, string Book, int Entries, IReadOnlyList<BackupPart> Parts)
+public sealed partial record BackupManifest(DateTimeOffset Made, string BookSha, int Entries, IReadOnlyList<BackupPart> Parts)
 {
     public const string Name = "backup.txt";
 
@@ -30,7 +30,7 @@ public sealed partial record BackupManifest(DateTimeOffset Made, string Book, in
         get
         {
             var text = new StringBuilder();
-            text.Append(CultureInfo.InvariantCulture, $"closeout backup {Version}\nmade {Made.ToString(TimeFormat, CultureInfo.InvariantCulture)}\nbook {Book}\nentries {Entries}\n");
+            text.Append(CultureInfo.InvariantCulture, $"closeout backup {Version}\nmade {Made.ToString(TimeFormat, CultureInfo.InvariantCulture)}\nbook {BookSha}\nentries {Entries}\n");
             foreach (var part in Parts)
             {
                 text.Append(CultureInfo.InvariantCulture, $"file {part.Bytes} {part.Sha} {part.Name}\n");

@@ -42,7 +42,7 @@ public sealed class Book
     public static Book Open(BookFolder folder, DateOnly? date = null)
     {
         // Before the pages: what other programs append meanwhile is not missing.
-        var last = LastEntry.Known(folder);
+        var last = new Archive(folder).LastKnown();
         var dates = folder.Dates;
         if (dates.Count == 0)
         {
@@ -71,7 +71,7 @@ public sealed class Book
         }
 
         var first = read.First!.BookNamed ?? "";
-        var fault = PageLinks.Opens(path, day, read) ?? PageLinks.Foreign(path, read, last?.Book ?? first) ?? PageLinks.Fault(folder, dates, day, read, last);
+        var fault = PageLinks.Opens(path, day, read) ?? PageLinks.Foreign(path, read, last?.BookSha ?? first) ?? PageLinks.Fault(folder, dates, day, read, last);
         if (fault is not null)
         {
             throw new BookException($"{fault} {BookException.Remedy}");
@@ -176,7 +176,7 @@ public sealed class Book
             Disk.MakeFolder(folder.Path);
             Disk.MakeFolder(folder.Pages);
             using var held = BookLock.Take(folder.Lock);
-            if (prev is null && !folder.HasPages && LastEntry.Known(folder) is { } last)
+            if (prev is null && !folder.HasPages && new Archive(folder).LastKnown() is { } last)
             {
                 throw new BookException(Gone(folder, last));
             }

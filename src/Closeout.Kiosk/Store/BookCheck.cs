@@ -5,10 +5,10 @@ namespace Closeout.Store;
 
 /// <summary>What a check of a whole book found.</summary>
 /// <param name="Fault">The first thing that is wrong, and what to do; null: the book is good.</param>
-/// <param name="Book">The sha of its first line.</param>
+/// <param name="BookSha">The sha of its first line.</param>
 /// <param name="Last">The end of its last page.</param>
 /// <param name="Notes">What is odd and no fault.</param>
-public sealed record BookChecked(string? Fault, int Pages, int Entries, string Book, PageMark Last, IReadOnlyList<string> Notes);
+public sealed record BookChecked(string? Fault, int Pages, int Entries, string BookSha, PageMark Last, IReadOnlyList<string> Notes);
 
 /// <summary>An entry that something beside the pages has seen.</summary>
 /// <param name="Who">Who has seen it, for the case that it is missing.</param>
@@ -40,7 +40,7 @@ public static class BookCheck
             throw new BookException(last is null ? $"There is no book at {folder.Path}." : $"The pages of the book at {folder.Path} are gone: it has had entries up to {last.Number}. {BookException.Remedy}");
         }
 
-        var found = Pages(dates.Select(d => (d, folder.Page(d), PageReader.Read(folder.Page(d), default))), witnesses, last?.Book, sha => File.Exists(Path.Combine(folder.Files, sha)));
+        var found = Pages(dates.Select(d => (d, folder.Page(d), PageReader.Read(folder.Page(d), default))), witnesses, last?.BookSha, sha => File.Exists(Path.Combine(folder.Files, sha)));
         return found with
         {
             Fault = found.Fault ?? AttachedFiles.FirstFault(folder),
@@ -68,7 +68,7 @@ public static class BookCheck
                 return fault;
             }
 
-            var depot = Fold(path, page);
+            var depot = page.Fold(path);
             if (page.Torn.Length > 0)
             {
                 notes.Add($"{path}: a line begun after entry {page.Mark.Number} was never confirmed; the next entry sets it aside.");
@@ -119,20 +119,6 @@ public static class BookCheck
         return before.Ledger.Balances.ToHashSet().SetEquals(((PageOpened)page.Entries[0].Entry).Carried.Balances)
             ? null
             : $"{path}:1: the balances carried forward are not those that the page before ended with.";
-    }
-
-    /// <summary>What a page folds to.</summary>
-    /// <exception cref="BookException">An entry is whole and cannot stand there; it is named.</exception>
-    internal static Depot Fold(string path, PageRead page)
-    {
-        try
-        {
-            return Depot.Fold(page.Entries);
-        }
-        catch (Exception e) when (e is InvalidOperationException or OverflowException or ArgumentException)
-        {
-            throw new BookException($"{path}: {e.Message}. {BookException.Remedy}", e);
-        }
     }
 
     private static string? Pictures(string path, PageRead page, Func<string, bool> isThere) =>

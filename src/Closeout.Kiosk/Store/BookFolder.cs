@@ -107,14 +107,3 @@ public sealed record BookFolder(string Path)
             && DateOnly.TryParseExact(name[..^".jsonl".Length], "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out date);
     }
 }
-
-/// <summary>The book cannot be used now: in use, unreadable, not writable, or damaged. Nothing was written. The message says what to do.</summary>
-public class BookException(string message, Exception? inner = null) : Exception(message, inner)
-{
-    /// <summary>What to do about a damaged book. Neither way writes to the damaged one.</summary>
-    public const string Remedy =
-        "Bring back the newest backup with: closeout restore FILE --book NEWFOLDER; or keep every good entry with: closeout --book THISBOOK check --repair --out NEWFOLDER";
-}
-
-/// <summary>A backup is damaged, or is none. The message says what to do.</summary>
-public sealed class BackupException(string message, Exception? inner = null) : BookException(message, inner);

@@ -94,7 +94,7 @@ public sealed class DailyBackup(BookFolder folder, string where, int keep, TimeP
     private void RefuseAnothers(string file)
     {
         using var backup = BackupFile.Open(file);
-        if (Mine is { } mine && backup.Manifest.Book != mine)
+        if (Mine is { } mine && backup.Manifest.BookSha != mine)
         {
             throw new BookException($"{file} is a backup of another book. Give each book a folder of its own with --backups.");
         }
@@ -112,7 +112,7 @@ public sealed class DailyBackup(BookFolder folder, string where, int keep, TimeP
             var old = Directory.EnumerateFiles(where, "closeout-*.zip")
                 .Where(f => DateOf(f) is not null && Path.GetFileName(f) != Path.GetFileName(made))
                 .Select(f => (File: f, Told: BackupFile.Told(f)))
-                .Where(f => f.Told is { } told && told.Book == mine)
+                .Where(f => f.Told is { } told && told.BookSha == mine)
                 .OrderByDescending(f => f.Told!.Entries).ThenByDescending(f => f.Told!.Made)
                 .Skip(keep - 1);
             foreach (var (file, _) in old.ToList())

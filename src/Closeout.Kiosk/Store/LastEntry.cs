@@ -9,8 +9,8 @@ namespace Closeout.Store;
 /// What the last entry was, told beside the pages in <c>last.txt</c>. A page that lost whole lines at its end, or a newest
 /// page that is gone, looks like a shorter book: only something beside it can say that there was more.
 /// </summary>
-/// <param name="Book">The sha of the book's first line.</param>
-internal sealed partial record LastEntry(int Number, DateOnly Date, string Sha, string Book)
+/// <param name="BookSha">The sha of the book's first line.</param>
+internal sealed partial record LastEntry(int Number, DateOnly Date, string Sha, string BookSha)
 {
     /// <summary>What the book last said; null: nothing, or the file was damaged. It may lag behind the pages, never run ahead of them.</summary>
     public static LastEntry? Read(BookFolder folder)
@@ -24,9 +24,6 @@ internal sealed partial record LastEntry(int Number, DateOnly Date, string Sha, 
             return null;
         }
     }
-
-    /// <summary>The same; where the file is gone or damaged, what the archive has seen.</summary>
-    public static LastEntry? Known(BookFolder folder) => Read(folder) ?? new Archive(folder).LastSeen();
 
     /// <summary>Tells it, under the book's lock and after the entry is on disk.</summary>
     public void Write(BookFolder folder)
@@ -49,7 +46,7 @@ internal sealed partial record LastEntry(int Number, DateOnly Date, string Sha, 
         }
     }
 
-    private string Text => Checked(string.Create(CultureInfo.InvariantCulture, $"entry {Number:D10} of {Date:yyyy-MM-dd}, sha {Sha}, book {Book}"));
+    private string Text => Checked(string.Create(CultureInfo.InvariantCulture, $"entry {Number:D10} of {Date:yyyy-MM-dd}, sha {Sha}, book {BookSha}"));
 
     private static LastEntry? Parse(string text) =>
         Line().Match(text) is { Success: true } m && Checked(m.Groups["told"].Value) == text

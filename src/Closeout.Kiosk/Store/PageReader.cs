@@ -1,3 +1,4 @@
+using Closeout.DayBook;
 using Closeout.Facts;
 using Microsoft.Win32.SafeHandles;
 
@@ -10,7 +11,22 @@ public readonly record struct PageMark(long Offset, int Lines, int Number, strin
 /// <param name="Shas">The checksum of each entry's line.</param>
 /// <param name="First">For a page read from its start: its first line.</param>
 /// <param name="Torn">Bytes after the last line feed, or a last line with a hole: begun and never confirmed, or just being written.</param>
-public sealed record PageRead(IReadOnlyList<Recorded> Entries, IReadOnlyList<string> Shas, PageMark Mark, LineRead? First, byte[] Torn);
+public sealed record PageRead(IReadOnlyList<Recorded> Entries, IReadOnlyList<string> Shas, PageMark Mark, LineRead? First, byte[] Torn)
+{
+    /// <summary>What the page folds to.</summary>
+    /// <exception cref="BookException">An entry is whole and cannot stand there; it is named.</exception>
+    public Depot Fold(string path)
+    {
+        try
+        {
+            return Depot.Fold(Entries);
+        }
+        catch (Exception e) when (e is InvalidOperationException or OverflowException or ArgumentException)
+        {
+            throw new BookException($"{path}: {e.Message}. {BookException.Remedy}", e);
+        }
+    }
+}
 
 /// <summary>Reads pages, from the start or from where one stopped. Needs no lock.</summary>
 public static class PageReader

@@ -24,12 +24,12 @@ public static class Restore
                 throw new BackupException($"The backup {path} is refused: what is in it is no good book: {fault.Replace(fresh.Folder.Path, folder.Path, StringComparison.Ordinal)}");
             }
 
-            if (found.Book != backup.Manifest.Book || found.Entries != backup.Manifest.Entries)
+            if (found.BookSha != backup.Manifest.BookSha || found.Entries != backup.Manifest.Entries)
             {
                 throw new BackupException($"The backup {path} is refused: it says {backup.Manifest.Entries} entries and holds {found.Entries}, or those of another book. Use another backup.");
             }
 
-            new LastEntry(found.Entries, backup.Manifest.Pages[^1], found.Last.Sha!, found.Book).Write(fresh.Folder);
+            new LastEntry(found.Entries, backup.Manifest.Pages[^1], found.Last.Sha!, found.BookSha).Write(fresh.Folder);
             fresh.Keep();
             return backup.Manifest;
         }

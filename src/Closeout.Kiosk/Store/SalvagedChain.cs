@@ -19,9 +19,9 @@ internal sealed record SalvagedChain(IReadOnlyList<GoodLine> Lines, IReadOnlyLis
     {
         var sorted = good.DistinctBy(l => l.Read.Sha).OrderBy(l => l.Number).ToList();
         var books = Books(sorted);
-        var book = last is not null && books.Contains(last.Book) ? last.Book : books.OfType<string>().GroupBy(b => b).MaxBy(b => b.Count())?.Key;
+        var book = last is not null && books.Contains(last.BookSha) ? last.BookSha : books.OfType<string>().GroupBy(b => b).MaxBy(b => b.Count())?.Key;
         var mine = sorted.Where((_, i) => books[i] is not { } named || named == book).ToList();
-        var witness = last?.Book == book ? last : null;
+        var witness = last?.BookSha == book ? last : null;
         var chain = Longest(mine, [.. new[] { witness?.Sha, seen.Sha }.OfType<string>()]);
         var (kept, own) = (chain.Select(l => l.Read.Sha).ToHashSet(), mine.Select(l => l.Read.Sha).ToHashSet());
         var left = sorted.Where(l => !kept.Contains(l.Read.Sha)).Select(l => own.Contains(l.Read.Sha)
