@@ -22,7 +22,7 @@ public static class BackupCommand
     {
         RefuseAnything(folder, "--book");
         var made = Store.Restore.Into(folder, file);
-        Say.Done(string.Create(CultureInfo.InvariantCulture, $"Restored {folder.Path} as it was on {made.Made:yyyy-MM-dd} at {made.Made:HH:mm}: {Holds(made)}."));
+        Say.Done(string.Create(CultureInfo.InvariantCulture, $"Restored {folder.Path} as it was on {DateOnly.FromDateTime(made.Made.DateTime):O} at {made.Made:HH:mm}: {Holds(made)}."));
         return ExitCode.Done;
     }
 
@@ -37,7 +37,7 @@ public static class BackupCommand
 
     private static string Holds(BackupManifest made) => string.Create(
         CultureInfo.InvariantCulture,
-        $"{made.Entries} {(made.Entries == 1 ? "entry" : "entries")} on {made.Pages.Count} {(made.Pages.Count == 1 ? "page" : "pages")}, {made.Pages[0]:yyyy-MM-dd} to {made.Pages[^1]:yyyy-MM-dd}, {Size(made.Bytes)} when unpacked");
+        $"{made.Entries} {(made.Entries == 1 ? "entry" : "entries")} on {made.Pages.Count} {(made.Pages.Count == 1 ? "page" : "pages")}, {made.Pages[0]:O} to {made.Pages[^1]:O}, {Size(made.Bytes)} when unpacked");
 
     private static string Size(long bytes) => string.Create(CultureInfo.InvariantCulture, $"{bytes:N0} bytes");
 }

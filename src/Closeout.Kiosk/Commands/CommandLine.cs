@@ -1,5 +1,5 @@
 using System.CommandLine;
-using System.Globalization;
+using Closeout.Facts;
 using Closeout.Screens;
 using Closeout.Store;
 
@@ -130,7 +130,7 @@ public static class CommandLine
 
     private static DateOnly? DateOf(string? text) => text is null
         ? null
-        : DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date)
+        : IsoDate.TryParse(text, out var date)
             ? date
             : throw new UsageException($"--date is no date: found \"{text}\", allowed YYYY-MM-DD.");
 

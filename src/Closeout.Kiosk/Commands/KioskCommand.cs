@@ -20,7 +20,7 @@ public static class KioskCommand
         var book = Book.Open(folder, date);
         if (book.Date != folder.Dates[^1])
         {
-            Say.Wrong($"The page of {book.Date:yyyy-MM-dd} is closed: the open business date is {folder.Dates[^1]:yyyy-MM-dd}. Leave --date away; to look back use: closeout --date {book.Date:yyyy-MM-dd} wall");
+            Say.Wrong($"The page of {book.Date:O} is closed: the open business date is {folder.Dates[^1]:O}. Leave --date away; to look back use: closeout --date {book.Date:O} wall");
             return ExitCode.BadInput;
         }
 

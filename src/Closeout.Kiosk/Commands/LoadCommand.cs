@@ -23,7 +23,7 @@ public static class LoadCommand
         if (!target.HasPages)
         {
             var fresh = Book.OpenPage(target, null, given.FirstPage(rehearsal: false), clock.GetLocalNow());
-            Say.Done($"Set up {given.Setup.Depot.Name} for {given.BusinessDate:yyyy-MM-dd}: {given.Setup.Vans.Count} vans, {given.Setup.Items.Count} items.");
+            Say.Done($"Set up {given.Setup.Depot.Name} for {given.BusinessDate:O}: {given.Setup.Vans.Count} vans, {given.Setup.Items.Count} items.");
             FirstPinCommand.AtSetUp(fresh, pins, clock);
             return Opened(target, daily, clock);
         }
@@ -39,7 +39,7 @@ public static class LoadCommand
         if (given.BusinessDate > book.Date)
         {
             Book.OpenPage(target, book, Loading.NextPageWith(book.Depot, kept), clock.GetLocalNow());
-            Say.Done($"Opened {given.BusinessDate:yyyy-MM-dd}: balances, odometers, holds and what was left open on {book.Depot.Date:yyyy-MM-dd} are carried forward. stock.csv was not read again.");
+            Say.Done($"Opened {given.BusinessDate:O}: balances, odometers, holds and what was left open on {book.Depot.Date:O} are carried forward. stock.csv was not read again.");
             return Opened(target, daily, clock);
         }
 
@@ -53,7 +53,7 @@ public static class LoadCommand
             return ExitCode.NoBook;
         }
 
-        Say.Done($"Updated {kept.Setup.Depot.Name} for {book.Date:yyyy-MM-dd}. stock.csv was not read again: stock changes by counts and deliveries only.");
+        Say.Done($"Updated {kept.Setup.Depot.Name} for {book.Date:O}. stock.csv was not read again: stock changes by counts and deliveries only.");
         return CaughtUp(target, clock);
     }
 

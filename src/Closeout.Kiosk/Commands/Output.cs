@@ -114,7 +114,7 @@ public static class Output
     {
         if (date is { } named && named != given.BusinessDate)
         {
-            throw new UsageException($"--date is not the folder's: found {named:yyyy-MM-dd}, and depot.csv says business_date {given.BusinessDate:yyyy-MM-dd}. Leave --date away, or name that date.");
+            throw new UsageException($"--date is not the folder's: found {named:O}, and depot.csv says business_date {given.BusinessDate:O}. Leave --date away, or name that date.");
         }
     }
 

@@ -1,3 +1,4 @@
+using Closeout.Facts;
 using Closeout.Store;
 
 namespace Closeout.Commands;
@@ -13,7 +14,7 @@ public static class PhotosCommand
         var photos = ArchiveCommand.Of(folder, clock).Photos().Where(p => date is null || p.Date == date).ToList();
         foreach (var (number, on, photo) in photos)
         {
-            var place = Path.Combine(outDir, FormattableString.Invariant($"{on:yyyy-MM-dd}"), photo.Van.Text);
+            var place = Path.Combine(outDir, IsoDate.Text(on), photo.Van.Text);
             Output.MakeFolder(place);
             Output.Write(Path.Combine(place, $"{number}-{FileName(photo.Name)}"), attachments.Read(photo.Sha256));
         }

@@ -62,7 +62,7 @@ public static class Backup
 
     private static BookException Damaged(string fault) => new($"The book is damaged, and a backup of it would be too, so none was written. {fault}");
 
-    private static string PartOf(DateOnly date) => $"pages/{date:yyyy-MM-dd}.jsonl";
+    private static string PartOf(DateOnly date) => $"pages/{date:O}.jsonl";
 
     /// <summary>The pages that there are, and the newest one's whole lines: the only things that another program may be changing. The lock is held for this alone.</summary>
     private static (IReadOnlyList<DateOnly> Dates, byte[] Newest, LastEntry? Last) Snapshot(BookFolder folder)

@@ -59,7 +59,7 @@ public sealed class Book
 
         if (date is { } wanted && !dates.Contains(wanted))
         {
-            throw new BookException($"The book has no page for {wanted:yyyy-MM-dd}; it has {dates[0]:yyyy-MM-dd} to {dates[^1]:yyyy-MM-dd}. Name one of those dates.");
+            throw new BookException($"The book has no page for {wanted:O}; it has {dates[0]:O} to {dates[^1]:O}. Name one of those dates.");
         }
 
         var day = date ?? dates[^1];
@@ -207,7 +207,7 @@ public sealed class Book
     }
 
     private static string Gone(BookFolder folder, LastEntry last) =>
-        $"The pages of the book at {folder.Path} are gone: it has had entries up to {last.Number}, of {last.Date:yyyy-MM-dd}. {BookException.Remedy}";
+        $"The pages of the book at {folder.Path} are gone: it has had entries up to {last.Number}, of {last.Date:O}. {BookException.Remedy}";
 
     /// <summary>Under the lock: the newest page open for appending, and what others wrote there taken in.</summary>
     private SafeFileHandle ToNewest(BookLock held)
@@ -272,7 +272,7 @@ public sealed class Book
         try
         {
             Disk.MakeFolder(folder.TornLines);
-            var name = $"{Date:yyyy-MM-dd}-after-{mark.Number}";
+            var name = $"{Date:O}-after-{mark.Number}";
             var aside = Path.Combine(folder.TornLines, name + ".txt");
             for (var more = 2; File.Exists(aside); more++)
             {

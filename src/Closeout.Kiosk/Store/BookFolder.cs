@@ -1,11 +1,13 @@
-using System.Globalization;
 using System.IO.Enumeration;
+using Closeout.Facts;
 
 namespace Closeout.Store;
 
 /// <summary>Where the parts of a book lie in its folder.</summary>
 public sealed record BookFolder(string Path)
 {
+    private const string PageEnding = ".jsonl";
+
     /// <summary>The book used when none is named: <c>closeout</c> in the user's application-data folder.</summary>
     public static string Default =>
         System.IO.Path.Combine(Environment.GetFolderPath(Environment.SpecialFolder.ApplicationData, Environment.SpecialFolderOption.DoNotVerify), "closeout");
@@ -39,7 +41,7 @@ public sealed record BookFolder(string Path)
     /// <summary>Where pictures may be put for the kiosk to attach, from a card reader or a shared folder.</summary>
     public string Inbox => System.IO.Path.Combine(Path, "inbox");
 
-    public string Page(DateOnly date) => System.IO.Path.Combine(Pages, date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture) + ".jsonl");
+    public string Page(DateOnly date) => System.IO.Path.Combine(Pages, IsoDate.Text(date) + PageEnding);
 
     public bool HasPages => Newest is not null;
 
@@ -103,7 +105,6 @@ public sealed record BookFolder(string Path)
     private static bool IsPage(ReadOnlySpan<char> name, out DateOnly date)
     {
         date = default;
-        return name.EndsWith(".jsonl", StringComparison.Ordinal)
-            && DateOnly.TryParseExact(name[..^".jsonl".Length], "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out date);
+        return name.EndsWith(PageEnding, StringComparison.Ordinal) && IsoDate.TryParse(name[..^PageEnding.Length], out date);
     }
 }

@@ -1,6 +1,6 @@
 using System.Diagnostics;
-using System.Globalization;
 using System.Text;
+using Closeout.Facts;
 
 namespace Closeout.Store;
 
@@ -9,8 +9,6 @@ public sealed class BookLock : IDisposable
 {
     /// <summary>How long to wait for another program that is writing.</summary>
     public static readonly TimeSpan Patience = TimeSpan.FromSeconds(5);
-
-    private const string DateFormat = "yyyy-MM-dd";
 
     private readonly FileStream held;
 
@@ -59,9 +57,9 @@ public sealed class BookLock : IDisposable
     {
         get
         {
-            Span<byte> told = stackalloc byte[DateFormat.Length];
+            Span<byte> told = stackalloc byte[IsoDate.Length];
             return RandomAccess.Read(held.SafeFileHandle, told, 0) == told.Length
-                && DateOnly.TryParseExact(Encoding.ASCII.GetString(told), DateFormat, CultureInfo.InvariantCulture, DateTimeStyles.None, out var date)
+                && IsoDate.TryParse(Encoding.ASCII.GetString(told), out var date)
                     ? date
                     : null;
         }
@@ -71,7 +69,7 @@ public sealed class BookLock : IDisposable
     /// <exception cref="IOException">There is no room, or the disk fails.</exception>
     public void Tell(DateOnly newest)
     {
-        RandomAccess.Write(held.SafeFileHandle, Encoding.ASCII.GetBytes(newest.ToString(DateFormat, CultureInfo.InvariantCulture)), 0);
+        RandomAccess.Write(held.SafeFileHandle, Encoding.ASCII.GetBytes(IsoDate.Text(newest)), 0);
         RandomAccess.FlushToDisk(held.SafeFileHandle);
     }
 

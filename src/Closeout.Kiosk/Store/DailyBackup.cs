@@ -1,4 +1,4 @@
-using System.Globalization;
+using Closeout.Facts;
 
 namespace Closeout.Store;
 
@@ -110,7 +110,7 @@ public sealed class DailyBackup(BookFolder folder, string where, int keep, TimeP
         {
             var mine = Mine;
             var old = Directory.EnumerateFiles(where, "closeout-*.zip")
-                .Where(f => DateOf(f) is not null && Path.GetFileName(f) != Path.GetFileName(made))
+                .Where(f => Path.GetFileName(f) is var name && name != Path.GetFileName(made) && IsoDate.TryParse(name.AsSpan("closeout-".Length..^".zip".Length), out _))
                 .Select(f => (File: f, Told: BackupFile.Told(f)))
                 .Where(f => f.Told is { } told && told.BookSha == mine)
                 .OrderByDescending(f => f.Told!.Entries).ThenByDescending(f => f.Told!.Made)
@@ -133,8 +133,5 @@ public sealed class DailyBackup(BookFolder folder, string where, int keep, TimeP
 
     private string? Mine => folder.Dates is [var first, ..] ? PageEnds.FirstSha(folder.Page(first)) : null;
 
-    private static string FileName(DateOnly date) => $"closeout-{date:yyyy-MM-dd}.zip";
-
-    private static DateOnly? DateOf(string file) =>
-        DateOnly.TryParseExact(Path.GetFileName(file), "'closeout-'yyyy-MM-dd'.zip'", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date) ? date : null;
+    private static string FileName(DateOnly date) => $"closeout-{date:O}.zip";
 }

@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Security.Cryptography;
 using System.Text;
 using System.Text.RegularExpressions;
+using Closeout.Facts;
 
 namespace Closeout.Store;
 
@@ -46,11 +47,11 @@ internal sealed partial record LastEntry(int Number, DateOnly Date, string Sha, 
         }
     }
 
-    private string Text => Checked(string.Create(CultureInfo.InvariantCulture, $"entry {Number:D10} of {Date:yyyy-MM-dd}, sha {Sha}, book {BookSha}"));
+    private string Text => Checked(string.Create(CultureInfo.InvariantCulture, $"entry {Number:D10} of {Date:O}, sha {Sha}, book {BookSha}"));
 
     private static LastEntry? Parse(string text) =>
         Line().Match(text) is { Success: true } m && Checked(m.Groups["told"].Value) == text
-        && DateOnly.TryParseExact(m.Groups["date"].Value, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date)
+        && IsoDate.TryParse(m.Groups["date"].Value, out var date)
             ? new(int.Parse(m.Groups["number"].Value, CultureInfo.InvariantCulture), date, m.Groups["sha"].Value, m.Groups["book"].Value)
             : null;
 

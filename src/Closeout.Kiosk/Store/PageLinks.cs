@@ -29,7 +29,7 @@ internal static class PageLinks
     /// <summary>A page begins by opening its date.</summary>
     public static string? Opens(string path, DateOnly date, PageRead page) => page.Entries[0].Entry is PageOpened opened && opened.Date == date
         ? null
-        : $"{path}:1: entry {page.Entries[0].Number} does not open the page of {date:yyyy-MM-dd}.";
+        : $"{path}:1: entry {page.Entries[0].Number} does not open the page of {date:O}.";
 
     /// <summary>The first page of a book.</summary>
     public static string? First(string path, PageRead page) => page.First!.Prev == PageLine.Nothing && page.Entries[0].Number == 1

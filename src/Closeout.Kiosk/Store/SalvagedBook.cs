@@ -67,7 +67,7 @@ internal sealed partial class SalvagedBook(DateTimeOffset now, Func<string, bool
     {
         if (depot is not null && page.Date <= depot.Date)
         {
-            return $"it opens {page.Date:yyyy-MM-dd} after {depot.Date:yyyy-MM-dd}";
+            return $"it opens {page.Date:O} after {depot.Date:O}";
         }
 
         try
@@ -108,7 +108,7 @@ internal sealed partial class SalvagedBook(DateTimeOffset now, Func<string, bool
             {
                 EndPage(null);
                 Begin(NextPage.After(depot, date), now);
-                said.Add($"{line.File}: the opening of {date:yyyy-MM-dd} is lost, and was made from the page before: what the day folder of that day said is not in it");
+                said.Add($"{line.File}: the opening of {date:O} is lost, and was made from the page before: what the day folder of that day said is not in it");
             }
 
             if (Missing(line.Read.Recorded.Entry) is { } missing)
