@@ -8,6 +8,11 @@ public static class BackupCommand
 {
     public static int Write(BookFolder folder, string file, TimeProvider clock)
     {
+        if (Path.GetDirectoryName(RealPath.Of(file)) != RealPath.Of(folder.Backups))
+        {
+            Output.RefuseInBook(file);
+        }
+
         if (File.Exists(file) || Directory.Exists(file))
         {
             throw new UsageException($"{file} is there already, and a backup is never written over anything. Name another file with --out.");
@@ -20,15 +25,16 @@ public static class BackupCommand
 
     public static int Restore(BookFolder folder, string file)
     {
-        RefuseAnything(folder, "--book");
+        RefuseOther(folder, "--book");
         var made = Store.Restore.Into(folder, file);
         Say.Done(string.Create(CultureInfo.InvariantCulture, $"Restored {folder.Path} as it was on {DateOnly.FromDateTime(made.Made.DateTime):O} at {made.Made:HH:mm}: {Holds(made)}."));
         return ExitCode.Done;
     }
 
-    /// <summary>A book is never made over anything.</summary>
-    public static void RefuseAnything(BookFolder folder, string option)
+    /// <summary>A book is never made over anything, nor inside another.</summary>
+    public static void RefuseOther(BookFolder folder, string option)
     {
+        Output.RefuseInBook(folder.Path, option);
         if (!FreshBook.HasRoom(folder))
         {
             throw new UsageException($"{folder.Path} is there already, and a book is never written over anything. Name a folder that does not exist with {option}.");

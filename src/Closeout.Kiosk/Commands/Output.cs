@@ -42,14 +42,13 @@ public static class Output
             return;
         }
 
-        RefuseOfBook(path);
         try
         {
             // A name that stands for another place stays one; a device or a pipe is no file that could be replaced.
-            var place = path;
-            if (File.Exists(path))
+            RefuseInBook(path);
+            var place = RealPath.Of(path);
+            if (File.Exists(place))
             {
-                place = File.ResolveLinkTarget(path, returnFinalTarget: true)?.FullName ?? path;
                 PlainFile.Refuse(place);
             }
 
@@ -61,16 +60,14 @@ public static class Output
         }
     }
 
-    /// <summary>A file out never takes the place of a book's own.</summary>
+    /// <summary>What a command writes never takes the place of a book's own, nor lies among it, whatever links lead there.</summary>
+    /// <param name="option">The option that named the place.</param>
     /// <exception cref="UsageException">It would.</exception>
-    private static void RefuseOfBook(string path)
+    public static void RefuseInBook(string path, string option = "--out")
     {
-        for (var at = Path.GetDirectoryName(Path.GetFullPath(path)); at is not null; at = Path.GetDirectoryName(at))
+        if (BookFolder.Around(path) is { } book)
         {
-            if (new BookFolder(at).HasPages)
-            {
-                throw new UsageException($"--out is inside a book: found {path}, and {at} is one. Allowed is any place outside; only the program's own writing goes there.");
-            }
+            throw new UsageException($"{option} is inside a book: found {path}, and {book} is one. Allowed is any place outside; only the program's own writing goes there.");
         }
     }
 
@@ -80,7 +77,8 @@ public static class Output
     {
         try
         {
-            Directory.CreateDirectory(path);
+            RefuseInBook(Path.Combine(path, "file"));
+            Directory.CreateDirectory(RealPath.Of(path));
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {

@@ -26,6 +26,11 @@ public static class RehearseCommand
             return ExitCode.BadInput;
         }
 
+        foreach (var name in Output.Rehearsed.Select(f => f + ".csv").Append(Path.Combine("morning", "morning.txt")))
+        {
+            Output.RefuseInBook(Path.Combine(outDir, name));
+        }
+
         Output.MakeFolder(outDir);
         try
         {
@@ -73,6 +78,7 @@ public static class RehearseCommand
 
     private static bool Refuses(BookFolder target, bool named)
     {
+        Output.RefuseInBook(target.Path, named ? "--book" : "--out");
         if (!Directory.Exists(target.Path) && !File.Exists(target.Path))
         {
             return false;

@@ -8,7 +8,7 @@ public static class RepairCommand
     public static int Run(BookFolder folder, string outDir, TimeProvider clock)
     {
         var target = BookFolder.At(outDir);
-        BackupCommand.RefuseAnything(target, "--out");
+        BackupCommand.RefuseOther(target, "--out");
         var saved = Salvage.Into(folder, target, clock.GetLocalNow());
         foreach (var line in saved.Said)
         {

@@ -61,6 +61,19 @@ public sealed record BookFolder(string Path)
     /// <summary>The business date in a page file's name; null: it is not the name of a page.</summary>
     public static DateOnly? DateOf(string page) => IsPage(System.IO.Path.GetFileName(page.AsSpan()), out var date) ? date : null;
 
+    /// <summary>The folder of the book inside which a place lies, wherever links lead; null: it lies in none.</summary>
+    /// <exception cref="BookException">A folder above cannot be listed.</exception>
+    public static string? Around(string path)
+    {
+        var at = System.IO.Path.GetDirectoryName(RealPath.Of(path));
+        while (at is not null && !new BookFolder(at).HasPages)
+        {
+            at = System.IO.Path.GetDirectoryName(at);
+        }
+
+        return at;
+    }
+
     /// <summary>A folder that may not be looked into seems to hold nothing.</summary>
     /// <exception cref="BookException">It may not be looked into.</exception>
     public void MustBeReadable()
