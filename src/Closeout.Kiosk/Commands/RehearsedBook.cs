@@ -53,7 +53,7 @@ internal sealed partial class RehearsedBook : IDisposable
     {
         try
         {
-            using var dead = new FileStream(mark, FileMode.Open, FileAccess.ReadWrite, FileShare.None);
+            using var dead = Disk.Own(mark, FileMode.Open, FileAccess.ReadWrite, FileShare.None);
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {

@@ -43,7 +43,7 @@ public sealed class CsvTable
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            findings.Fault(file, 1, 1, $"the file cannot be read: found {e.Message}, allowed is a readable CSV file of at most {CsvLimits.MostBytes} bytes");
+            findings.Fault(file, 1, 1, $"the file cannot be read: found {(e as NoPlainFileException)?.Found ?? e.Message}, allowed is a readable CSV file of at most {CsvLimits.MostBytes} bytes");
             return new(file, null);
         }
 

@@ -1,6 +1,7 @@
 using Closeout.Cardboard;
 using Closeout.Facts;
 using Closeout.Vans;
+using Closeout.Words;
 using LiteDB;
 
 namespace Closeout.Store;
@@ -60,9 +61,10 @@ public sealed class Archive(BookFolder folder, Action<int, int>? progress = null
         try
         {
             using var held = BookLock.TakeToLook(files.Lock);
+            files.MustBePlain();
             return (files.AreAsLeft ? Remembered() : null, "");
         }
-        catch (BookException e)
+        catch (Exception e) when (e is BookException or NoPlainFileException)
         {
             return (null, $"The archive at {folder.Archive} was not asked what it has seen. {e.Message}");
         }
@@ -92,6 +94,7 @@ public sealed class Archive(BookFolder folder, Action<int, int>? progress = null
         using var held = BookLock.Take(files.Lock);
         Writing(() =>
         {
+            files.MustBePlain();
             files.Delete();
             return UpToDate(_ => 0);
         });
@@ -107,6 +110,11 @@ public sealed class Archive(BookFolder folder, Action<int, int>? progress = null
     {
         MakeFolder();
         using var held = BookLock.Take(files.Lock);
+        Writing(() =>
+        {
+            files.MustBePlain();
+            return 0;
+        });
         try
         {
             return files.AreAsLeft || !files.Exist ? UpToDate(read) : throw new InvalidDataException("not the archive that was left");
@@ -131,7 +139,7 @@ public sealed class Archive(BookFolder folder, Action<int, int>? progress = null
         catch (Exception e) when (e is not (BookException or OutOfMemoryException))
         {
             // The database tells a want of room, and a limit on files, as almost anything.
-            throw new BookException($"The archive at {folder.Archive} cannot be written: {e.Message} Every entry is safe in the pages; free some room or make the folder writable.", e);
+            throw new BookException($"The archive at {folder.Archive} cannot be written: {e.Message} Every entry is safe in the pages; {BookException.Do(e, "free some room or make the folder writable")}.", e);
         }
     }
 

@@ -1,15 +1,19 @@
 using System.Security.Cryptography;
 using System.Text;
+using Closeout.Words;
 using LiteDB;
 
 namespace Closeout.Store;
 
 /// <summary>
 /// The archive's files. The database has no checksums of its own, and flipped bytes in it give wrong answers without a word;
-/// so the SHA-256 of the whole file stands beside it, and one that does not fit is not believed.
+/// so SHA-256 and length of the whole file stand beside it, and one that does not fit is not believed.
 /// </summary>
 internal sealed record ArchiveFiles(string Folder)
 {
+    /// <summary>The most bytes of the database, which is read whole for its checksum. Five years of a hundred vans come to less than one of them in ten.</summary>
+    private const long MostBytes = 16L << 30;
+
     private string Database => Path.Combine(Folder, "closeout.db");
 
     private string Log => Path.Combine(Folder, "closeout-log.db");
@@ -18,7 +22,16 @@ internal sealed record ArchiveFiles(string Folder)
 
     public string Lock => Path.Combine(Folder, "lock");
 
-    public bool Exist => File.Exists(Database) || File.Exists(Log);
+    public bool Exist => Path.Exists(Database) || Path.Exists(Log);
+
+    /// <exception cref="NoPlainFileException">In the place of one of them is no plain file.</exception>
+    public void MustBePlain()
+    {
+        foreach (var file in new[] { Database, Log, Seal })
+        {
+            PlainFile.Refuse(file);
+        }
+    }
 
     /// <summary>Whether the database is the one that was sealed. A log beside it was left by a program that died, and has no checksum.</summary>
     public bool AreAsLeft
@@ -27,7 +40,9 @@ internal sealed record ArchiveFiles(string Folder)
         {
             try
             {
-                return new FileInfo(Log) is not { Exists: true, Length: > 0 } && File.ReadAllText(Seal) == Sum();
+                using var file = PlainFile.Open(Database, MostBytes);
+                var told = Encoding.ASCII.GetString(PlainFile.Read(Seal, BookFolder.MostText));
+                return new FileInfo(Log) is not { Exists: true, Length: > 0 } && told.EndsWith(Length(file), StringComparison.Ordinal) && told == Sum(file);
             }
             catch (Exception e) when (e is IOException or UnauthorizedAccessException)
             {
@@ -54,7 +69,7 @@ internal sealed record ArchiveFiles(string Folder)
     public T Look<T>(Func<LiteDatabase, T> look)
     {
         // The library does not close a stream that it was given.
-        using var file = new FileStream(Database, FileMode.Open, FileAccess.Read, FileShare.Read);
+        using var file = PlainFile.Open(Database, MostBytes);
         using var db = Fitting(new LiteDatabase(file, mapper: null, new MemoryStream()));
         return look(db);
     }
@@ -71,7 +86,11 @@ internal sealed record ArchiveFiles(string Folder)
     }
 
     /// <summary>Sealed once the database is closed. A program that dies before leaves a seal that does not fit.</summary>
-    public void SetSeal() => Disk.WriteWhole(Seal, Encoding.ASCII.GetBytes(Sum()), own: true);
+    public void SetSeal()
+    {
+        using var file = PlainFile.Open(Database, MostBytes);
+        Disk.WriteWhole(Seal, Encoding.ASCII.GetBytes(Sum(file)), own: true);
+    }
 
     public void PutAside()
     {
@@ -88,9 +107,8 @@ internal sealed record ArchiveFiles(string Folder)
         File.Delete(Log);
     }
 
-    private string Sum()
-    {
-        using var file = new FileStream(Database, FileMode.Open, FileAccess.Read, FileShare.Read, 1 << 20);
-        return Convert.ToHexStringLower(SHA256.HashData(file));
-    }
+    /// <summary>Its length is told too: what is longer or shorter need not be read to the end.</summary>
+    private static string Sum(FileStream file) => Convert.ToHexStringLower(SHA256.HashData(file)) + Length(file);
+
+    private static string Length(FileStream file) => FormattableString.Invariant($" {file.Length}");
 }

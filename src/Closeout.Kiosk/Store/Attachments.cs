@@ -7,8 +7,8 @@ namespace Closeout.Store;
 /// <remarks>The file is written and flushed before the entry that names it: a crash between the two leaves a file that nobody names, never an entry without its file.</remarks>
 public sealed class Attachments(BookFolder folder)
 {
-    /// <summary>The largest picture, in bytes: more than any phone makes.</summary>
-    public const long MostBytes = 20L * 1024 * 1024;
+    /// <summary>The largest picture, in bytes.</summary>
+    public const long MostBytes = AttachedFiles.MostBytes;
 
     /// <summary>The longest name kept of a picture, in characters.</summary>
     private const int MostName = 80;
@@ -65,7 +65,7 @@ public sealed class Attachments(BookFolder folder)
             }
 
             var sha = Convert.ToHexStringLower(SHA256.HashData(bytes));
-            if (!IsWhole(sha))
+            if (AttachedFiles.Fault(Place(sha)) is not null)
             {
                 Disk.MakeFolder(folder.Files);
                 Disk.WriteWhole(Place(sha), bytes, own: true);
@@ -85,7 +85,7 @@ public sealed class Attachments(BookFolder folder)
     {
         try
         {
-            var bytes = File.ReadAllBytes(Place(sha));
+            var bytes = PlainFile.Read(Place(sha), MostBytes);
             return Convert.ToHexStringLower(SHA256.HashData(bytes)) == sha
                 ? bytes
                 : throw new BookException($"{Place(sha)} is not as it was attached: its checksum does not fit its name. Restore it from a backup.");
@@ -122,8 +122,6 @@ public sealed class Attachments(BookFolder folder)
         var end = name.Length > MostName ? name[^MostName..] : name;
         return Harmless.Line(char.IsLowSurrogate(end, 0) ? end[1..] : end);
     }
-
-    private bool IsWhole(string sha) => File.Exists(Place(sha)) && Convert.ToHexStringLower(SHA256.HashData(File.ReadAllBytes(Place(sha)))) == sha;
 
     private string Place(string sha) => Path.Combine(folder.Files, sha);
 

@@ -1,6 +1,7 @@
 using System.IO.Compression;
 using System.Security.Cryptography;
 using System.Text;
+using Closeout.Words;
 
 namespace Closeout.Store;
 
@@ -22,6 +23,10 @@ public static class Backup
             File.Move(beside, path, overwrite: false);
             Disk.FlushFolder(Path.GetDirectoryName(Path.GetFullPath(path))!);
             return manifest;
+        }
+        catch (NoPlainFileException e)
+        {
+            throw new BookException($"The book at {folder.Path} cannot be backed up: {e.Message} None was written; put the file back, or take away what is there.", e);
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
@@ -102,12 +107,12 @@ public static class Backup
         foreach (var (path, name) in AttachedFiles.Of(folder).Select(f => (f, "files/" + Path.GetFileName(f)))
             .Concat(torn.Select(t => (t, "torn/" + Path.GetFileName(t))))
             .Append((folder.RehearsalMark, "rehearsal.txt"))
-            .Where(p => BackupManifest.IsPart(p.Item2) && File.Exists(p.Item1)))
+            .Where(p => BackupManifest.IsPart(p.Item2) && Path.Exists(p.Item1)))
         {
-            using var file = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.Read);
+            using var file = PlainFile.Open(path, BackupManifest.MostBytes(name));
             if (!AttachedFiles.Fits(name, packing.Add(name, file)))
             {
-                throw Damaged(AttachedFiles.Fault(path));
+                throw Damaged(AttachedFiles.Fault(path) ?? $"{path} was changed while it was read.");
             }
         }
 
@@ -131,9 +136,8 @@ public static class Backup
 
     private static byte[] WholeLines(string page)
     {
-        using var file = new FileStream(page, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
-        var bytes = new byte[file.Length];
-        file.ReadExactly(bytes);
+        using var file = PageReader.Open(page, FileAccess.Read);
+        var bytes = PageReader.Bytes(file, 0, RandomAccess.GetLength(file));
         return bytes[..(bytes.AsSpan().LastIndexOf((byte)'\n') + 1)];
     }
 

@@ -11,8 +11,8 @@ public sealed class BackupFile : IDisposable
     /// <summary>More than a page a day for five centuries.</summary>
     private const int MostParts = 200_000;
 
-    /// <summary>Bytes of one part: a page is read whole.</summary>
-    private const long LargestPart = 1L << 30;
+    /// <summary>The most bytes of a backup, which is read whole for its checksum.</summary>
+    private const long MostBytes = 1L << 40;
 
     /// <summary>How many times its own size a backup may be when unpacked, beyond <see cref="AnySize"/>. Pages come to about ten.</summary>
     private const long MostGrowth = 200;
@@ -34,7 +34,7 @@ public sealed class BackupFile : IDisposable
         FileStream? file = null;
         try
         {
-            file = PlainFile.Open(path);
+            file = PlainFile.Open(path, MostBytes);
             if (!BackupSeal.Fits(file))
             {
                 throw Damaged(path, "the checksum at its end does not fit: it was damaged or cut, or is no backup of this program");
@@ -75,7 +75,7 @@ public sealed class BackupFile : IDisposable
     {
         try
         {
-            using var file = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.Read | FileShare.Delete);
+            using var file = PlainFile.Open(path, MostBytes);
             using var zip = new ZipArchive(file, ZipArchiveMode.Read);
             return ManifestIn(zip);
         }
@@ -149,9 +149,10 @@ public sealed class BackupFile : IDisposable
 
         foreach (var part in manifest.Parts)
         {
-            if (part.Bytes > LargestPart || entries[part.Name].Length != part.Bytes)
+            var most = BackupManifest.MostBytes(part.Name);
+            if (part.Bytes > most || entries[part.Name].Length != part.Bytes)
             {
-                throw new InvalidDataException($"{part.Name} has {entries[part.Name].Length} bytes; {BackupManifest.Name} says {part.Bytes}, and {LargestPart} are allowed");
+                throw new InvalidDataException($"{part.Name} has {entries[part.Name].Length} bytes; {BackupManifest.Name} says {part.Bytes}, and {most} are allowed");
             }
         }
 

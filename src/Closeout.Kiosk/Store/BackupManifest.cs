@@ -66,6 +66,14 @@ public sealed partial record BackupManifest(DateTimeOffset Made, string BookSha,
             f.Groups["sha"].Value))]);
     }
 
+    /// <summary>The most bytes of a part.</summary>
+    public static long MostBytes(string name) => name.Split('/') switch
+    {
+        ["files", _] => AttachedFiles.MostBytes,
+        ["pages" or "torn", _] => PageReader.MostBytes,
+        _ => BookFolder.MostText,
+    };
+
     /// <summary>Whether a file of that name may be in a backup: nothing but a book's own parts, and never a path out of its folder.</summary>
     public static bool IsPart(string name) => name == "rehearsal.txt"
         || (name.StartsWith("pages/", StringComparison.Ordinal) && name == "pages/" + Path.GetFileName(name) && BookFolder.DateOf(name) is not null)

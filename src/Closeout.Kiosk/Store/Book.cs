@@ -127,6 +127,7 @@ public sealed class Book
         var recorded = new Recorded(Depot.Number + 1, at, decision.Entry!);
         var next = Depot.Apply(recorded);
         var (bytes, sha) = PageLine.Write(recorded, mark.Sha!);
+        PageReader.MustFit(folder.Page(Date), mark.Offset + bytes.Length);
         Append(page, bytes);
         new LastEntry(recorded.Number, Date, sha, first).Write(folder);
         Depot = next;
@@ -201,6 +202,7 @@ public sealed class Book
     {
         var date = ((PageOpened)opening.Entry).Date;
         var (bytes, sha) = PageLine.Write(opening, prev, first);
+        PageReader.MustFit(folder.Page(date), bytes.Length);
         held.Tell(date);
         Disk.WriteWhole(folder.Page(date), bytes, own: true);
         new LastEntry(opening.Number, date, sha, first ?? sha).Write(folder);
@@ -220,7 +222,7 @@ public sealed class Book
                 held.Tell(Date);
             }
 
-            var page = File.OpenHandle(folder.Page(Date), FileMode.Open, FileAccess.ReadWrite, FileShare.ReadWrite);
+            var page = PageReader.Open(folder.Page(Date), FileAccess.ReadWrite);
             try
             {
                 TakeIn(PageReader.Read(folder.Page(Date), page, mark));
@@ -274,15 +276,15 @@ public sealed class Book
             Disk.MakeFolder(folder.TornLines);
             var name = $"{Date:O}-after-{mark.Number}";
             var aside = Path.Combine(folder.TornLines, name + ".txt");
-            for (var more = 2; File.Exists(aside); more++)
+            for (var more = 2; Path.Exists(aside); more++)
             {
                 aside = Path.Combine(folder.TornLines, $"{name}-{more}.txt");
             }
 
             Disk.WriteWhole(aside, torn, own: true);
-            using var file = new FileStream(folder.Page(Date), FileMode.Open, FileAccess.Write, FileShare.ReadWrite);
-            file.SetLength(mark.Offset);
-            file.Flush(flushToDisk: true);
+            using var file = PageReader.Open(folder.Page(Date), FileAccess.ReadWrite);
+            RandomAccess.SetLength(file, mark.Offset);
+            RandomAccess.FlushToDisk(file);
             Said = $"A line begun after entry {mark.Number} was never confirmed; it was set aside in {aside}.";
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)

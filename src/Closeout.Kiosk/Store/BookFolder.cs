@@ -6,6 +6,9 @@ namespace Closeout.Store;
 /// <summary>Where the parts of a book lie in its folder.</summary>
 public sealed record BookFolder(string Path)
 {
+    /// <summary>The most bytes of a small text that the program writes about a book: last.txt, a seal, who has a seat, the mark of a rehearsal.</summary>
+    public const long MostText = 4096;
+
     private const string PageEnding = ".jsonl";
 
     /// <summary>The book used when none is named: <c>closeout</c> in the user's application-data folder.</summary>
@@ -104,7 +107,7 @@ public sealed record BookFolder(string Path)
                 return Directory.Exists(Pages)
                     ? [.. new FileSystemEnumerable<DateOnly>(Pages, (ref FileSystemEntry file) => IsPage(file.FileName, out var date) ? date : default, Everything)
                     {
-                        ShouldIncludePredicate = (ref FileSystemEntry file) => !file.IsDirectory && IsPage(file.FileName, out _),
+                        ShouldIncludePredicate = (ref FileSystemEntry file) => IsPage(file.FileName, out _),
                     }]
                     : [];
             }

@@ -19,7 +19,7 @@ public sealed class BookLock : IDisposable
 
     /// <summary>Takes it to look only, where nothing can or may be written. Null: nobody ever took it, so nobody holds it.</summary>
     /// <exception cref="BookException">Another program holds it all the while, or it cannot be opened.</exception>
-    public static BookLock? TakeToLook(string path) => File.Exists(path) ? Take(path, FileMode.Open, FileAccess.Read) : null;
+    public static BookLock? TakeToLook(string path) => Path.Exists(path) ? Take(path, FileMode.Open, FileAccess.Read) : null;
 
     private static BookLock Take(string path, FileMode mode, FileAccess access)
     {
@@ -42,7 +42,7 @@ public sealed class BookLock : IDisposable
             catch (Exception e) when (e is IOException or UnauthorizedAccessException)
             {
                 // A disk that is full, broken or not to be written does not get better by waiting.
-                throw new BookException($"The book at {Path.GetDirectoryName(path)} cannot be {(access == FileAccess.Read ? "read" : "written")}: {e.Message} Nothing was recorded; make the folder writable, with room, and try again.", e);
+                throw new BookException($"The book at {Path.GetDirectoryName(path)} cannot be {(access == FileAccess.Read ? "read" : "written")}: {e.Message} Nothing was recorded; {BookException.Do(e, "make the folder writable, with room, and try again")}.", e);
             }
         }
     }

@@ -1,4 +1,5 @@
 using System.Runtime.InteropServices;
+using Closeout.Words;
 using Microsoft.Win32.SafeHandles;
 
 namespace Closeout.Store;
@@ -117,7 +118,8 @@ internal static partial class Disk
     /// <summary>Whether a file could not be opened because another program holds it, and not for want of room or a fault of the disk.</summary>
     public static bool IsHeld(IOException e) => e.HResult is WindowsSharingViolation or WindowsLockViolation or LinuxWouldBlock or MacWouldBlock;
 
-    /// <summary>Opens a file of a book; one that is made is for its owner alone. On Windows the profile's rights decide.</summary>
+    /// <summary>Opens a plain file of a book; one that is made is for its owner alone. On Windows the profile's rights decide.</summary>
+    /// <exception cref="IOException">It is no plain file, or cannot be opened.</exception>
     public static FileStream Own(string path, FileMode mode, FileAccess access, FileShare share) => Open(path, mode, access, share, own: true);
 
     /// <summary>
@@ -186,7 +188,7 @@ internal static partial class Disk
             options.UnixCreateMode = UnixFileMode.UserRead | UnixFileMode.UserWrite;
         }
 
-        return new(path, options);
+        return PlainFile.Open(path, options);
     }
 
     /// <summary>The system tells a file that may not become so long as a wrong argument.</summary>

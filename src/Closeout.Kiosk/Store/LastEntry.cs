@@ -3,6 +3,7 @@ using System.Security.Cryptography;
 using System.Text;
 using System.Text.RegularExpressions;
 using Closeout.Facts;
+using Closeout.Words;
 
 namespace Closeout.Store;
 
@@ -14,11 +15,16 @@ namespace Closeout.Store;
 internal sealed partial record LastEntry(int Number, DateOnly Date, string Sha, string BookSha)
 {
     /// <summary>What the book last said; null: nothing, or the file was damaged. It may lag behind the pages, never run ahead of them.</summary>
+    /// <exception cref="BookException">In its place is no plain file, or one that is too long.</exception>
     public static LastEntry? Read(BookFolder folder)
     {
         try
         {
-            return Parse(File.ReadAllText(folder.Last));
+            return Parse(Encoding.ASCII.GetString(PlainFile.Read(folder.Last, BookFolder.MostText)));
+        }
+        catch (NoPlainFileException e)
+        {
+            throw new BookException($"{e.Message} There the book says what its last entry was. Take it away and try again: the next entry writes it anew.", e);
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {

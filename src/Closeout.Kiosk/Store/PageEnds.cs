@@ -1,34 +1,27 @@
 using System.Text;
 using System.Text.RegularExpressions;
+using Microsoft.Win32.SafeHandles;
 
 namespace Closeout.Store;
 
 /// <summary>What stands at the two ends of a page's file, without reading all of it: enough to see whether two pages fit each other.</summary>
 internal static partial class PageEnds
 {
-    private const int Piece = 64 * 1024;
+    private const long Piece = 64 * 1024;
 
     /// <summary>The sha at the end of the last whole line; null: there is none.</summary>
-    public static string? LastSha(string path)
+    public static string? LastSha(string path) => Within<string?>(path, (file, all) =>
     {
-        using var file = Read(path);
-        for (var length = Math.Min(Piece, file.Length); ; length = Math.Min(length * 2, file.Length))
+        for (var length = Math.Min(Piece, all); ; length = Math.Min(length * 2, all))
         {
-            var tail = new byte[length];
-            file.Position = file.Length - length;
-            file.ReadExactly(tail);
+            var tail = PageReader.Bytes(file, all - length, all);
             var end = tail.AsSpan().LastIndexOf((byte)'\n');
-            if (end >= 2 * PageLine.ShaLength)
+            if (end >= 2 * PageLine.ShaLength || length == all)
             {
-                return PageLine.ShaOf(tail.AsSpan(0, end));
-            }
-
-            if (length == file.Length)
-            {
-                return null;
+                return end < 0 ? null : PageLine.ShaOf(tail.AsSpan(0, end));
             }
         }
-    }
+    });
 
     /// <summary>The sha at the end of the first line; null: there is none.</summary>
     public static string? FirstSha(string path) => PageLine.ShaOf(FirstLine(path));
@@ -37,29 +30,25 @@ internal static partial class PageEnds
     public static string? FirstPrev(string path) =>
         Start().Match(Encoding.ASCII.GetString(FirstLine(path))) is { Success: true } match ? match.Groups["prev"].Value : null;
 
-    private static byte[] FirstLine(string path)
+    private static byte[] FirstLine(string path) => Within<byte[]>(path, (file, all) =>
     {
-        using var file = Read(path);
-        var line = new MemoryStream();
-        var piece = new byte[Piece];
-        while (file.Read(piece) is var count and > 0)
+        for (var length = Math.Min(Piece, all); ; length = Math.Min(length * 2, all))
         {
-            var end = piece.AsSpan(0, count).IndexOf((byte)'\n');
-            line.Write(piece, 0, end < 0 ? count : end);
-            if (end >= 0)
+            var head = PageReader.Bytes(file, 0, length);
+            var end = head.AsSpan().IndexOf((byte)'\n');
+            if (end >= 0 || length == all)
             {
-                return line.ToArray();
+                return head[..Math.Max(0, end)];
             }
         }
+    });
 
-        return [];
-    }
-
-    private static FileStream Read(string path)
+    private static T Within<T>(string path, Func<SafeFileHandle, long, T> look)
     {
         try
         {
-            return new(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
+            using var file = PageReader.Open(path, FileAccess.Read);
+            return look(file, RandomAccess.GetLength(file));
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {

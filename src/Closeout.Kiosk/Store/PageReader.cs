@@ -1,5 +1,6 @@
 using Closeout.DayBook;
 using Closeout.Facts;
+using Closeout.Words;
 using Microsoft.Win32.SafeHandles;
 
 namespace Closeout.Store;
@@ -34,12 +35,40 @@ public static class PageReader
     /// <summary>The least that a disk writes at once, in bytes; larger ones are multiples of it.</summary>
     private const int Sector = 512;
 
+    /// <summary>The most bytes of a page, which is read whole: a hundred times a large depot's, and a day folder loaded every few minutes.</summary>
+    public const long MostBytes = 256L * 1024 * 1024;
+
+    /// <summary>Nothing may be written that is not read again.</summary>
+    /// <exception cref="BookException">A page would have more than <see cref="MostBytes"/>.</exception>
+    public static void MustFit(string path, long bytes)
+    {
+        if (bytes > MostBytes)
+        {
+            throw new BookException($"NOT recorded: {path} would have {bytes} bytes, and {MostBytes} are the most. End the day; the next page is a new file.");
+        }
+    }
+
+    /// <summary>Opens a page.</summary>
+    /// <exception cref="BookException">In its place is no plain file, or one that is too long.</exception>
+    /// <exception cref="IOException">It cannot be opened.</exception>
+    public static SafeFileHandle Open(string path, FileAccess access)
+    {
+        try
+        {
+            return PlainFile.OpenHandle(path, access, MostBytes);
+        }
+        catch (NoPlainFileException e)
+        {
+            throw new BookException($"The page {path} cannot be read: {e.Message} {BookException.Remedy}", e);
+        }
+    }
+
     /// <exception cref="BookException">The page cannot be read, or a line is not as it was written; the line is named.</exception>
     public static PageRead Read(string path, PageMark from)
     {
         try
         {
-            using var file = File.OpenHandle(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
+            using var file = Open(path, FileAccess.Read);
             return Read(path, file, from);
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
@@ -59,15 +88,22 @@ public static class PageReader
             throw new BookException($"{path} was cut short: it had {from.Offset} bytes and has {length}. {BookException.Remedy}");
         }
 
-        var bytes = new byte[length - from.Offset];
+        return Of(path, Bytes(file, from.Offset, length), from);
+    }
+
+    /// <summary>The bytes of an open file from one offset up to another.</summary>
+    /// <exception cref="IOException">They cannot be read, or are not there.</exception>
+    public static byte[] Bytes(SafeFileHandle file, long from, long to)
+    {
+        var bytes = new byte[to - from];
         var got = 0;
         while (got < bytes.Length)
         {
-            var more = RandomAccess.Read(file, bytes.AsSpan(got), from.Offset + got);
-            got += more > 0 ? more : throw new EndOfStreamException($"it ended after {from.Offset + got} of {length} bytes.");
+            var more = RandomAccess.Read(file, bytes.AsSpan(got), from + got);
+            got += more > 0 ? more : throw new EndOfStreamException($"it ended after {from + got} of {to} bytes.");
         }
 
-        return Of(path, bytes, from);
+        return bytes;
     }
 
     /// <summary>The same of bytes that were read already.</summary>

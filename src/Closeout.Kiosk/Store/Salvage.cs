@@ -1,4 +1,5 @@
 using Closeout.Facts;
+using Closeout.Words;
 
 namespace Closeout.Store;
 
@@ -16,11 +17,12 @@ public static class Salvage
     {
         try
         {
-            var whole = AttachedFiles.Of(from).Where(AttachedFiles.IsWhole).Select(f => Path.GetFileName(f)).ToHashSet();
+            var attachments = AttachedFiles.Of(from).ToLookup(f => AttachedFiles.Fault(f) is null);
             var (good, bad) = SalvagedLines.Gather(from);
+            var (last, unread) = Last(from);
             var (seen, unasked) = new Archive(from).Witness();
-            var chain = SalvagedChain.Of(good, bad, LastEntry.Read(from), seen is null ? (0, "") : (seen.Number, seen.Sha));
-            var book = SalvagedBook.Of(chain, now, whole.Contains);
+            var chain = SalvagedChain.Of(good, bad, last, seen is null ? (0, "") : (seen.Number, seen.Sha));
+            var book = SalvagedBook.Of(chain, now, attachments[true].Select(f => Path.GetFileName(f)).ToHashSet().Contains);
             if (good.Count == 0 && bad.Count == 0)
             {
                 throw new BookException($"There is no book at {from.Path}.");
@@ -34,18 +36,35 @@ public static class Salvage
             using var fresh = new FreshBook(to);
             fresh.Make();
             Write(fresh.Folder, book);
-            var attachments = Copy(from, fresh.Folder);
+            var left = Copy(from, attachments[true], fresh.Folder);
             if (BookCheck.Of(fresh.Folder).Fault is { } fault)
             {
                 throw new InvalidOperationException($"the saved book is not good: {fault}");
             }
 
             fresh.Keep();
-            return new(book.Kept, chain.Entries - book.Kept, book.Pages.Count, [.. unasked.Length > 0 ? new[] { unasked } : [], .. bad.Select(b => b.ToString()), .. chain.Left, .. book.Said, .. attachments]);
+            return new(book.Kept, chain.Entries - book.Kept, book.Pages.Count,
+            [
+                .. new[] { unread, unasked }.Where(s => s.Length > 0), .. bad.Select(b => b.ToString()), .. chain.Left, .. book.Said,
+                .. attachments[false].Select(f => $"{f}: the attachment is not as it was; left out"), .. left,
+            ]);
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
             throw new BookException($"The book at {from.Path} cannot be saved to {to.Path}: {e.Message} Nothing was written there; name a folder with --out that can be made and has room.", e);
+        }
+    }
+
+    /// <returns>Also why it could not be read; empty: it was, or there is nothing.</returns>
+    private static (LastEntry? Last, string Unread) Last(BookFolder from)
+    {
+        try
+        {
+            return (LastEntry.Read(from), "");
+        }
+        catch (BookException e)
+        {
+            return (null, e.Message);
         }
     }
 
@@ -73,30 +92,25 @@ public static class Salvage
     }
 
     /// <summary>Copies the attachments that are whole, the lines set aside and the mark of a rehearsal.</summary>
-    /// <returns>What was not whole.</returns>
-    private static List<string> Copy(BookFolder from, BookFolder to)
+    /// <returns>What is no plain file, and was left out.</returns>
+    private static List<string> Copy(BookFolder from, IEnumerable<string> attachments, BookFolder to)
     {
         var said = new List<string>();
-        foreach (var file in AttachedFiles.Of(from))
+        var torn = Directory.Exists(from.TornLines) ? Directory.EnumerateFiles(from.TornLines) : [];
+        foreach (var (file, folder) in attachments.Select(f => (f, to.Files)).Concat(torn.Select(f => (f, to.TornLines))).Append((from.RehearsalMark, to.Path)))
         {
-            if (AttachedFiles.IsWhole(file))
+            try
             {
-                CopyInto(file, to.Files);
+                CopyInto(file, folder);
             }
-            else
+            catch (NoPlainFileException e)
             {
-                said.Add($"{file}: the attachment is not as it was; left out");
+                said.Add($"{file}: left out: {e.Message}");
             }
-        }
-
-        foreach (var torn in Directory.Exists(from.TornLines) ? Directory.EnumerateFiles(from.TornLines) : [])
-        {
-            CopyInto(torn, to.TornLines);
-        }
-
-        if (File.Exists(from.RehearsalMark))
-        {
-            CopyInto(from.RehearsalMark, to.Path);
+            catch (FileNotFoundException) when (file == from.RehearsalMark)
+            {
+                // It is no rehearsal's book.
+            }
         }
 
         return said;
@@ -104,8 +118,8 @@ public static class Salvage
 
     private static void CopyInto(string file, string folder)
     {
+        using var source = PlainFile.Open(file, PageReader.MostBytes);
         Disk.MakeFolder(folder);
-        using var source = new FileStream(file, FileMode.Open, FileAccess.Read, FileShare.Read);
         using var target = Disk.Own(Path.Combine(folder, Path.GetFileName(file)), FileMode.CreateNew, FileAccess.Write, FileShare.None);
         Disk.Writing(() =>
         {

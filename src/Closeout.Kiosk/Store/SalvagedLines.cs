@@ -1,6 +1,7 @@
 using System.Text;
 using System.Text.RegularExpressions;
 using Closeout.Facts;
+using Closeout.Words;
 
 namespace Closeout.Store;
 
@@ -54,13 +55,13 @@ internal static partial class SalvagedLines
     }
 
     private static IReadOnlyList<string> Files(BookFolder folder) =>
-        Directory.Exists(folder.Pages) ? [.. Directory.EnumerateFiles(folder.Pages, "*.jsonl").Order(StringComparer.Ordinal)] : [];
+        Directory.Exists(folder.Pages) ? [.. Directory.EnumerateFileSystemEntries(folder.Pages, "*.jsonl").Order(StringComparer.Ordinal)] : [];
 
     private static byte[] Bytes(string file, List<BadLine> bad)
     {
         try
         {
-            return File.ReadAllBytes(file);
+            return PlainFile.Read(file, PageReader.MostBytes);
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {

@@ -1,4 +1,6 @@
+using System.Text;
 using Closeout.Facts;
+using Closeout.Words;
 
 namespace Closeout.Store;
 
@@ -34,7 +36,7 @@ public sealed class VanSeats(BookFolder folder, string kiosk) : IDisposable
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            throw new BookException($"The book at {folder.Path} cannot be written: {e.Message} Make the folder writable, with room, and try again.", e);
+            throw new BookException($"The book at {folder.Path} cannot be written: {e.Message} Nothing was recorded; {BookException.Do(e, "make the folder writable, with room, and try again")}.", e);
         }
 
         Van = van;
@@ -50,7 +52,7 @@ public sealed class VanSeats(BookFolder folder, string kiosk) : IDisposable
         {
             if (Van != van)
             {
-                using var free = new FileStream(place + ".lock", FileMode.Open, FileAccess.ReadWrite, FileShare.None);
+                using var free = Disk.Own(place + ".lock", FileMode.Open, FileAccess.ReadWrite, FileShare.None);
             }
 
             return null;
@@ -80,7 +82,7 @@ public sealed class VanSeats(BookFolder folder, string kiosk) : IDisposable
     {
         try
         {
-            Disk.WriteWhole(path, System.Text.Encoding.UTF8.GetBytes(holder), own: true);
+            Disk.WriteWhole(path, Encoding.UTF8.GetBytes(holder), own: true);
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
@@ -105,7 +107,7 @@ public sealed class VanSeats(BookFolder folder, string kiosk) : IDisposable
     {
         try
         {
-            return File.ReadAllText(path);
+            return Encoding.UTF8.GetString(PlainFile.Read(path, BookFolder.MostText));
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
