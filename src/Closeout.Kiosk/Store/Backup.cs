@@ -116,8 +116,8 @@ public static class Backup
             }
         }
 
-        var manifest = new BackupManifest(made, FirstSha(folder.Page(dates[0])), LastNumber(folder.Page(dates[^1]), newest), packing.Parts);
-        packing.Add(BackupManifest.Name, new MemoryStream(Encoding.ASCII.GetBytes(manifest.Text)));
+        var manifest = new BackupManifest(BackupManifest.Known, made, FirstSha(folder.Page(dates[0])), LastNumber(folder.Page(dates[^1]), newest), packing.Parts);
+        packing.Add(BackupManifest.Name, new MemoryStream(manifest.ToJson()));
     }
 
     private static string FirstSha(string page) => PageEnds.FirstSha(page) ?? throw Damaged($"{page}:1: the line does not end in its checksum. {BookException.Remedy}");

@@ -126,6 +126,7 @@ public sealed class BackupFile : IDisposable
             throw new InvalidDataException($"it has {zip.Entries.Count} files, and {MostParts} are allowed");
         }
 
+        var manifest = ManifestIn(zip);
         var entries = new Dictionary<string, ZipArchiveEntry>(StringComparer.Ordinal);
         foreach (var entry in zip.Entries)
         {
@@ -141,7 +142,6 @@ public sealed class BackupFile : IDisposable
         }
 
         entries.Remove(BackupManifest.Name);
-        var manifest = ManifestIn(zip);
         if (!manifest.Parts.Select(p => p.Name).ToHashSet().SetEquals(entries.Keys) || manifest.Parts.Count != entries.Count)
         {
             throw new InvalidDataException($"its files are not those that {BackupManifest.Name} lists");
@@ -166,14 +166,14 @@ public sealed class BackupFile : IDisposable
 
     private static BackupManifest ManifestIn(ZipArchive zip)
     {
-        if (zip.GetEntry(BackupManifest.Name) is not { } told || told.Length > MostParts * 200L)
+        if (zip.GetEntry(BackupManifest.Name) is not { } told || told.Length > MostParts * 300L)
         {
             throw new InvalidDataException($"it has no {BackupManifest.Name} of a backup");
         }
 
         using var text = new MemoryStream();
         return Unpack(told, told.Length, piece => text.Write(piece))
-            ? BackupManifest.Parse(Encoding.ASCII.GetString(text.ToArray()))
+            ? BackupManifest.Parse(text.ToArray())
             : throw new InvalidDataException($"{BackupManifest.Name} is not as long as it says");
     }
 

@@ -1,7 +1,6 @@
 using System.Globalization;
 using System.Security.Cryptography;
 using System.Text;
-using System.Text.RegularExpressions;
 using Closeout.Facts;
 using Closeout.Words;
 
@@ -12,8 +11,11 @@ namespace Closeout.Store;
 /// page that is gone, looks like a shorter book: only something beside it can say that there was more.
 /// </summary>
 /// <param name="BookSha">The sha of the book's first line.</param>
-internal sealed partial record LastEntry(int Number, DateOnly Date, string Sha, string BookSha)
+internal sealed record LastEntry(int Number, DateOnly Date, string Sha, string BookSha)
 {
+    /// <summary>Characters of it, always as many, so that one is written over the other.</summary>
+    private const int Length = 196;
+
     /// <summary>What the book last said; null: nothing, or the file was damaged. It may lag behind the pages, never run ahead of them.</summary>
     /// <exception cref="BookException">In its place is no plain file, or one that is too long.</exception>
     public static LastEntry? Read(BookFolder folder)
@@ -55,14 +57,14 @@ internal sealed partial record LastEntry(int Number, DateOnly Date, string Sha, 
 
     private string Text => Checked(string.Create(CultureInfo.InvariantCulture, $"entry {Number:D10} of {Date:O}, sha {Sha}, book {BookSha}"));
 
-    private static LastEntry? Parse(string text) =>
-        Line().Match(text) is { Success: true } m && Checked(m.Groups["told"].Value) == text
-        && IsoDate.TryParse(m.Groups["date"].Value, out var date)
-            ? new(int.Parse(m.Groups["number"].Value, CultureInfo.InvariantCulture), date, m.Groups["sha"].Value, m.Groups["book"].Value)
+    /// <summary>What is not written again as it stands is damaged.</summary>
+    private static LastEntry? Parse(string text) => text.Length == Length
+        && int.TryParse(text.AsSpan(6, 10), NumberStyles.None, CultureInfo.InvariantCulture, out var number)
+        && IsoDate.TryParse(text.AsSpan(20, IsoDate.Length), out var date)
+        && new LastEntry(number, date, text.Substring(36, PageLine.ShaLength), text.Substring(107, PageLine.ShaLength)) is var told
+        && told.Text == text
+            ? told
             : null;
 
     private static string Checked(string told) => $"{told}, check {Convert.ToHexStringLower(SHA256.HashData(Encoding.ASCII.GetBytes(told)))[..16]}\n";
-
-    [GeneratedRegex("^(?<told>entry (?<number>[0-9]{10}) of (?<date>[0-9-]{10}), sha (?<sha>[0-9a-f]{64}), book (?<book>[0-9a-f]{64})), check ")]
-    private static partial Regex Line();
 }
