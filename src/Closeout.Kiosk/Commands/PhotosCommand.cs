@@ -19,10 +19,10 @@ public static class PhotosCommand
             Output.Write(Path.Combine(place, $"{number}-{FileName(photo.Name)}"), attachments.Read(photo.Sha256));
         }
 
-        Say.Done($"{photos.Count} {(photos.Count == 1 ? "picture" : "pictures")} written, each as it was attached.");
-        return ExitCode.Done;
+        return Say.Done($"{Say.Count(photos.Count, "picture", "pictures")} written, each as it was attached.");
     }
 
-    /// <summary>A name that is one on every system: what could lead out of the folder, or steer a terminal, becomes an underscore.</summary>
-    private static string FileName(string name) => string.Concat(name.Select(c => char.IsAsciiLetterOrDigit(c) || c is '.' or '-' or '_' ? c : '_')).TrimStart('.');
+    /// <summary>A name that is one on every system: what could lead out of the folder or steer a terminal becomes an underscore.</summary>
+    private static string FileName(string name) =>
+        string.Concat(name.Select(c => char.IsAsciiLetterOrDigit(c) || c is '.' or '-' or '_' ? c : '_')).TrimStart('.');
 }

@@ -1,4 +1,3 @@
-using System.Text;
 using Closeout.DayBook;
 using Closeout.Files;
 using Closeout.Restock;
@@ -10,14 +9,8 @@ public static class PicksCommand
 {
     public static int Run(Depot depot, string outDir)
     {
-        Output.MakeFolder(outDir);
         var plan = RestockPlan.For(depot);
-        foreach (var van in depot.Setup.Vans)
-        {
-            Output.Write(Path.Combine(outDir, $"pick-{van.Code}.txt"), Encoding.UTF8.GetBytes(PickSheet.Text(depot, plan, van)));
-        }
-
-        Output.Write(Path.Combine(outDir, "picks.html"), Encoding.UTF8.GetBytes(PickSheet.Html(depot, plan)));
-        return ExitCode.Done;
+        var texts = depot.Setup.Vans.Select(v => ($"pick-{v.Code}.txt", PickSheet.Text(depot, plan, v)));
+        return Output.WriteAll(outDir, [.. texts, ("picks.html", PickSheet.Html(depot, plan))]);
     }
 }

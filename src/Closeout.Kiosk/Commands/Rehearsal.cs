@@ -9,11 +9,11 @@ namespace Closeout.Commands;
 /// <summary>Plays an evening's answers through the same desk as the kiosk.</summary>
 public static class Rehearsal
 {
-    /// <summary>Seconds between two answers on a rehearsal's clock, which starts at the end of the shift: the same folder gives the same book.</summary>
+    /// <summary>Between two answers on a rehearsal's clock, from the end of the shift: the same folder gives the same book.</summary>
     private const int SecondsPerAnswer = 15;
 
     /// <summary>The clock of a rehearsal of that day.</summary>
-    public static TimeProvider Clock(DateOnly date, TimeOnly shiftEnd) => new Ticking(new DateTimeOffset(date.ToDateTime(shiftEnd), TimeSpan.Zero));
+    public static TimeProvider Clock(DateOnly date, TimeOnly shiftEnd) => new Ticking(new(date.ToDateTime(shiftEnd), TimeSpan.Zero));
 
     /// <summary>Plays the answers; the faults are the refusals, each at its line.</summary>
     /// <param name="attachments">Where pictures go.</param>

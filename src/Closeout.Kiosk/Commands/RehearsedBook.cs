@@ -20,7 +20,8 @@ internal sealed partial class RehearsedBook : IDisposable
         this.target = target;
         Folder = new($"{target.Path}.{Guid.NewGuid():N}");
         living = Disk.Own(Folder.Path + Mark, FileMode.CreateNew, FileAccess.ReadWrite, FileShare.None);
-        foreach (var other in Directory.EnumerateFiles(Path.GetDirectoryName(Path.GetFullPath(target.Path))!, Path.GetFileName(target.Path) + ".*" + Mark).Where(o => o != living.Name && IsMark(o)).ToList())
+        var (above, name) = (Path.GetDirectoryName(Path.GetFullPath(target.Path))!, Path.GetFileName(target.Path));
+        foreach (var other in Directory.EnumerateFiles(above, $"{name}.*{Mark}").Where(o => o != living.Name && IsMark(o)).ToList())
         {
             RemoveDead(other);
         }
@@ -30,7 +31,10 @@ internal sealed partial class RehearsedBook : IDisposable
 
     private string Old => Folder.Path + ".old";
 
-    /// <summary>Takes the place. The book there goes out of the way first and is removed afterwards: one half removed has perhaps lost its mark already, and is no rehearsal's any more.</summary>
+    /// <summary>
+    /// Takes the place. The book there goes out of the way first and is removed afterwards: one half removed has perhaps lost
+    /// its mark already, and is no rehearsal's any more.
+    /// </summary>
     public void Keep()
     {
         if (Directory.Exists(target.Path))
@@ -47,7 +51,7 @@ internal sealed partial class RehearsedBook : IDisposable
         Remove(living.Name);
     }
 
-    private bool IsMark(string path) => Path.GetFileName(path)[(Path.GetFileName(target.Path).Length + 1)..^Mark.Length] is var name && Name().IsMatch(name);
+    private bool IsMark(string path) => Name().IsMatch(Path.GetFileName(path)[(Path.GetFileName(target.Path).Length + 1)..^Mark.Length]);
 
     private static void RemoveDead(string mark)
     {

@@ -15,13 +15,15 @@ public static class RepairCommand
             Say.Done(line);
         }
 
-        Say.Done($"Wrote {target.Path}: {saved.Kept} of {saved.Kept + saved.Lost} entries kept, {saved.Lost} lost, {saved.Pages} {(saved.Pages == 1 ? "page" : "pages")}. The old book was only read.");
+        Say.Done($"Wrote {target.Path}: {saved.Kept} of {saved.Kept + saved.Lost} entries kept, {saved.Lost} lost, "
+            + $"{Say.Count(saved.Pages, "page", "pages")}. The old book was only read.");
         if (saved.Lost == 0)
         {
             return ExitCode.Done;
         }
 
-        Say.Done($"Keep the old book. See what is missing (closeout --book {target.Path} wall), record it again, and count what it concerns; a backup may still hold it.");
+        Say.Done($"Keep the old book. See what is missing (closeout --book {target.Path} wall), record it again, "
+            + "and count what it concerns; a backup may still hold it.");
         return ExitCode.No;
     }
 }

@@ -11,7 +11,7 @@ namespace Closeout.Store;
 /// </summary>
 internal sealed record ArchiveFiles(string Folder)
 {
-    /// <summary>The most bytes of the database, which is read whole for its checksum. Five years of a hundred vans come to less than one of them in ten.</summary>
+    /// <summary>The most bytes of the database, which is read whole for its checksum: twenty times five years of a hundred vans.</summary>
     private const long MostBytes = 16L << 30;
 
     private string Database => Path.Combine(Folder, "closeout.db");
@@ -33,7 +33,7 @@ internal sealed record ArchiveFiles(string Folder)
         }
     }
 
-    /// <summary>Whether the database is the one that was sealed. A log beside it was left by a program that died, and has no checksum.</summary>
+    /// <summary>Whether the database is the one that was sealed. A log was left by a program that died, and has no checksum.</summary>
     public bool AreAsLeft
     {
         get
@@ -42,7 +42,9 @@ internal sealed record ArchiveFiles(string Folder)
             {
                 using var file = PlainFile.Open(Database, MostBytes);
                 var told = Encoding.ASCII.GetString(PlainFile.Read(Seal, BookFolder.MostText));
-                return new FileInfo(Log) is not { Exists: true, Length: > 0 } && told.EndsWith(Length(file), StringComparison.Ordinal) && told == Sum(file);
+                return new FileInfo(Log) is not { Exists: true, Length: > 0 }
+                    && told.EndsWith(Length(file), StringComparison.Ordinal)
+                    && told == Sum(file);
             }
             catch (Exception e) when (e is IOException or UnauthorizedAccessException)
             {
@@ -64,7 +66,7 @@ internal sealed record ArchiveFiles(string Folder)
         return Fitting(new LiteDatabase($"Filename=\"{Path.GetFullPath(Database)}\";Connection=direct;Collation=/Ordinal"));
     }
 
-    /// <summary>Opens the database to look only: from a stream that cannot be written, its log in memory, no file is made or changed.</summary>
+    /// <summary>Opens the database to look only: by a stream that cannot be written, its log in memory. Nothing is changed.</summary>
     /// <exception cref="InvalidDataException">It was made by another version of this program.</exception>
     public T Look<T>(Func<LiteDatabase, T> look)
     {

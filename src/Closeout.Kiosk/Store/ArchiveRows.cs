@@ -28,8 +28,9 @@ internal static class ArchiveRows
         ["weight_lb"] = b.Row.WeightLb,
     };
 
-    public static DatedBoxes Boxes(BsonDocument d) =>
-        new(Date(d["date"].AsInt32), new(Code<Van>(d["van"]), Code<Item>(d["item"]), d["expected"].AsInt32, d["flattened"].AsInt32, d["weight_lb"].AsDouble));
+    public static DatedBoxes Boxes(BsonDocument d) => new(
+        Date(d["date"].AsInt32),
+        new(Code<Van>(d["van"]), Code<Item>(d["item"]), d["expected"].AsInt32, d["flattened"].AsInt32, d["weight_lb"].AsDouble));
 
     public static BsonDocument Of(LoggedMiles m) => new()
     {
@@ -47,7 +48,8 @@ internal static class ArchiveRows
 
     public static LoggedMiles Miles(BsonDocument d) => new(
         Date(d["date"].AsInt32), new(d["van"].AsString), new(d["technician"].AsString), d["start_mi"].AsDecimal, d["end_mi"].AsDecimal,
-        d["fuel_gal"].IsNull ? null : d["fuel_gal"].AsDecimal, d["grade"].AsString, d["visits"].IsNull ? null : d["visits"].AsInt32, d["purpose"].AsString);
+        d["fuel_gal"].IsNull ? null : d["fuel_gal"].AsDecimal, d["grade"].AsString,
+        d["visits"].IsNull ? null : d["visits"].AsInt32, d["purpose"].AsString);
 
     public static BsonDocument Of(LoggedIncident l) => new()
     {
@@ -72,9 +74,10 @@ internal static class ArchiveRows
     public static LoggedIncident Incident(BsonDocument d) => new(
         new(d["van"].AsString),
         new(
-            d["_id"].AsInt32, Date(d["date"].AsInt32), DateTimeOffset.Parse(d["at"].AsString, CultureInfo.InvariantCulture), d["by"].IsNull ? null : new Code<Technician>(d["by"].AsString), d["zone"].AsString,
+            d["_id"].AsInt32, Date(d["date"].AsInt32), DateTimeOffset.Parse(d["at"].AsString, CultureInfo.InvariantCulture),
+            d["by"].IsNull ? null : new Code<Technician>(d["by"].AsString), d["zone"].AsString,
             (Severity)d["severity"].AsInt32, d["what"].AsString, d["drivable"].AsBoolean, d["told"].AsString,
-            d["told_at"].IsNull ? null : TimeOnly.ParseExact(d["told_at"].AsString, "HH:mm", CultureInfo.InvariantCulture), d["lifted"].AsBoolean),
+            d["told_at"].IsNull ? null : TimeOnly.Parse(d["told_at"].AsString, CultureInfo.InvariantCulture), d["lifted"].AsBoolean),
         (IncidentState)d["state"].AsInt32,
         d["closed_on"].IsNull ? null : Date(d["closed_on"].AsInt32),
         d["closed_by"].IsNull ? null : new(d["closed_by"].AsString),
@@ -89,7 +92,8 @@ internal static class ArchiveRows
         ["amount"] = s.Amount,
     };
 
-    public static StreamDay Stream(BsonDocument d) => new(Date(d["date"].AsInt32), new(d["van"].AsString), new(d["stream"].AsString), d["amount"].AsDecimal);
+    public static StreamDay Stream(BsonDocument d) =>
+        new(Date(d["date"].AsInt32), new(d["van"].AsString), new(d["stream"].AsString), d["amount"].AsDecimal);
 
     /// <summary>A picture and where it was attached.</summary>
     public static BsonDocument Of(DateOnly date, int number, PhotoAttached p) => new()

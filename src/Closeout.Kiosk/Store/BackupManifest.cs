@@ -29,8 +29,7 @@ public sealed partial record BackupManifest(
 
     /// <summary>Its business dates, the oldest first.</summary>
     [JsonIgnore]
-    public IReadOnlyList<DateOnly> Pages =>
-        [.. Parts.Where(p => p.Name.StartsWith("pages/", StringComparison.Ordinal)).Select(p => BookFolder.DateOf(p.Name)).OfType<DateOnly>().Order()];
+    public IReadOnlyList<DateOnly> Pages => [.. Parts.Select(p => DateOf(p.Name)).OfType<DateOnly>().Order()];
 
     public byte[] ToJson() => JsonSerializer.SerializeToUtf8Bytes(this, BackupJson.Default.BackupManifest);
 
@@ -44,8 +43,8 @@ public sealed partial record BackupManifest(
                 // Asked first: another version may say other things.
                 if (any.RootElement.GetProperty("version").GetInt64() is not Known and var version)
                 {
-                    throw new FormatException(
-                        $"it is of version {version}, and this program knows version {Known}: restore it with the version that made it, or a newer one");
+                    const string Then = "restore it with the version that made it, or a newer one";
+                    throw new FormatException($"it is of version {version}, and this program knows version {Known}: {Then}");
                 }
             }
 
@@ -63,21 +62,23 @@ public sealed partial record BackupManifest(
     public static long MostBytes(string name) => name.Split('/') switch
     {
         ["files", _] => AttachedFiles.MostBytes,
-        ["pages" or "torn", _] => PageReader.MostBytes,
+        ["pages" or "torn", _] => PageFile.MostBytes,
         _ => BookFolder.MostText,
     };
 
-    /// <summary>Whether a file of that name may be in a backup: nothing but a book's own parts, and never a path out of its folder.</summary>
-    public static bool IsPart(string name) => name == "rehearsal.txt"
-        || (name.StartsWith("pages/", StringComparison.Ordinal) && name == "pages/" + Path.GetFileName(name) && BookFolder.DateOf(name) is not null)
-        || (name.StartsWith("files/", StringComparison.Ordinal) && AttachedFiles.IsName(name["files/".Length..]))
-        || Torn().IsMatch(name);
+    /// <summary>Whether a file of that name may be in a backup: only a book's own parts, and never a path out of its folder.</summary>
+    public static bool IsPart(string name) => name == "rehearsal.txt" || DateOf(name) is not null || Torn().IsMatch(name)
+        || (name.StartsWith("files/", StringComparison.Ordinal) && AttachedFiles.IsName(name["files/".Length..]));
+
+    /// <summary>The business date of a page; null: it is none.</summary>
+    private static DateOnly? DateOf(string name) => name == "pages/" + Path.GetFileName(name) ? BookFolder.DateOf(name) : null;
 
     [GeneratedRegex("\\Atorn/[0-9]{4}-[0-9]{2}-[0-9]{2}-after-[0-9]{1,10}(-[0-9]{1,9})?\\.txt\\z")]
     private static partial Regex Torn();
 }
 
 /// <summary>The JSON shape, made at build time. Strict: nothing more, nothing less, nothing twice.</summary>
-[JsonSourceGenerationOptions(JsonSerializerDefaults.Strict, PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, WriteIndented = true, NewLine = "\n")]
+[JsonSourceGenerationOptions(
+    JsonSerializerDefaults.Strict, PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, WriteIndented = true, NewLine = "\n")]
 [JsonSerializable(typeof(BackupManifest))]
 internal sealed partial class BackupJson : JsonSerializerContext;

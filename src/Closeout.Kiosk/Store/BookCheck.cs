@@ -12,48 +12,51 @@ public sealed record BookChecked(string? Fault, int Pages, int Entries, string B
 
 /// <summary>An entry that something beside the pages has seen.</summary>
 /// <param name="Who">Who has seen it, for the case that it is missing.</param>
-internal sealed record Witness(int Number, string Sha, string Who);
+internal sealed record Witness(int Number, string Sha, string Who)
+{
+    public static IEnumerable<Witness> Of(LastEntry? entry, string who) => entry is null ? [] : [new(entry.Number, entry.Sha, who)];
+}
 
-/// <summary>Every page of a book read line by line, folded, and compared with the page before and with what bears witness beside the pages.</summary>
+/// <summary>Every page of a book read line by line, folded, and held to the page before and to what bears witness.</summary>
 public static class BookCheck
 {
-    /// <summary>The whole book in a folder, its attachments too. Takes no lock: what others append meanwhile is read or not, and no fault.</summary>
+    /// <summary>The whole book in a folder, its attachments too. Takes no lock: what others append meanwhile is no fault.</summary>
     public static BookChecked Of(BookFolder folder)
     {
         // Before the pages: they may only be behind.
         var last = LastEntry.Read(folder);
-        var witnesses = new List<Witness>();
-        if (last is not null)
-        {
-            witnesses.Add(new(last.Number, last.Sha, "the book has had them"));
-        }
-
         var (seen, unasked) = new Archive(folder).Witness();
-        if (seen is not null)
-        {
-            witnesses.Add(new(seen.Number, seen.Sha, "the archive has seen them"));
-        }
-
         var dates = folder.Dates;
         if (dates.Count == 0)
         {
-            throw new BookException(last is null ? $"There is no book at {folder.Path}." : $"The pages of the book at {folder.Path} are gone: it has had entries up to {last.Number}. {BookException.Remedy}");
+            throw last is null
+                ? new BookException($"There is no book at {folder.Path}.")
+                : BookException.Damaged($"The pages of the book at {folder.Path} are gone: it has had entries up to {last.Number}.");
         }
 
-        var found = Pages(dates.Select(d => (d, folder.Page(d), PageReader.Read(folder.Page(d), default))), witnesses, last?.BookSha, sha => File.Exists(Path.Combine(folder.Files, sha)));
+        var found = Pages(
+            dates.Select(d => (d, folder.Page(d), PageReader.Read(folder.Page(d), default))),
+            [.. Witness.Of(last, "the book has had them"), .. Witness.Of(seen, "the archive has seen them")],
+            last?.BookSha,
+            sha => File.Exists(Path.Combine(folder.Files, sha)));
+        var odd = AttachedFiles.Odd(folder).Concat(folder.OddPages.Select(p => Disk.Odd(p, "a page and is not read")));
         return found with
         {
             Fault = found.Fault ?? AttachedFiles.FirstFault(folder),
-            Notes = [.. found.Notes, .. unasked.Length > 0 ? new[] { unasked } : [], .. AttachedFiles.Odd(folder), .. folder.OddPages.Select(p => Disk.IsLeftover(p) ? Disk.Leftover(p) : $"{p} has not the name of a page and is not read.")],
+            Notes = [.. found.Notes, .. new[] { unasked }.Where(u => u.Length > 0), .. odd],
         };
     }
 
     /// <summary>Pages in the order of their dates, from wherever they are read.</summary>
     /// <param name="book">The sha of the book's first line, where it is known; null: the first page says it.</param>
     /// <param name="isThere">Whether there is an attachment of that SHA-256.</param>
-    internal static BookChecked Pages(IEnumerable<(DateOnly Date, string Path, PageRead Page)> pages, IReadOnlyList<Witness> witnesses, string? book, Func<string, bool> isThere)
+    internal static BookChecked Pages(
+        IEnumerable<(DateOnly Date, string Path, PageRead Page)> pages,
+        IReadOnlyList<Witness> witnesses,
+        string? book,
+        Func<string, bool> isThere)
     {
-        var (count, entries, notes, mark) = (0, 0, new List<string>(), default(PageMark));
+        var (count, notes, said) = (0, new List<string>(), (string?)null);
         (string Path, Depot Depot, PageRead Page)? before = null;
         string? Next(DateOnly date, string path, PageRead page)
         {
@@ -74,40 +77,43 @@ public static class BookCheck
                 notes.Add($"{path}: a line begun after entry {page.Mark.Number} was never confirmed; the next entry sets it aside.");
             }
 
-            (before, mark, count, entries) = ((path, depot, page), page.Mark, count + 1, page.Mark.Number);
+            (before, count) = ((path, depot, page), count + 1);
             return Ledger(path, depot) ?? Pictures(path, page, isThere);
         }
 
-        string? said = null;
+        string? Missing((string Path, Depot Depot, PageRead Page) newest) => witnesses
+            .Where(w => w.Number > newest.Page.Mark.Number)
+            .Select(w => PageLinks.Remembered(newest.Path, newest.Page, w.Number, w.Sha, w.Who)).FirstOrDefault();
+
         try
         {
-            foreach (var (date, path, page) in pages)
-            {
-                if (Next(date, path, page) is { } fault)
-                {
-                    said = $"{fault} {BookException.Remedy}";
-                    break;
-                }
-            }
-
-            if (said is null && before is { } newest)
-            {
-                said = witnesses.Where(w => w.Number > entries).Select(w => PageLinks.Remembered(newest.Path, newest.Page, w.Number, w.Sha, w.Who) + " " + BookException.Remedy).FirstOrDefault();
-            }
+            var fault = pages.Select(p => Next(p.Date, p.Path, p.Page)).FirstOrDefault(f => f is not null);
+            fault ??= before is { } newest ? Missing(newest) : null;
+            said = fault is null ? null : BookException.Damaged(fault).Message;
         }
         catch (BookException e) when (e is not BackupException)
         {
             said = e.Message;
         }
 
-        return new(said, count, entries, book ?? "", mark, notes);
+        var mark = before?.Page.Mark ?? default;
+        return new(said, count, mark.Number, book ?? "", mark, notes);
     }
 
-    private static string? Faults(string path, DateOnly date, PageRead page, (string Path, Depot Depot, PageRead Page)? before, string book, IReadOnlyList<Witness> witnesses) =>
+    private static string? Faults(
+        string path,
+        DateOnly date,
+        PageRead page,
+        (string Path, Depot Depot, PageRead Page)? before,
+        string book,
+        IReadOnlyList<Witness> witnesses) =>
         PageLinks.Foreign(path, page, book)
         ?? PageLinks.Opens(path, date, page)
-        ?? (before is { } b ? PageLinks.After(path, page, b.Path, b.Page.Mark.Sha) ?? Follows(path, page, b.Depot) : PageLinks.First(path, page))
-        ?? witnesses.Where(w => w.Number <= page.Mark.Number).Select(w => PageLinks.Remembered(path, page, w.Number, w.Sha, w.Who)).FirstOrDefault(f => f is not null);
+        ?? (before is { } b
+            ? PageLinks.After(path, page, b.Path, b.Page.Mark.Sha) ?? Follows(path, page, b.Depot)
+            : PageLinks.First(path, page))
+        ?? witnesses.Where(w => w.Number <= page.Mark.Number)
+            .Select(w => PageLinks.Remembered(path, page, w.Number, w.Sha, w.Who)).FirstOrDefault(f => f is not null);
 
     private static string? Follows(string path, PageRead page, Depot before)
     {
@@ -121,10 +127,11 @@ public static class BookCheck
             : $"{path}:1: the balances carried forward are not those that the page before ended with.";
     }
 
-    private static string? Pictures(string path, PageRead page, Func<string, bool> isThere) =>
-        page.Entries.Index().FirstOrDefault(e => e.Item.Entry is PhotoAttached p && !isThere(p.Sha256)) is { Item: { Entry: PhotoAttached photo } recorded } gone
-            ? $"{path}:{gone.Index + 1}: entry {recorded.Number} attached {photo.Sha256}, and there is no such file."
-            : null;
+    private static string? Pictures(string path, PageRead page, Func<string, bool> isThere) => page.Entries.Index()
+        .Select(e => e.Item.Entry is PhotoAttached photo && !isThere(photo.Sha256)
+            ? $"{path}:{e.Index + 1}: entry {e.Item.Number} attached {photo.Sha256}, and there is no such file."
+            : null)
+        .FirstOrDefault(f => f is not null);
 
     private static string? Ledger(string path, Depot depot)
     {

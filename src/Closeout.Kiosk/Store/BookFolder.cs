@@ -6,14 +6,14 @@ namespace Closeout.Store;
 /// <summary>Where the parts of a book lie in its folder.</summary>
 public sealed record BookFolder(string Path)
 {
-    /// <summary>The most bytes of a small text that the program writes about a book: last.txt, a seal, who has a seat, the mark of a rehearsal.</summary>
+    /// <summary>The most bytes of what the program notes about a book: last.txt, a seal, who has a seat, the mark of a rehearsal.</summary>
     public const long MostText = 4096;
 
     private const string PageEnding = ".jsonl";
 
     /// <summary>The book used when none is named: <c>closeout</c> in the user's application-data folder.</summary>
-    public static string Default =>
-        System.IO.Path.Combine(Environment.GetFolderPath(Environment.SpecialFolder.ApplicationData, Environment.SpecialFolderOption.DoNotVerify), "closeout");
+    public static string Default => System.IO.Path.Combine(
+        Environment.GetFolderPath(Environment.SpecialFolder.ApplicationData, Environment.SpecialFolderOption.DoNotVerify), "closeout");
 
     /// <summary>The book in a folder as somebody names it.</summary>
     public static BookFolder At(string path) => new(System.IO.Path.TrimEndingDirectorySeparator(path));
@@ -61,8 +61,13 @@ public sealed record BookFolder(string Path)
         ? [.. Directory.EnumerateFiles(Pages).Where(f => DateOf(f) is null).Order(StringComparer.Ordinal)]
         : [];
 
+    /// <summary>The lines set aside, by name.</summary>
+    public IReadOnlyList<string> Torn =>
+        Directory.Exists(TornLines) ? [.. Directory.EnumerateFiles(TornLines).Order(StringComparer.Ordinal)] : [];
+
     /// <summary>The business date in a page file's name; null: it is not the name of a page.</summary>
-    public static DateOnly? DateOf(string page) => IsPage(System.IO.Path.GetFileName(page.AsSpan()), out var date) ? date : null;
+    public static DateOnly? DateOf(ReadOnlySpan<char> page) => System.IO.Path.GetFileName(page) is var name
+        && name.EndsWith(PageEnding, StringComparison.Ordinal) && IsoDate.TryParse(name[..^PageEnding.Length], out var date) ? date : null;
 
     /// <summary>The folder of the book inside which a place lies, wherever links lead; null: it lies in none.</summary>
     /// <exception cref="BookException">A folder above cannot be listed.</exception>
@@ -98,29 +103,10 @@ public sealed record BookFolder(string Path)
     /// <summary>Without these a folder that may not be read counts as an empty one.</summary>
     private static readonly EnumerationOptions Everything = new() { AttributesToSkip = FileAttributes.None, IgnoreInaccessible = false };
 
-    private IReadOnlyList<DateOnly> Found
-    {
-        get
-        {
-            try
-            {
-                return Directory.Exists(Pages)
-                    ? [.. new FileSystemEnumerable<DateOnly>(Pages, (ref FileSystemEntry file) => IsPage(file.FileName, out var date) ? date : default, Everything)
-                    {
-                        ShouldIncludePredicate = (ref FileSystemEntry file) => IsPage(file.FileName, out _),
-                    }]
-                    : [];
-            }
-            catch (Exception e) when (e is IOException or UnauthorizedAccessException)
-            {
-                throw new BookException($"The pages at {Pages} cannot be listed: {e.Message} Make the folder readable and try again.", e);
-            }
-        }
-    }
-
-    private static bool IsPage(ReadOnlySpan<char> name, out DateOnly date)
-    {
-        date = default;
-        return name.EndsWith(PageEnding, StringComparison.Ordinal) && IsoDate.TryParse(name[..^PageEnding.Length], out date);
-    }
+    private IReadOnlyList<DateOnly> Found => BookException.Telling<IReadOnlyList<DateOnly>>(
+        () => !Directory.Exists(Pages) ? [] :
+        [
+            .. new FileSystemEnumerable<DateOnly?>(Pages, (ref file) => DateOf(file.FileName), Everything).OfType<DateOnly>(),
+        ],
+        e => $"The pages at {Pages} cannot be listed: {e.Message} Make the folder readable and try again.");
 }

@@ -23,7 +23,7 @@ public sealed class BookLock : IDisposable
 
     private static BookLock Take(string path, FileMode mode, FileAccess access)
     {
-        var waited = Stopwatch.StartNew();
+        var (book, waited) = (Path.GetDirectoryName(path), Stopwatch.StartNew());
         while (true)
         {
             try
@@ -37,12 +37,16 @@ public sealed class BookLock : IDisposable
             }
             catch (IOException e) when (Disk.IsHeld(e))
             {
-                throw new BookException($"The book at {Path.GetDirectoryName(path)} is in use: another program has held it for {Patience.TotalSeconds:0} seconds. Nothing was recorded; try again when it is done.", e);
+                throw new BookException(
+                    $"The book at {book} is in use: another program has held it for {Patience.TotalSeconds:0} seconds. "
+                    + "Nothing was recorded; try again when it is done.",
+                    e);
             }
             catch (Exception e) when (e is IOException or UnauthorizedAccessException)
             {
                 // A disk that is full, broken or not to be written does not get better by waiting.
-                throw new BookException($"The book at {Path.GetDirectoryName(path)} cannot be {(access == FileAccess.Read ? "read" : "written")}: {e.Message} Nothing was recorded; {BookException.Do(e, "make the folder writable, with room, and try again")}.", e);
+                var what = access == FileAccess.Read ? "read" : "written";
+                throw new BookException($"The book at {book} cannot be {what}: {e.Message} {BookException.MakeRoom(e)}", e);
             }
         }
     }

@@ -62,7 +62,8 @@ public sealed class DailyBackup(BookFolder folder, string where, int keep, TimeP
         catch (Exception e)
         {
             // A fault of ours. On this thread it would end the program with the terminal as it is, and no backup is worth an evening.
-            failed = $"Today's backup was not made, by a fault of this program ({e.GetType().Name}: {e.Message}). Make one by hand with: closeout backup --out FILE";
+            failed = $"Today's backup was not made, by a fault of this program ({e.GetType().Name}: {e.Message}). "
+                + "Make one by hand with: closeout backup --out FILE";
         }
     }
 
@@ -75,7 +76,7 @@ public sealed class DailyBackup(BookFolder folder, string where, int keep, TimeP
             return;
         }
 
-        Disk.MakeFolder(where);
+        DurableFolder.Make(where);
         try
         {
             Backup.Write(folder, file, now);
@@ -94,7 +95,7 @@ public sealed class DailyBackup(BookFolder folder, string where, int keep, TimeP
     private void RefuseAnothers(string file)
     {
         using var backup = BackupFile.Open(file);
-        if (Mine is { } mine && backup.Manifest.BookSha != mine)
+        if (PageEnds.BookSha(folder) is { } mine && backup.Manifest.BookSha != mine)
         {
             throw new BookException($"{file} is a backup of another book. Give each book a folder of its own with --backups.");
         }
@@ -108,21 +109,18 @@ public sealed class DailyBackup(BookFolder folder, string where, int keep, TimeP
     {
         try
         {
-            var mine = Mine;
+            var mine = PageEnds.BookSha(folder);
             var old = Directory.EnumerateFiles(where, "closeout-*.zip")
-                .Where(f => Path.GetFileName(f) is var name && name != Path.GetFileName(made) && IsoDate.TryParse(name.AsSpan("closeout-".Length..^".zip".Length), out _))
+                .Where(f => f != made && IsoDate.TryParse(Path.GetFileName(f.AsSpan())["closeout-".Length..^".zip".Length], out _))
                 .Select(f => (File: f, Told: BackupFile.Told(f)))
                 .Where(f => f.Told is { } told && told.BookSha == mine)
                 .OrderByDescending(f => f.Told!.Entries).ThenByDescending(f => f.Told!.Made)
                 .Skip(keep - 1);
-            foreach (var (file, _) in old.ToList())
+            var yesterday = now.UtcDateTime.AddDays(-1);
+            var half = Directory.EnumerateFiles(where, "closeout-*.zip.*.new").Where(f => File.GetLastWriteTimeUtc(f) < yesterday);
+            foreach (var file in old.Select(f => f.File).Concat(half).ToList())
             {
                 File.Delete(file);
-            }
-
-            foreach (var half in Directory.EnumerateFiles(where, "closeout-*.zip.*.new").Where(f => File.GetLastWriteTimeUtc(f) < now.UtcDateTime.AddDays(-1)).ToList())
-            {
-                File.Delete(half);
             }
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
@@ -130,8 +128,6 @@ public sealed class DailyBackup(BookFolder folder, string where, int keep, TimeP
             failed = $"Today's backup was made, and an old one cannot be removed: {e.Message} See to the folder {where}.";
         }
     }
-
-    private string? Mine => folder.Dates is [var first, ..] ? PageEnds.FirstSha(folder.Page(first)) : null;
 
     private static string FileName(DateOnly date) => $"closeout-{date:O}.zip";
 }

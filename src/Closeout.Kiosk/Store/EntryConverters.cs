@@ -25,7 +25,8 @@ internal sealed class FiniteConverter : JsonConverter<double>
 /// <summary>A place is a word, and for a van <c>van:B3</c> (its extras box) or <c>sealed:B3</c>.</summary>
 internal sealed class PlaceConverter : JsonConverter<Place>
 {
-    public override Place Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options) => Parse(reader.GetString() ?? "");
+    public override Place Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options) =>
+        Parse(reader.GetString() ?? "");
 
     public override void Write(Utf8JsonWriter writer, Place value, JsonSerializerOptions options) => writer.WriteStringValue(Text(value));
 

@@ -23,12 +23,12 @@ internal sealed class FreshBook : IDisposable
     /// <summary>Makes the folder and those above it that are missing.</summary>
     public void Make()
     {
-        for (var folder = Path.GetDirectoryName(place); folder is not null && !Directory.Exists(folder); folder = Path.GetDirectoryName(folder))
+        for (var at = Path.GetDirectoryName(place); at is not null && !Directory.Exists(at); at = Path.GetDirectoryName(at))
         {
-            above.Add(folder);
+            above.Add(at);
         }
 
-        Disk.MakeFolder(Folder.Path);
+        DurableFolder.Make(Folder.Path);
     }
 
     /// <summary>Gives it its name, in place of an empty folder if there is one.</summary>
@@ -36,7 +36,7 @@ internal sealed class FreshBook : IDisposable
     {
         foreach (var made in Directory.EnumerateDirectories(Folder.Path, "*", SearchOption.AllDirectories).Append(Folder.Path))
         {
-            Disk.FlushFolder(made);
+            DurableFolder.Flush(made);
         }
 
         // An empty folder gives way; one that is empty no more stops this here.
@@ -47,7 +47,7 @@ internal sealed class FreshBook : IDisposable
 
         Directory.Move(Folder.Path, place);
         above.Clear();
-        Disk.FlushFolder(Path.GetDirectoryName(place)!);
+        DurableFolder.Flush(Path.GetDirectoryName(place)!);
     }
 
     public void Dispose()

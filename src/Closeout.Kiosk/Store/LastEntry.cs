@@ -16,7 +16,7 @@ internal sealed record LastEntry(int Number, DateOnly Date, string Sha, string B
     /// <summary>Characters of it, always as many, so that one is written over the other.</summary>
     private const int Length = 196;
 
-    /// <summary>What the book last said; null: nothing, or the file was damaged. It may lag behind the pages, never run ahead of them.</summary>
+    /// <summary>What the book last said; null: nothing, or the file was damaged. It may lag behind the pages, never run ahead.</summary>
     /// <exception cref="BookException">In its place is no plain file, or one that is too long.</exception>
     public static LastEntry? Read(BookFolder folder)
     {
@@ -26,7 +26,8 @@ internal sealed record LastEntry(int Number, DateOnly Date, string Sha, string B
         }
         catch (NoPlainFileException e)
         {
-            throw new BookException($"{e.Message} There the book says what its last entry was. Take it away and try again: the next entry writes it anew.", e);
+            const string Then = "There the book says what its last entry was. Take it away and try again: the next entry writes it anew.";
+            throw new BookException($"{e.Message} {Then}", e);
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
@@ -55,7 +56,7 @@ internal sealed record LastEntry(int Number, DateOnly Date, string Sha, string B
         }
     }
 
-    private string Text => Checked(string.Create(CultureInfo.InvariantCulture, $"entry {Number:D10} of {Date:O}, sha {Sha}, book {BookSha}"));
+    private string Text => Checked(FormattableString.Invariant($"entry {Number:D10} of {Date:O}, sha {Sha}, book {BookSha}"));
 
     /// <summary>What is not written again as it stands is damaged.</summary>
     private static LastEntry? Parse(string text) => text.Length == Length
@@ -66,5 +67,6 @@ internal sealed record LastEntry(int Number, DateOnly Date, string Sha, string B
             ? told
             : null;
 
-    private static string Checked(string told) => $"{told}, check {Convert.ToHexStringLower(SHA256.HashData(Encoding.ASCII.GetBytes(told)))[..16]}\n";
+    private static string Checked(string told) =>
+        $"{told}, check {Convert.ToHexStringLower(SHA256.HashData(Encoding.ASCII.GetBytes(told)))[..16]}\n";
 }

@@ -10,7 +10,7 @@ namespace Closeout.Store;
 
 /// <summary>What a line says when it is read.</summary>
 /// <param name="Prev">The sha of the line before, as this line names it.</param>
-/// <param name="BookSha">For a line that opens a page: the sha of the book's very first line, as this line names it; in that first line itself, and in all others: null.</param>
+/// <param name="BookSha">In a line that opens a later page: the sha of the book's very first line, as it is named here; else null.</param>
 public sealed record LineRead(Recorded Recorded, string Sha, string Prev, string? BookSha)
 {
     /// <summary>The book that the line says it belongs to; null: it does not say.</summary>
@@ -83,7 +83,8 @@ public static class PageLine
             if (Sha(body) != sha)
             {
                 throw IsEarlier(body, sha)
-                    ? new OtherVersionException("the line was written by an earlier version of this program, whose books this one does not read")
+                    ? new OtherVersionException(
+                        "the line was written by an earlier version of this program, whose books this one does not read")
                     : new FormatException("the checksum does not fit: the line is not as it was written");
             }
 
@@ -121,7 +122,8 @@ public static class PageLine
         try
         {
             using var json = JsonDocument.Parse(Closed(body));
-            return json.RootElement.TryGetProperty("prev", out var prev) && prev.GetString() is { } named && Sha([.. Encoding.ASCII.GetBytes(named), .. body]) == sha;
+            return json.RootElement.TryGetProperty("prev", out var prev) && prev.GetString() is { } named
+                && Sha([.. Encoding.ASCII.GetBytes(named), .. body]) == sha;
         }
         catch (Exception e) when (e is JsonException or InvalidOperationException)
         {

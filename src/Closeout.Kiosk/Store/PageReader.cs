@@ -1,33 +1,7 @@
-using Closeout.DayBook;
 using Closeout.Facts;
-using Closeout.Words;
 using Microsoft.Win32.SafeHandles;
 
 namespace Closeout.Store;
-
-/// <summary>How far a page has been read: bytes, lines, the last entry's number, and its sha.</summary>
-public readonly record struct PageMark(long Offset, int Lines, int Number, string? Sha);
-
-/// <summary>What a look at a page gave.</summary>
-/// <param name="Shas">The checksum of each entry's line.</param>
-/// <param name="First">For a page read from its start: its first line.</param>
-/// <param name="Torn">Bytes after the last line feed, or a last line with a hole: begun and never confirmed, or just being written.</param>
-public sealed record PageRead(IReadOnlyList<Recorded> Entries, IReadOnlyList<string> Shas, PageMark Mark, LineRead? First, byte[] Torn)
-{
-    /// <summary>What the page folds to.</summary>
-    /// <exception cref="BookException">An entry is whole and cannot stand there; it is named.</exception>
-    public Depot Fold(string path)
-    {
-        try
-        {
-            return Depot.Fold(Entries);
-        }
-        catch (Exception e) when (e is InvalidOperationException or OverflowException or ArgumentException)
-        {
-            throw new BookException($"{path}: {e.Message}. {BookException.Remedy}", e);
-        }
-    }
-}
 
 /// <summary>Reads pages, from the start or from where one stopped. Needs no lock.</summary>
 public static class PageReader
@@ -35,47 +9,8 @@ public static class PageReader
     /// <summary>The least that a disk writes at once, in bytes; larger ones are multiples of it.</summary>
     private const int Sector = 512;
 
-    /// <summary>The most bytes of a page, which is read whole: a hundred times a large depot's, and a day folder loaded every few minutes.</summary>
-    public const long MostBytes = 256L * 1024 * 1024;
-
-    /// <summary>Nothing may be written that is not read again.</summary>
-    /// <exception cref="BookException">A page would have more than <see cref="MostBytes"/>.</exception>
-    public static void MustFit(string path, long bytes)
-    {
-        if (bytes > MostBytes)
-        {
-            throw new BookException($"NOT recorded: {path} would have {bytes} bytes, and {MostBytes} are the most. End the day; the next page is a new file.");
-        }
-    }
-
-    /// <summary>Opens a page.</summary>
-    /// <exception cref="BookException">In its place is no plain file, or one that is too long.</exception>
-    /// <exception cref="IOException">It cannot be opened.</exception>
-    public static SafeFileHandle Open(string path, FileAccess access)
-    {
-        try
-        {
-            return PlainFile.OpenHandle(path, access, MostBytes);
-        }
-        catch (NoPlainFileException e)
-        {
-            throw new BookException($"The page {path} cannot be read: {e.Message} {BookException.Remedy}", e);
-        }
-    }
-
     /// <exception cref="BookException">The page cannot be read, or a line is not as it was written; the line is named.</exception>
-    public static PageRead Read(string path, PageMark from)
-    {
-        try
-        {
-            using var file = Open(path, FileAccess.Read);
-            return Read(path, file, from);
-        }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
-        {
-            throw new BookException($"The page {path} cannot be read: {e.Message}", e);
-        }
-    }
+    public static PageRead Read(string path, PageMark from) => PageFile.Read(path, (file, _) => Read(path, file, from));
 
     /// <summary>The same of a page that is open already.</summary>
     /// <exception cref="IOException">It cannot be read.</exception>
@@ -88,22 +23,7 @@ public static class PageReader
             throw new BookException($"{path} was cut short: it had {from.Offset} bytes and has {length}. {BookException.Remedy}");
         }
 
-        return Of(path, Bytes(file, from.Offset, length), from);
-    }
-
-    /// <summary>The bytes of an open file from one offset up to another.</summary>
-    /// <exception cref="IOException">They cannot be read, or are not there.</exception>
-    public static byte[] Bytes(SafeFileHandle file, long from, long to)
-    {
-        var bytes = new byte[to - from];
-        var got = 0;
-        while (got < bytes.Length)
-        {
-            var more = RandomAccess.Read(file, bytes.AsSpan(got), from + got);
-            got += more > 0 ? more : throw new EndOfStreamException($"it ended after {from + got} of {to} bytes.");
-        }
-
-        return bytes;
+        return Of(path, PageFile.Bytes(file, from.Offset, length), from);
     }
 
     /// <summary>The same of bytes that were read already.</summary>
@@ -145,7 +65,8 @@ public static class PageReader
             }
             catch (OtherVersionException e)
             {
-                throw new BookException($"{path}:{mark.Lines + 1}: {e.Message}. Nothing is damaged: use the version that wrote this book.", e);
+                const string Then = "Nothing is damaged: use the version that wrote this book.";
+                throw new BookException($"{path}:{mark.Lines + 1}: {e.Message}. {Then}", e);
             }
             catch (FormatException) when (start + length + 1 == bytes.Length && HasHole(bytes.AsSpan(start), from.Offset + start))
             {
@@ -179,7 +100,7 @@ public static class PageReader
     private static string Damaged(string path, PageMark mark, string what) =>
         $"{path}:{mark.Lines + 1}: {what}.{(mark.Number > 0 ? $" Entries up to {mark.Number} are good." : "")} {BookException.Remedy}";
 
-    /// <summary>A line whose checksum fits and that ends in some other byte than a line feed was confirmed, and was changed afterwards.</summary>
+    /// <summary>A line whose checksum fits and that ends in another byte than a line feed was confirmed, and changed afterwards.</summary>
     private static bool IsWholeLine(byte[] torn, string? prev)
     {
         if (torn.Length < 2)

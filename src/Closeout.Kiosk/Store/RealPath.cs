@@ -1,6 +1,6 @@
 namespace Closeout.Store;
 
-/// <summary>Where a name leads: every link on the way is followed, of folders and of the file itself, also one that leads to nothing yet.</summary>
+/// <summary>Where a name leads: each link on the way is followed, of folders and of the file itself, also one that leads to nothing.</summary>
 internal static class RealPath
 {
     /// <summary>Nobody lays so many on one way: they lead in a circle.</summary>

@@ -30,7 +30,9 @@ public static class Salvage
 
             if (book.Pages.Count == 0)
             {
-                throw new BookException($"Nothing of the book at {from.Path} can be saved: no line that opens a page is whole. Bring back the newest backup with: closeout restore FILE --book NEWFOLDER");
+                throw new BookException(
+                    $"Nothing of the book at {from.Path} can be saved: no line that opens a page is whole. "
+                    + "Bring back the newest backup with: closeout restore FILE --book NEWFOLDER");
             }
 
             using var fresh = new FreshBook(to);
@@ -51,7 +53,8 @@ public static class Salvage
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            throw new BookException($"The book at {from.Path} cannot be saved to {to.Path}: {e.Message} Nothing was written there; name a folder with --out that can be made and has room.", e);
+            const string Then = "Nothing was written there; name a folder with --out that can be made and has room.";
+            throw new BookException($"The book at {from.Path} cannot be saved to {to.Path}: {e.Message} {Then}", e);
         }
     }
 
@@ -70,7 +73,7 @@ public static class Salvage
 
     private static void Write(BookFolder folder, SalvagedBook book)
     {
-        Disk.MakeFolder(folder.Pages);
+        DurableFolder.Make(folder.Pages);
         var (prev, first) = (PageLine.Nothing, (string?)null);
         LastEntry? last = null;
         foreach (var page in book.Pages)
@@ -96,8 +99,9 @@ public static class Salvage
     private static List<string> Copy(BookFolder from, IEnumerable<string> attachments, BookFolder to)
     {
         var said = new List<string>();
-        var torn = Directory.Exists(from.TornLines) ? Directory.EnumerateFiles(from.TornLines) : [];
-        foreach (var (file, folder) in attachments.Select(f => (f, to.Files)).Concat(torn.Select(f => (f, to.TornLines))).Append((from.RehearsalMark, to.Path)))
+        foreach (var (file, folder) in attachments.Select(f => (f, to.Files))
+            .Concat(from.Torn.Select(f => (f, to.TornLines)))
+            .Append((from.RehearsalMark, to.Path)))
         {
             try
             {
@@ -118,8 +122,8 @@ public static class Salvage
 
     private static void CopyInto(string file, string folder)
     {
-        using var source = PlainFile.Open(file, PageReader.MostBytes);
-        Disk.MakeFolder(folder);
+        using var source = PlainFile.Open(file, PageFile.MostBytes);
+        DurableFolder.Make(folder);
         using var target = Disk.Own(Path.Combine(folder, Path.GetFileName(file)), FileMode.CreateNew, FileAccess.Write, FileShare.None);
         Disk.Writing(() =>
         {

@@ -41,7 +41,8 @@ internal static partial class SalvagedLines
                 lines.AddRange(found.Select(f => (f, number)));
                 if (fault is not null)
                 {
-                    bad.Add(new(file, number, ended || found.Count > 0 ? fault + Said(piece) : "a line was begun and never ended", ended && piece.AsSpan().StartsWith(Begins), ended && PageLine.ShaOf(piece) is not null));
+                    var what = ended || found.Count > 0 ? fault + Said(piece) : "a line was begun and never ended";
+                    bad.Add(new(file, number, what, ended && piece.AsSpan().StartsWith(Begins), ended && PageLine.ShaOf(piece) is not null));
                 }
             }
 
@@ -54,14 +55,15 @@ internal static partial class SalvagedLines
         return (good, bad);
     }
 
-    private static IReadOnlyList<string> Files(BookFolder folder) =>
-        Directory.Exists(folder.Pages) ? [.. Directory.EnumerateFileSystemEntries(folder.Pages, "*.jsonl").Order(StringComparer.Ordinal)] : [];
+    private static IReadOnlyList<string> Files(BookFolder folder) => Directory.Exists(folder.Pages)
+        ? [.. Directory.EnumerateFileSystemEntries(folder.Pages, "*.jsonl").Order(StringComparer.Ordinal)]
+        : [];
 
     private static byte[] Bytes(string file, List<BadLine> bad)
     {
         try
         {
-            return PlainFile.Read(file, PageReader.MostBytes);
+            return PlainFile.Read(file, PageFile.MostBytes);
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
@@ -70,7 +72,7 @@ internal static partial class SalvagedLines
         }
     }
 
-    /// <summary>The lines in a piece: mostly the piece itself; more where a line feed was changed, or something was written around them.</summary>
+    /// <summary>The lines in a piece: mostly itself; more where a line feed was changed, or something was written around them.</summary>
     private static List<LineRead> Within(string file, int number, byte[] piece, out string? fault)
     {
         fault = null;
@@ -134,9 +136,8 @@ internal static partial class SalvagedLines
         var text = Encoding.UTF8.GetString(piece);
         var (number, kind) = (Number().Match(text), Kind().Match(text));
         var van = kind.Groups[1].Value is "page-opened" or "day-folder-loaded" ? Match.Empty : Van().Match(text);
-        return kind.Success || number.Success
-            ? $"; it seems to be{(number.Success ? $" entry {number.Groups[1].Value}" : "")}{(kind.Success ? $" {kind.Groups[1].Value}" : "")}{(van.Success ? $" of van {van.Groups[1].Value}" : "")}"
-            : "";
+        string After(string word, Match found) => found.Success ? word + found.Groups[1].Value : "";
+        return kind.Success || number.Success ? "; it seems to be" + After(" entry ", number) + After(" ", kind) + After(" of van ", van) : "";
     }
 
     [GeneratedRegex("^\\{\"n\":([0-9]{1,10}),")]

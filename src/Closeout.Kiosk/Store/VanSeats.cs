@@ -4,7 +4,9 @@ using Closeout.Words;
 
 namespace Closeout.Store;
 
-/// <summary>Who walks which van at which kiosk: two may not walk the same one. A seat is a file lock, so the system frees it when its holder dies.</summary>
+/// <summary>
+/// Who walks which van at which kiosk: two may not walk the same one. A seat is a file lock, so the system frees it when its holder dies.
+/// </summary>
 /// <param name="kiosk">The name by which others are told.</param>
 public sealed class VanSeats(BookFolder folder, string kiosk) : IDisposable
 {
@@ -27,7 +29,7 @@ public sealed class VanSeats(BookFolder folder, string kiosk) : IDisposable
         var place = Path.Combine(folder.Seats, van.Text.ToUpperInvariant());
         try
         {
-            Disk.MakeFolder(folder.Seats);
+            DurableFolder.Make(folder.Seats);
             held = Disk.Own(place + ".lock", FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None);
         }
         catch (IOException e) when (Disk.IsHeld(e))
@@ -36,7 +38,7 @@ public sealed class VanSeats(BookFolder folder, string kiosk) : IDisposable
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            throw new BookException($"The book at {folder.Path} cannot be written: {e.Message} Nothing was recorded; {BookException.Do(e, "make the folder writable, with room, and try again")}.", e);
+            throw new BookException($"The book at {folder.Path} cannot be written: {e.Message} {BookException.MakeRoom(e)}", e);
         }
 
         Van = van;

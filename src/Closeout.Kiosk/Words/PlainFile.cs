@@ -86,7 +86,7 @@ internal static partial class PlainFile
         }
     }
 
-    /// <summary>Refuses what is there and is no plain file. Asked before it is opened: opening may wait, or do something to a device.</summary>
+    /// <summary>Refuses what is there and is no plain file. Asked before it is opened: opening may wait, or work on a device.</summary>
     /// <exception cref="NoPlainFileException">It is a folder, a pipe or a device.</exception>
     public static void Refuse(string path)
     {
@@ -113,7 +113,9 @@ internal static partial class PlainFile
     }
 
     private static NoPlainFileException Other(string path, bool folder) =>
-        folder ? new($"{path} is a folder, and no file.", "a folder") : new($"{path} is a pipe or a device, and no file.", "a pipe or a device, and no file");
+        folder
+            ? new($"{path} is a folder, and no file.", "a folder")
+            : new($"{path} is a pipe or a device, and no file.", "a pipe or a device, and no file");
 
     private static void RefuseLonger(string path, long length, long most)
     {
@@ -142,7 +144,7 @@ internal static partial class PlainFile
     [LibraryImport("libc", EntryPoint = "open", StringMarshalling = StringMarshalling.Utf8)]
     private static partial int Open(string path, int flags);
 
-    /// <summary>struct statx of Linux, whose layout is the same on every processor (man 2 statx): stx_mode, 16 bits, is its 28th byte.</summary>
+    /// <summary>struct statx of Linux, the same on every processor (man 2 statx): stx_mode, 16 bits, stands at its byte 28.</summary>
     [StructLayout(LayoutKind.Explicit, Size = 256)]
     private struct Told
     {

@@ -189,7 +189,7 @@ public sealed class NoPlainBookTests : IDisposable
 
     [Fact]
     public void A_page_never_becomes_longer_than_is_read() =>
-        FluentActions.Invoking(() => PageReader.MustFit("p.jsonl", PageReader.MostBytes + 1)).Should().Throw<BookException>()
+        FluentActions.Invoking(() => PageFile.MustFit("p.jsonl", PageFile.MostBytes + 1)).Should().Throw<BookException>()
             .WithMessage("NOT recorded: p.jsonl would have 268435457 bytes, and 268435456 are the most. *");
 
     private static void Put(string place, string what)
