@@ -18,10 +18,8 @@ public sealed class CommandLine
         "--backups", "FOLDER", "Where the kiosk and load put the day's backup, best on another disk. Without it: backups in the book.");
     private readonly Option<int> keep = new("--keep-backups")
     {
-        Description = "How many of the day's backups to keep; 0: make none.",
-        HelpName = "N",
-        Recursive = true,
-        DefaultValueFactory = _ => DailyBackup.Usual,
+        Description = "How many of the day's backups to keep; 0: make none.", HelpName = "N",
+        Recursive = true, DefaultValueFactory = _ => DailyBackup.Usual,
     };
     private readonly Option<bool> final = new("--final") { Description = "Answer no, with exit code 1, while a van is not closed." };
     private readonly RootCommand root = new("The end of the day at a depot of service vans. Without a command: the kiosk.");
@@ -45,15 +43,12 @@ public sealed class CommandLine
     {
         var folder = new Argument<string>("FOLDER") { Description = "A day folder." };
         var dir = Out("DIR", "Where the files and the rehearsal's book go.");
-        Add(
-            new("rehearse", "Plays a day folder's evening on a fresh book, prints the bay wall, writes all files.") { folder, dir, final },
+        Add(new("rehearse", "Plays a day folder's evening on a fresh book, prints the bay wall, writes all files.") { folder, dir, final },
             p => RehearseCommand.Run(p.GetValue(folder)!, Path(p, dir)!, Path(p, book), DateOf(p), p.GetValue(final)));
-        Add(
-            new("load", "Sets up the book from a day folder, or brings it up to one.") { folder },
+        Add(new("load", "Sets up the book from a day folder, or brings it up to one.") { folder },
             p => LoadCommand.Run(p.GetValue(folder)!, FolderOf(p), DateOf(p), clock, Daily(p), pins));
         var lead = new Argument<string>("LEAD") { Description = "The code of a lead." };
-        Add(
-            new("first-pin", "Issues a lead's PIN and prints it once, while no other lead of the book has one that works.") { lead },
+        Add(new("first-pin", "Issues a lead's PIN and prints it once, while no other lead of the book has one that works.") { lead },
             p => FirstPinCommand.Run(p.GetValue(lead)!, FolderOf(p), pins, clock));
         Add(new("wall", "Prints the bay wall.") { final }, p =>
         {
@@ -78,22 +73,15 @@ public sealed class CommandLine
         }
 
         var sheets = Out("DIR", "The folder for the sheets.");
-        Add(
-            new("picks", "Writes a pick sheet for every van as text, and all in picks.html.") { sheets },
+        Add(new("picks", "Writes a pick sheet for every van as text, and all in picks.html.") { sheets },
             p => PicksCommand.Run(DepotOf(p), Path(p, sheets)!));
-        Add(
-            new("morning", "Writes the morning sheet: a page for the depot and one for every van as text, and all in morning.html.")
-            {
-                sheets,
-            },
-            p => MorningCommand.Run(DepotOf(p), Path(p, sheets)!));
+        const string Morning = "Writes the morning sheet: a page for the depot and one for every van as text, and all in morning.html.";
+        Add(new("morning", Morning) { sheets }, p => MorningCommand.Run(DepotOf(p), Path(p, sheets)!));
         var pictures = Out("DIR", "The folder for the pictures.");
-        Add(
-            new("photos", "Writes all attached pictures out again, byte for byte, by date and van.") { pictures },
+        Add(new("photos", "Writes all attached pictures out again, byte for byte, by date and van.") { pictures },
             p => PhotosCommand.Run(FolderOf(p), DateOf(p), Path(p, pictures)!, clock));
         var audit = Out("FILE", "The file to write; - is standard output.");
-        Add(
-            new("audit", "Writes audit.csv: every entry of the book, or of --date: who did what when.") { audit },
+        Add(new("audit", "Writes audit.csv: every entry of the book, or of --date: who did what when.") { audit },
             p => AuditCommand.Run(FolderOf(p), DateOf(p), Path(p, audit)!));
     }
 
@@ -102,8 +90,7 @@ public sealed class CommandLine
     {
         var repair = new Option<bool>("--repair") { Description = "Save every good entry into a new book. The damaged one is only read." };
         var newBook = Out("NEWBOOK", "The folder of the new book, for --repair.", required: false);
-        Add(
-            new("check", "Verifies the book: numbering, checksums, every entry lawful, the ledger balanced.") { repair, newBook },
+        Add(new("check", "Verifies the book: numbering, checksums, every entry lawful, the ledger balanced.") { repair, newBook },
             p => (p.GetValue(repair), Path(p, newBook)) switch
             {
                 (true, { } to) => RepairCommand.Run(FolderOf(p), to, clock),
@@ -113,12 +100,10 @@ public sealed class CommandLine
                 (false, _) => throw new UsageException("check writes nothing without --repair. Add --repair, or leave --out away."),
             });
         var backup = Out("FILE", "The file to write; one that exists is never replaced.");
-        Add(
-            new("backup", "Writes the whole book into one file, while kiosks may go on.") { backup },
+        Add(new("backup", "Writes the whole book into one file, while kiosks may go on.") { backup },
             p => BackupCommand.Write(FolderOf(p), Path(p, backup)!, clock));
         var file = new Argument<string>("FILE") { Description = "A backup." };
-        Add(
-            new("restore", "Makes the book of a backup in a folder that does not exist.") { file },
+        Add(new("restore", "Makes the book of a backup in a folder that does not exist.") { file },
             p => BackupCommand.Restore(FolderOf(p), p.GetValue(file)!));
         Add(new("archive", "Makes the searchable archive anew from the pages."), p => ArchiveCommand.Run(FolderOf(p), clock));
     }

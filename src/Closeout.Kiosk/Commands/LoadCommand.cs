@@ -53,7 +53,8 @@ public static class LoadCommand
 
         const string Only = "stock.csv was not read again: stock changes by counts and deliveries only.";
         Say.Done($"Updated {kept.Setup.Depot.Name} for {book.Date:O}. {Only}");
-        return CaughtUp(target, clock);
+        ArchiveCommand.Of(target, clock).CatchUp();
+        return ExitCode.Done;
     }
 
     /// <summary>What a day folder gives; null: it has faults, and they were told.</summary>
@@ -80,7 +81,8 @@ public static class LoadCommand
         daily.Begin();
         try
         {
-            return CaughtUp(target, clock);
+            ArchiveCommand.Of(target, clock).CatchUp();
+            return ExitCode.Done;
         }
         finally
         {
@@ -91,11 +93,5 @@ public static class LoadCommand
                 Say.Wrong(failure);
             }
         }
-    }
-
-    private static int CaughtUp(BookFolder target, TimeProvider clock)
-    {
-        ArchiveCommand.Of(target, clock).CatchUp();
-        return ExitCode.Done;
     }
 }

@@ -21,7 +21,7 @@ public static class Rehearsal
     {
         foreach (var answer in answers)
         {
-            foreach (var refusal in Give(desk, attachments, answer))
+            if (Give(desk, attachments, answer) is { } refusal)
             {
                 yield return new(EveningFile.File, answer.Line, 1, refusal.Text);
             }
@@ -29,28 +29,23 @@ public static class Rehearsal
     }
 
     /// <summary>One answer: whoever answers a later step has confirmed the earlier ones as booked.</summary>
-    private static IEnumerable<Refusal> Give(Desk desk, Attachments attachments, EveningAnswer answer)
+    private static Refusal? Give(Desk desk, Attachments attachments, EveningAnswer answer)
     {
         if (desk.Depot.Shift(answer.Van) is null && Tell(desk, new ComeIn(answer.Van, answer.Technician)) is { } notIn)
         {
-            yield return notIn;
-            yield break;
+            return notIn;
         }
 
         while (desk.Depot.Shift(answer.Van)!.Step < answer.Step)
         {
             if (Tell(desk, AsBooked.Answer(desk.Depot, answer.Van)) is { } refusal)
             {
-                yield return refusal;
-                yield break;
+                return refusal;
             }
         }
 
         var (command, none) = answer.Photo is { } path ? Photo(attachments, answer.Van, path) : (answer.Command, null);
-        if ((none ?? Tell(desk, command!)) is { } refused)
-        {
-            yield return refused;
-        }
+        return none ?? Tell(desk, command!);
     }
 
     private static (Command? Command, Refusal? None) Photo(Attachments attachments, Code<Van> van, string path)

@@ -15,54 +15,33 @@ internal sealed record ArchiveFiles(string Folder)
     private const long MostBytes = 16L << 30;
 
     private string Database => Path.Combine(Folder, "closeout.db");
-
     private string Log => Path.Combine(Folder, "closeout-log.db");
-
     private string Seal => Path.Combine(Folder, "closeout.db.sha256");
-
     public string Lock => Path.Combine(Folder, "lock");
 
     public bool Exist => Path.Exists(Database) || Path.Exists(Log);
 
     /// <exception cref="NoPlainFileException">In the place of one of them is no plain file.</exception>
-    public void MustBePlain()
-    {
-        foreach (var file in new[] { Database, Log, Seal })
-        {
-            PlainFile.Refuse(file);
-        }
-    }
+    public void MustBePlain() => Array.ForEach([Database, Log, Seal], PlainFile.Refuse);
 
     /// <summary>Whether the database is the one that was sealed. A log was left by a program that died, and has no checksum.</summary>
-    public bool AreAsLeft
-    {
-        get
+    public bool AreAsLeft => Disk.Try(
+        () =>
         {
-            try
-            {
-                using var file = PlainFile.Open(Database, MostBytes);
-                var told = Encoding.ASCII.GetString(PlainFile.Read(Seal, BookFolder.MostText));
-                return new FileInfo(Log) is not { Exists: true, Length: > 0 }
-                    && told.EndsWith(Length(file), StringComparison.Ordinal)
-                    && told == Sum(file);
-            }
-            catch (Exception e) when (e is IOException or UnauthorizedAccessException)
-            {
-                return false;
-            }
-        }
-    }
+            using var file = PlainFile.Open(Database, MostBytes);
+            var told = Encoding.ASCII.GetString(PlainFile.Read(Seal, BookFolder.MostText));
+            return new FileInfo(Log) is not { Exists: true, Length: > 0 }
+                && told.EndsWith(Length(file), StringComparison.Ordinal)
+                && told == Sum(file);
+        },
+        otherwise: false);
 
     /// <summary>Opens the database, or makes it.</summary>
     /// <exception cref="InvalidDataException">It was made by another version of this program.</exception>
     public LiteDatabase Connect()
     {
         // Made by us, so that they are for the owner alone.
-        foreach (var file in new[] { Database, Log })
-        {
-            using var made = Disk.Own(file, FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None);
-        }
-
+        Array.ForEach([Database, Log], f => Disk.Own(f, FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None).Dispose());
         return Fitting(new LiteDatabase($"Filename=\"{Path.GetFullPath(Database)}\";Connection=direct;Collation=/Ordinal"));
     }
 
@@ -78,13 +57,13 @@ internal sealed record ArchiveFiles(string Folder)
 
     private static LiteDatabase Fitting(LiteDatabase db)
     {
-        if (!ArchiveState.Fits(db))
+        if (ArchiveState.Fits(db))
         {
-            db.Dispose();
-            throw new InvalidDataException("an archive of another shape");
+            return db;
         }
 
-        return db;
+        db.Dispose();
+        throw new InvalidDataException("an archive of another shape");
     }
 
     /// <summary>Sealed once the database is closed. A program that dies before leaves a seal that does not fit.</summary>
@@ -110,7 +89,8 @@ internal sealed record ArchiveFiles(string Folder)
     }
 
     /// <summary>Its length is told too: what is longer or shorter need not be read to the end.</summary>
-    private static string Sum(FileStream file) => Convert.ToHexStringLower(SHA256.HashData(file)) + Length(file);
+    private static string Sum(FileStream file) =>
+        Convert.ToHexStringLower(SHA256.HashData(new BufferedStream(file, 1 << 20))) + Length(file);
 
     private static string Length(FileStream file) => FormattableString.Invariant($" {file.Length}");
 }

@@ -104,7 +104,9 @@ internal sealed class ArchiveIntake(BookFolder folder, ArchiveFiles files, Actio
             entries.EnsureIndex(field);
         }
 
-        entries.Insert(ArchiveEntries.Of(date, page.Entries, known.Number).ToList());
+        // All of the page are looked at: who is in charge of a van stands before its answers.
+        entries.Insert(Concerned.Of(page.Entries).Where(e => e.Recorded.Number > known.Number)
+            .Select(e => ArchiveRows.Of(date, e.Recorded, e.Concerned)).ToList());
         if (known.Number == 0 && page.Entries[0].Entry is PageOpened { Carried.Yard.BoxDays: var earlier })
         {
             // What older records told stands in no page of its own.

@@ -50,6 +50,6 @@ internal static partial class AttachedFiles
         () => Directory.Exists(folder.Files) ? [.. Directory.EnumerateFiles(folder.Files).Order(StringComparer.Ordinal)] : [],
         e => $"The attachments at {folder.Files} cannot be listed: {e.Message} Make the folder readable and try again.");
 
-    [GeneratedRegex("^[0-9a-f]{64}(\\.[a-z0-9]{1,8})?$")]
+    [GeneratedRegex("\\A[0-9a-f]{64}(\\.[a-z0-9]{1,8})?\\z")]
     private static partial Regex Name();
 }

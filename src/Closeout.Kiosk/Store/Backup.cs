@@ -16,7 +16,7 @@ public static class Backup
         try
         {
             var (dates, newest, last) = Snapshot(folder);
-            Disk.Writing(() => Fill(beside, folder, dates, newest, made));
+            Disk.WriteNew(beside, file => Fill(file, folder, dates, newest, made));
             var manifest = Verified(beside, folder.Page, last);
             File.Move(beside, path, overwrite: false);
             DurableFolder.Flush(Path.GetDirectoryName(Path.GetFullPath(path))!);
@@ -35,7 +35,7 @@ public static class Backup
         }
         finally
         {
-            Remove(beside);
+            Disk.Try(() => File.Delete(beside));
         }
     }
 
@@ -87,9 +87,8 @@ public static class Backup
         return (dates, WholeLines(folder.Page(dates[^1])), LastEntry.Read(folder) ?? known);
     }
 
-    private static void Fill(string beside, BookFolder folder, IReadOnlyList<DateOnly> dates, byte[] newest, DateTimeOffset made)
+    private static void Fill(Stream file, BookFolder folder, IReadOnlyList<DateOnly> dates, byte[] newest, DateTimeOffset made)
     {
-        using var file = Disk.Own(beside, FileMode.CreateNew, FileAccess.ReadWrite, FileShare.None);
         using (var zip = new ZipArchive(file, ZipArchiveMode.Create, leaveOpen: true))
         {
             Fill(new BackupPacking(zip, made), folder, dates, newest, made);
@@ -97,7 +96,6 @@ public static class Backup
         }
 
         BackupSeal.Set(file);
-        file.Flush(flushToDisk: true);
     }
 
     private static void Fill(BackupPacking packing, BookFolder folder, IReadOnlyList<DateOnly> dates, byte[] newest, DateTimeOffset made)
@@ -107,10 +105,7 @@ public static class Backup
             packing.Add(PartOf(date), new MemoryStream(date == dates[^1] ? newest : WholeLines(folder.Page(date))));
         }
 
-        foreach (var (path, name) in AttachedFiles.Of(folder).Select(f => (f, "files/" + Path.GetFileName(f)))
-            .Concat(folder.Torn.Select(t => (t, "torn/" + Path.GetFileName(t))))
-            .Append((folder.RehearsalMark, "rehearsal.txt"))
-            .Where(p => BackupManifest.IsPart(p.Item2) && Path.Exists(p.Item1)))
+        foreach (var (path, name) in folder.Kept(AttachedFiles.Of(folder)).Where(k => BackupManifest.IsPart(k.Name)))
         {
             using var file = PlainFile.Open(path, BackupManifest.MostBytes(name));
             if (!AttachedFiles.Fits(name, packing.Add(name, file)))
@@ -141,16 +136,4 @@ public static class Backup
         var bytes = PageFile.Bytes(file, 0, length);
         return bytes[..(bytes.AsSpan().LastIndexOf((byte)'\n') + 1)];
     });
-
-    private static void Remove(string beside)
-    {
-        try
-        {
-            File.Delete(beside);
-        }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
-        {
-            // Its folder is missing or cannot be written, and so it never was.
-        }
-    }
 }

@@ -80,15 +80,10 @@ internal static class BackupParts
     {
         using var from = entry.Open();
         var piece = new byte[1 << 16];
-        while (from.Read(piece) is var count and > 0)
+        while (bytes >= 0 && from.Read(piece) is var count and > 0)
         {
             bytes -= count;
-            if (bytes < 0)
-            {
-                return false;
-            }
-
-            take(piece.AsSpan(0, count));
+            take(piece.AsSpan(0, bytes < 0 ? 0 : count));
         }
 
         return bytes == 0;

@@ -172,16 +172,12 @@ public sealed class Book
         {
             Disk.Append(file, page.Mark.Offset, bytes);
         }
-        catch (HalfWrittenException e)
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            throw new BookException(
+            throw e is not HalfWrittenException ? NotRecorded(e) : new BookException(
                 $"It is NOT KNOWN whether this was recorded: the disk fails. {e.Message} "
                 + "Quit, start again and look whether it is there before you give it once more.",
                 e);
-        }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
-        {
-            throw NotRecorded(e);
         }
     }
 

@@ -51,13 +51,10 @@ public static class BookCheck
     /// <param name="book">The sha of the book's first line, where it is known; null: the first page says it.</param>
     /// <param name="isThere">Whether there is an attachment of that SHA-256.</param>
     internal static BookChecked Pages(
-        IEnumerable<(DateOnly Date, string Path, PageRead Page)> pages,
-        IReadOnlyList<Witness> witnesses,
-        string? book,
-        Func<string, bool> isThere)
+        IEnumerable<(DateOnly Date, string Path, PageRead Page)> all, IReadOnlyList<Witness> seen, string? book, Func<string, bool> isThere)
     {
-        var (count, notes, said) = (0, new List<string>(), (string?)null);
-        (string Path, Depot Depot, PageRead Page)? before = null;
+        var (count, notes, fault) = (0, new List<string>(), (string?)null);
+        (string Path, PageRead Page, Depot Depot)? before = null;
         string? Next(DateOnly date, string path, PageRead page)
         {
             if (page.Entries.Count == 0)
@@ -66,64 +63,51 @@ public static class BookCheck
             }
 
             book ??= page.Shas[0];
-            if (Faults(path, date, page, before, book, witnesses) is { } fault)
+            var odd = PageLinks.Foreign(path, page, book)
+                ?? PageLinks.Opens(path, date, page)
+                ?? (before is { } b
+                    ? PageLinks.After(path, page, b.Path, b.Page.Mark.Sha) ?? Follows(path, page, b.Depot)
+                    : PageLinks.First(path, page))
+                ?? Remembered(path, page, seen.Where(w => w.Number <= page.Mark.Number));
+            if (odd is not null)
             {
-                return fault;
+                return odd;
             }
 
-            var depot = page.Fold(path);
+            before = (path, page, page.Fold(path));
+            count++;
             if (page.Torn.Length > 0)
             {
                 notes.Add($"{path}: a line begun after entry {page.Mark.Number} was never confirmed; the next entry sets it aside.");
             }
 
-            (before, count) = ((path, depot, page), count + 1);
-            return Ledger(path, depot) ?? Pictures(path, page, isThere);
+            return Ledger(path, before.Value.Depot) ?? Pictures(path, page, isThere);
         }
-
-        string? Missing((string Path, Depot Depot, PageRead Page) newest) => witnesses
-            .Where(w => w.Number > newest.Page.Mark.Number)
-            .Select(w => PageLinks.Remembered(newest.Path, newest.Page, w.Number, w.Sha, w.Who)).FirstOrDefault();
 
         try
         {
-            var fault = pages.Select(p => Next(p.Date, p.Path, p.Page)).FirstOrDefault(f => f is not null);
-            fault ??= before is { } newest ? Missing(newest) : null;
-            said = fault is null ? null : BookException.Damaged(fault).Message;
+            fault = all.Select(p => Next(p.Date, p.Path, p.Page)).FirstOrDefault(f => f is not null);
+            fault ??= before is { } last ? Remembered(last.Path, last.Page, seen.Where(w => w.Number > last.Page.Mark.Number)) : null;
+            fault = fault is null ? null : BookException.Damaged(fault).Message;
         }
         catch (BookException e) when (e is not BackupException)
         {
-            said = e.Message;
+            fault = e.Message;
         }
 
         var mark = before?.Page.Mark ?? default;
-        return new(said, count, mark.Number, book ?? "", mark, notes);
+        return new(fault, count, mark.Number, book ?? "", mark, notes);
     }
 
-    private static string? Faults(
-        string path,
-        DateOnly date,
-        PageRead page,
-        (string Path, Depot Depot, PageRead Page)? before,
-        string book,
-        IReadOnlyList<Witness> witnesses) =>
-        PageLinks.Foreign(path, page, book)
-        ?? PageLinks.Opens(path, date, page)
-        ?? (before is { } b
-            ? PageLinks.After(path, page, b.Path, b.Page.Mark.Sha) ?? Follows(path, page, b.Depot)
-            : PageLinks.First(path, page))
-        ?? witnesses.Where(w => w.Number <= page.Mark.Number)
-            .Select(w => PageLinks.Remembered(path, page, w.Number, w.Sha, w.Who)).FirstOrDefault(f => f is not null);
+    private static string? Remembered(string path, PageRead page, IEnumerable<Witness> seen) =>
+        seen.Select(w => PageLinks.Remembered(path, page, w.Number, w.Sha, w.Who)).FirstOrDefault(f => f is not null);
 
     private static string? Follows(string path, PageRead page, Depot before)
     {
-        if (page.Entries[0].Number != before.Number + 1)
-        {
-            return $"{path}:1: entry {page.Entries[0].Number} follows entry {before.Number} of the page before: there is a hole.";
-        }
-
-        return before.Ledger.Balances.ToHashSet().SetEquals(((PageOpened)page.Entries[0].Entry).Carried.Balances)
-            ? null
+        var (number, opened) = (page.Entries[0].Number, (PageOpened)page.Entries[0].Entry);
+        return number != before.Number + 1
+            ? $"{path}:1: entry {number} follows entry {before.Number} of the page before: there is a hole."
+            : before.Ledger.Balances.ToHashSet().SetEquals(opened.Carried.Balances) ? null
             : $"{path}:1: the balances carried forward are not those that the page before ended with.";
     }
 
@@ -135,16 +119,9 @@ public static class BookCheck
 
     private static string? Ledger(string path, Depot depot)
     {
-        foreach (var (item, sum) in depot.Ledger.Unbalanced)
-        {
-            return $"{path}: the ledger does not balance: the units of {item} over all places sum to {sum}, not 0.";
-        }
-
-        foreach (var below in depot.Ledger.BelowZero)
-        {
-            return $"{path}: {below.Place} holds {below.Units} of {below.Item}: less than nothing.";
-        }
-
-        return null;
+        var unbalanced = depot.Ledger.Unbalanced
+            .Select(u => $"{path}: the ledger does not balance: the units of {u.Item} over all places sum to {u.Sum}, not 0.");
+        var below = depot.Ledger.BelowZero.Select(b => $"{path}: {b.Place} holds {b.Units} of {b.Item}: less than nothing.");
+        return unbalanced.Concat(below).FirstOrDefault();
     }
 }

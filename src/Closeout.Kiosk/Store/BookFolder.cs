@@ -18,31 +18,28 @@ public sealed record BookFolder(string Path)
     /// <summary>The book in a folder as somebody names it.</summary>
     public static BookFolder At(string path) => new(System.IO.Path.TrimEndingDirectorySeparator(path));
 
-    public string Pages => System.IO.Path.Combine(Path, "pages");
+    public string Pages => In("pages");
+    public string Lock => In("lock");
+    public string TornLines => In("torn");
+    public string Archive => In("archive");
 
     /// <summary>Stands in a rehearsal's book, whatever else can be read of it.</summary>
-    public string RehearsalMark => System.IO.Path.Combine(Path, "rehearsal.txt");
-
-    public string Lock => System.IO.Path.Combine(Path, "lock");
-
-    public string TornLines => System.IO.Path.Combine(Path, "torn");
-
-    public string Archive => System.IO.Path.Combine(Path, "archive");
+    public string RehearsalMark => In("rehearsal.txt");
 
     /// <summary>What the last entry was; see <see cref="LastEntry"/>.</summary>
-    public string Last => System.IO.Path.Combine(Path, "last.txt");
+    public string Last => In("last.txt");
 
     /// <summary>Where attachments lie, each named by the SHA-256 of its bytes.</summary>
-    public string Files => System.IO.Path.Combine(Path, "files");
+    public string Files => In("files");
 
     /// <summary>Where the daily backups go unless another folder is named.</summary>
-    public string Backups => System.IO.Path.Combine(Path, "backups");
+    public string Backups => In("backups");
 
     /// <summary>Where kiosks say which van they walk.</summary>
-    public string Seats => System.IO.Path.Combine(Path, "seats");
+    public string Seats => In("seats");
 
     /// <summary>Where pictures may be put for the kiosk to attach, from a card reader or a shared folder.</summary>
-    public string Inbox => System.IO.Path.Combine(Path, "inbox");
+    public string Inbox => In("inbox");
 
     public string Page(DateOnly date) => System.IO.Path.Combine(Pages, IsoDate.Text(date) + PageEnding);
 
@@ -53,7 +50,6 @@ public sealed record BookFolder(string Path)
     public DateOnly? Newest => Found is { Count: > 0 } found ? found.Max() : null;
 
     /// <summary>The business dates of all pages, the oldest first.</summary>
-    /// <exception cref="BookException">The folder cannot be listed.</exception>
     public IReadOnlyList<DateOnly> Dates => [.. Found.Order()];
 
     /// <summary>Files among the pages that are not named like one.</summary>
@@ -61,16 +57,19 @@ public sealed record BookFolder(string Path)
         ? [.. Directory.EnumerateFiles(Pages).Where(f => DateOf(f) is null).Order(StringComparer.Ordinal)]
         : [];
 
-    /// <summary>The lines set aside, by name.</summary>
-    public IReadOnlyList<string> Torn =>
-        Directory.Exists(TornLines) ? [.. Directory.EnumerateFiles(TornLines).Order(StringComparer.Ordinal)] : [];
+    /// <summary>What is kept with the pages: attachments, lines set aside, the mark of a rehearsal; each with its name in a book.</summary>
+    public IEnumerable<(string Path, string Name)> Kept(IEnumerable<string> attachments)
+    {
+        IEnumerable<string> torn = Directory.Exists(TornLines) ? Directory.EnumerateFiles(TornLines).Order(StringComparer.Ordinal) : [];
+        return attachments.Concat(torn).Append(RehearsalMark).Where(System.IO.Path.Exists)
+            .Select(f => (f, System.IO.Path.GetRelativePath(Path, f).Replace('\\', '/')));
+    }
 
     /// <summary>The business date in a page file's name; null: it is not the name of a page.</summary>
     public static DateOnly? DateOf(ReadOnlySpan<char> page) => System.IO.Path.GetFileName(page) is var name
         && name.EndsWith(PageEnding, StringComparison.Ordinal) && IsoDate.TryParse(name[..^PageEnding.Length], out var date) ? date : null;
 
     /// <summary>The folder of the book inside which a place lies, wherever links lead; null: it lies in none.</summary>
-    /// <exception cref="BookException">A folder above cannot be listed.</exception>
     public static string? Around(string path)
     {
         var at = System.IO.Path.GetDirectoryName(RealPath.Of(path));
@@ -99,6 +98,8 @@ public sealed record BookFolder(string Path)
             // There is nothing of that name, which is said elsewhere.
         }
     }
+
+    private string In(string name) => System.IO.Path.Combine(Path, name);
 
     /// <summary>Without these a folder that may not be read counts as an empty one.</summary>
     private static readonly EnumerationOptions Everything = new() { AttributesToSkip = FileAttributes.None, IgnoreInaccessible = false };

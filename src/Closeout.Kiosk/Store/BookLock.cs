@@ -30,17 +30,13 @@ public sealed class BookLock : IDisposable
             {
                 return new(Disk.Own(path, mode, access, FileShare.None));
             }
-            catch (IOException e) when (Disk.IsHeld(e) && waited.Elapsed <= Patience)
-            {
-                // Short waits all along: whoever appends in a row frees it for a moment only, and who looks seldom waits in vain.
-                Thread.Sleep(1);
-            }
             catch (IOException e) when (Disk.IsHeld(e))
             {
-                throw new BookException(
+                // Short waits all along: whoever appends in a row frees it for a moment only, and who looks seldom waits in vain.
+                Thread.Sleep(waited.Elapsed <= Patience ? 1 : throw new BookException(
                     $"The book at {book} is in use: another program has held it for {Patience.TotalSeconds:0} seconds. "
                     + "Nothing was recorded; try again when it is done.",
-                    e);
+                    e));
             }
             catch (Exception e) when (e is IOException or UnauthorizedAccessException)
             {
@@ -61,11 +57,9 @@ public sealed class BookLock : IDisposable
     {
         get
         {
-            Span<byte> told = stackalloc byte[IsoDate.Length];
-            return RandomAccess.Read(held.SafeFileHandle, told, 0) == told.Length
-                && IsoDate.TryParse(Encoding.ASCII.GetString(told), out var date)
-                    ? date
-                    : null;
+            var told = new byte[IsoDate.Length];
+            var count = RandomAccess.Read(held.SafeFileHandle, told, 0);
+            return IsoDate.TryParse(Encoding.ASCII.GetString(told, 0, count), out var date) ? date : null;
         }
     }
 

@@ -36,13 +36,12 @@ public sealed class DailyBackup(BookFolder folder, string where, int keep, TimeP
     /// <summary>What went wrong since this was last asked; empty: nothing. What failed is tried again an hour later.</summary>
     public string Failure()
     {
-        if (failed.Length == 0)
+        var said = failed;
+        if (said.Length > 0)
         {
-            return "";
+            (failed, seen, next) = ("", null, clock.GetLocalNow() + Again);
         }
 
-        var said = failed;
-        (failed, seen, next) = ("", null, clock.GetLocalNow() + Again);
         return said;
     }
 
@@ -70,25 +69,22 @@ public sealed class DailyBackup(BookFolder folder, string where, int keep, TimeP
     private void Write(DateTimeOffset now)
     {
         var file = Path.Combine(where, FileName(DateOnly.FromDateTime(now.DateTime)));
-        if (File.Exists(file))
+        if (!File.Exists(file))
         {
-            RefuseAnothers(file);
-            return;
+            DurableFolder.Make(where);
+            try
+            {
+                Backup.Write(folder, file, now);
+                Thin(file, now);
+                return;
+            }
+            catch (BookException) when (File.Exists(file))
+            {
+                // Another kiosk was quicker.
+            }
         }
 
-        DurableFolder.Make(where);
-        try
-        {
-            Backup.Write(folder, file, now);
-        }
-        catch (BookException) when (File.Exists(file))
-        {
-            // Another kiosk was quicker.
-            RefuseAnothers(file);
-            return;
-        }
-
-        Thin(file, now);
+        RefuseAnothers(file);
     }
 
     /// <summary>Two books that share a folder would take each other's backup for their own.</summary>

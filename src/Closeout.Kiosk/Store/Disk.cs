@@ -27,25 +27,21 @@ internal static class Disk
         }
         catch (Exception e)
         {
-            TakeBack(file, offset, e);
+            try
+            {
+                RandomAccess.SetLength(file, offset);
+            }
+            catch (IOException again)
+            {
+                throw new HalfWrittenException($"{e.Message} {again.Message}", again);
+            }
+
             if (e is ArgumentOutOfRangeException tooLong)
             {
                 throw TooLong(tooLong);
             }
 
             throw;
-        }
-    }
-
-    private static void TakeBack(SafeFileHandle file, long offset, Exception why)
-    {
-        try
-        {
-            RandomAccess.SetLength(file, offset);
-        }
-        catch (IOException e)
-        {
-            throw new HalfWrittenException($"{why.Message} {e.Message}", e);
         }
     }
 
@@ -89,13 +85,9 @@ internal static class Disk
 
             // Nobody knows the name beside: what is told is the file's own.
             var message = e.Message.Replace(Path.GetFullPath(beside), Path.GetFullPath(path), StringComparison.Ordinal);
-            throw e switch
-            {
-                ArgumentOutOfRangeException tooLong => TooLong(tooLong),
-                UnauthorizedAccessException => new UnauthorizedAccessException(message, e),
-                IOException => new IOException(message, e),
-                _ => throw new InvalidOperationException($"{e.GetType().Name} is none of those caught", e),
-            };
+            throw e is ArgumentOutOfRangeException tooLong ? TooLong(tooLong)
+                : e is UnauthorizedAccessException ? new UnauthorizedAccessException(message, e)
+                : new IOException(message, e);
         }
 
         DurableFolder.Flush(Path.GetDirectoryName(Path.GetFullPath(path))!);
@@ -112,6 +104,38 @@ internal static class Disk
         catch (ArgumentOutOfRangeException e)
         {
             throw TooLong(e);
+        }
+    }
+
+    /// <summary>Makes a file of a book, fills it, and flushes it.</summary>
+    /// <exception cref="IOException">It is there already, or cannot be written.</exception>
+    public static void WriteNew(string path, Action<Stream> fill) => Writing(() =>
+    {
+        using var file = Own(path, FileMode.CreateNew, FileAccess.ReadWrite, FileShare.None);
+        fill(file);
+        file.Flush(flushToDisk: true);
+    });
+
+    /// <summary>Does what nothing depends on, or where something else is told already.</summary>
+    /// <returns>Whether it was done.</returns>
+    public static bool Try(Action act) => Try(
+        () =>
+        {
+            act();
+            return true;
+        },
+        otherwise: false);
+
+    /// <summary>What an act gives; where the system refuses it, something else.</summary>
+    public static T Try<T>(Func<T> act, T otherwise)
+    {
+        try
+        {
+            return act();
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            return otherwise;
         }
     }
 

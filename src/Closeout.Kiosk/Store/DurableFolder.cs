@@ -13,24 +13,25 @@ internal static partial class DurableFolder
     public static void Make(string path)
     {
         var full = Path.GetFullPath(path);
-        var above = Path.GetDirectoryName(full);
-        if (!Directory.Exists(full))
-        {
-            MakeAbove(above);
-            if (OperatingSystem.IsWindows())
-            {
-                Directory.CreateDirectory(full);
-            }
-            else
-            {
-                Directory.CreateDirectory(full, UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute);
-            }
-        }
-
-        if (above is not null)
+        Make(full, own: true);
+        if (Path.GetDirectoryName(full) is { } above)
         {
             Flush(above);
         }
+    }
+
+    private static void Make(string path, bool own)
+    {
+        if (Directory.Exists(path) || Path.GetDirectoryName(path) is not { } above)
+        {
+            return;
+        }
+
+        Make(above, own: false);
+        _ = own && !OperatingSystem.IsWindows()
+            ? Directory.CreateDirectory(path, UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute)
+            : Directory.CreateDirectory(path);
+        Flush(above);
     }
 
     /// <summary>Flushes the names in a folder. On systems that cannot (Windows keeps them by its journal), does nothing.</summary>
@@ -41,16 +42,6 @@ internal static partial class DurableFolder
         {
             using var handle = new SafeFileHandle(opened, ownsHandle: true);
             RandomAccess.FlushToDisk(handle);
-        }
-    }
-
-    private static void MakeAbove(string? path)
-    {
-        if (path is not null && !Directory.Exists(path))
-        {
-            MakeAbove(Path.GetDirectoryName(path));
-            Directory.CreateDirectory(path);
-            Flush(Path.GetDirectoryName(path)!);
         }
     }
 

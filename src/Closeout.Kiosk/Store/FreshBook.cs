@@ -50,24 +50,18 @@ internal sealed class FreshBook : IDisposable
         DurableFolder.Flush(Path.GetDirectoryName(place)!);
     }
 
-    public void Dispose()
+    /// <summary>The disk failed already, and that is what is told; what stays has a name that no book has.</summary>
+    public void Dispose() => Disk.Try(() =>
     {
-        try
+        if (Directory.Exists(Folder.Path))
         {
-            if (Directory.Exists(Folder.Path))
-            {
-                Directory.Delete(Folder.Path, recursive: true);
-            }
+            Directory.Delete(Folder.Path, recursive: true);
+        }
 
-            // The innermost first; one in which another program has put something meanwhile stays.
-            foreach (var folder in above.Where(f => Directory.Exists(f) && !Directory.EnumerateFileSystemEntries(f).Any()))
-            {
-                Directory.Delete(folder);
-            }
-        }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        // The innermost first; one in which another program has put something meanwhile stays.
+        foreach (var folder in above.Where(f => Directory.Exists(f) && !Directory.EnumerateFileSystemEntries(f).Any()))
         {
-            // The disk failed already, and that is what is told; what stays has a name that no book has.
+            Directory.Delete(folder);
         }
-    }
+    });
 }

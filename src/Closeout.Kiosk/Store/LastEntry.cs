@@ -24,37 +24,26 @@ internal sealed record LastEntry(int Number, DateOnly Date, string Sha, string B
         {
             return Parse(Encoding.ASCII.GetString(PlainFile.Read(folder.Last, BookFolder.MostText)));
         }
-        catch (NoPlainFileException e)
-        {
-            const string Then = "There the book says what its last entry was. Take it away and try again: the next entry writes it anew.";
-            throw new BookException($"{e.Message} {Then}", e);
-        }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            return null;
+            const string Then = "There the book says what its last entry was. Take it away and try again: the next entry writes it anew.";
+            return e is NoPlainFileException ? throw new BookException($"{e.Message} {Then}", e) : null;
         }
     }
 
-    /// <summary>Tells it, under the book's lock and after the entry is on disk.</summary>
-    public void Write(BookFolder folder)
+    /// <summary>Tells it, under the book's lock and after the entry is on disk: what only bears witness must not undo that.</summary>
+    public void Write(BookFolder folder) => Disk.Try(() => Disk.Writing(() =>
     {
-        try
+        // Not flushed: after a power cut it may be older than the pages, and that says nothing wrong.
+        using var file = Disk.Own(folder.Last, FileMode.OpenOrCreate, FileAccess.Write, FileShare.ReadWrite);
+        var text = Encoding.ASCII.GetBytes(Text);
+        RandomAccess.Write(file.SafeFileHandle, text, 0);
+        if (RandomAccess.GetLength(file.SafeFileHandle) != text.Length)
         {
-            // Not flushed: after a power cut it may be older than the pages, and that says nothing wrong.
-            using var file = Disk.Own(folder.Last, FileMode.OpenOrCreate, FileAccess.Write, FileShare.ReadWrite);
-            var text = Encoding.ASCII.GetBytes(Text);
-            RandomAccess.Write(file.SafeFileHandle, text, 0);
-            if (RandomAccess.GetLength(file.SafeFileHandle) != text.Length)
-            {
-                // Asked first: cutting a file to the length it has costs the file system as much as a line.
-                RandomAccess.SetLength(file.SafeFileHandle, text.Length);
-            }
+            // Asked first: cutting a file to the length it has costs the file system as much as a line.
+            RandomAccess.SetLength(file.SafeFileHandle, text.Length);
         }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException or ArgumentOutOfRangeException)
-        {
-            // The entry itself is on disk and confirmed: a file that only bears witness must not undo that.
-        }
-    }
+    }));
 
     private string Text => Checked(FormattableString.Invariant($"entry {Number:D10} of {Date:O}, sha {Sha}, book {BookSha}"));
 

@@ -1,12 +1,12 @@
 using System.Text;
-using System.Text.RegularExpressions;
 
 namespace Closeout.Store;
 
 /// <summary>What stands at the two ends of a page's file, without reading all of it: enough to see whether two pages fit.</summary>
-internal static partial class PageEnds
+internal static class PageEnds
 {
     private const long Piece = 64 * 1024;
+    private static readonly byte[] Prev = ",\"prev\":\""u8.ToArray();
 
     /// <summary>The sha at the end of the last whole line; null: there is none.</summary>
     public static string? LastSha(string path) => PageFile.Read(path, (file, all) =>
@@ -32,8 +32,10 @@ internal static partial class PageEnds
         : FirstSha(folder.Page(first)) ?? throw BookException.Damaged($"{folder.Page(first)}:1: the line does not end in its checksum.");
 
     /// <summary>The line before, as the first line names it; null: it names none.</summary>
-    public static string? FirstPrev(string path) =>
-        Start().Match(Encoding.ASCII.GetString(FirstLine(path))) is { Success: true } match ? match.Groups["prev"].Value : null;
+    public static string? FirstPrev(string path) => FirstLine(path) is var line && line.AsSpan().IndexOf(Prev) is >= 0 and var at
+        && line.Length >= at + Prev.Length + PageLine.ShaLength
+            ? Encoding.ASCII.GetString(line, at + Prev.Length, PageLine.ShaLength)
+            : null;
 
     private static byte[] FirstLine(string path) => PageFile.Read(path, (file, all) =>
     {
@@ -47,7 +49,4 @@ internal static partial class PageEnds
             }
         }
     });
-
-    [GeneratedRegex("^\\{\"n\":[0-9]+,\"prev\":\"(?<prev>[0-9a-f]{64})\"")]
-    private static partial Regex Start();
 }

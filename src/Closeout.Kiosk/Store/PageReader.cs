@@ -103,15 +103,9 @@ public static class PageReader
     /// <summary>A line whose checksum fits and that ends in another byte than a line feed was confirmed, and changed afterwards.</summary>
     private static bool IsWholeLine(byte[] torn, string? prev)
     {
-        if (torn.Length < 2)
-        {
-            return false;
-        }
-
         try
         {
-            PageLine.Read(torn.AsSpan(0, torn.Length - 1), prev);
-            return true;
+            return torn.Length > 1 && PageLine.Read(torn.AsSpan(0, torn.Length - 1), prev) is not null;
         }
         catch (FormatException)
         {

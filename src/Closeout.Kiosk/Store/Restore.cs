@@ -17,7 +17,8 @@ public static class Restore
                 var told = backup.Manifest;
                 foreach (var part in told.Parts)
                 {
-                    Disk.Writing(() => Unpack(backup, part, Path.Combine([fresh.Folder.Path, .. part.Name.Split('/')])));
+                    DurableFolder.Make(Path.GetDirectoryName(Path.Combine(fresh.Folder.Path, part.Name))!);
+                    Disk.WriteNew(Path.Combine(fresh.Folder.Path, part.Name), file => backup.CopyTo(part, file));
                 }
 
                 var found = BookCheck.Of(fresh.Folder);
@@ -38,13 +39,5 @@ public static class Restore
             },
             e => $"{folder.Path} cannot be written: {e.Message} "
                 + "Nothing was restored; name a folder with --book that can be made and has room.");
-    }
-
-    private static void Unpack(BackupFile backup, BackupPart part, string to)
-    {
-        DurableFolder.Make(Path.GetDirectoryName(to)!);
-        using var file = Disk.Own(to, FileMode.CreateNew, FileAccess.Write, FileShare.None);
-        backup.CopyTo(part, file);
-        file.Flush(flushToDisk: true);
     }
 }

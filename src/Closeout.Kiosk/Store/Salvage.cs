@@ -19,7 +19,7 @@ public static class Salvage
         {
             var attachments = AttachedFiles.Of(from).ToLookup(f => AttachedFiles.Fault(f) is null);
             var (good, bad) = SalvagedLines.Gather(from);
-            var (last, unread) = Last(from);
+            var last = LastEntry.Read(from);
             var (seen, unasked) = new Archive(from).Witness();
             var chain = SalvagedChain.Of(good, bad, last, seen is null ? (0, "") : (seen.Number, seen.Sha));
             var book = SalvagedBook.Of(chain, now, attachments[true].Select(f => Path.GetFileName(f)).ToHashSet().Contains);
@@ -47,7 +47,7 @@ public static class Salvage
             fresh.Keep();
             return new(book.Kept, chain.Entries - book.Kept, book.Pages.Count,
             [
-                .. new[] { unread, unasked }.Where(s => s.Length > 0), .. bad.Select(b => b.ToString()), .. chain.Left, .. book.Said,
+                .. new[] { unasked }.Where(s => s.Length > 0), .. bad.Select(b => b.ToString()), .. chain.Left, .. book.Said,
                 .. attachments[false].Select(f => $"{f}: the attachment is not as it was; left out"), .. left,
             ]);
         }
@@ -55,19 +55,6 @@ public static class Salvage
         {
             const string Then = "Nothing was written there; name a folder with --out that can be made and has room.";
             throw new BookException($"The book at {from.Path} cannot be saved to {to.Path}: {e.Message} {Then}", e);
-        }
-    }
-
-    /// <returns>Also why it could not be read; empty: it was, or there is nothing.</returns>
-    private static (LastEntry? Last, string Unread) Last(BookFolder from)
-    {
-        try
-        {
-            return (LastEntry.Read(from), "");
-        }
-        catch (BookException e)
-        {
-            return (null, e.Message);
         }
     }
 
@@ -99,36 +86,20 @@ public static class Salvage
     private static List<string> Copy(BookFolder from, IEnumerable<string> attachments, BookFolder to)
     {
         var said = new List<string>();
-        foreach (var (file, folder) in attachments.Select(f => (f, to.Files))
-            .Concat(from.Torn.Select(f => (f, to.TornLines)))
-            .Append((from.RehearsalMark, to.Path)))
+        foreach (var (file, name) in from.Kept(attachments))
         {
             try
             {
-                CopyInto(file, folder);
+                using var source = PlainFile.Open(file, PageFile.MostBytes);
+                DurableFolder.Make(Path.GetDirectoryName(Path.Combine(to.Path, name))!);
+                Disk.WriteNew(Path.Combine(to.Path, name), source.CopyTo);
             }
             catch (NoPlainFileException e)
             {
                 said.Add($"{file}: left out: {e.Message}");
             }
-            catch (FileNotFoundException) when (file == from.RehearsalMark)
-            {
-                // It is no rehearsal's book.
-            }
         }
 
         return said;
-    }
-
-    private static void CopyInto(string file, string folder)
-    {
-        using var source = PlainFile.Open(file, PageFile.MostBytes);
-        DurableFolder.Make(folder);
-        using var target = Disk.Own(Path.Combine(folder, Path.GetFileName(file)), FileMode.CreateNew, FileAccess.Write, FileShare.None);
-        Disk.Writing(() =>
-        {
-            source.CopyTo(target);
-            target.Flush(flushToDisk: true);
-        });
     }
 }

@@ -153,7 +153,7 @@ internal sealed partial class SalvagedBook(DateTimeOffset now, Func<string, bool
         _ => null,
     };
 
-    /// <summary>The entry, with the numbers of others that it names as they are here. Incidents have their own, without holes too.</summary>
+    /// <summary>The entry, with the numbers of others that it names as they are here. Incidents have their own without holes.</summary>
     private Entry Following(Entry entry) => entry switch
     {
         OverrideWithdrawn w => w with { Number = Renumbered(w.Number) },

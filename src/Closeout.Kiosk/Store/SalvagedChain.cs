@@ -32,7 +32,7 @@ internal sealed record SalvagedChain(IReadOnlyList<GoodLine> Lines, IReadOnlyLis
         return new(chain, left, new[] { Tail(chain, bad), witness?.Number ?? 0, seen.Number }.Max());
     }
 
-    /// <summary>The book of each line: as a page's opening in the same unbroken chain says, else one in the same file; null: none does.</summary>
+    /// <summary>The book of each line: as a page's opening in its unbroken chain says, else one in its file; null: none does.</summary>
     private static List<string?> Books(List<GoodLine> sorted)
     {
         var chainOf = new Dictionary<string, int>();

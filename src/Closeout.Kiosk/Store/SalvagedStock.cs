@@ -11,7 +11,7 @@ internal sealed class SalvagedStock
     /// <summary>A new page begins, which says what there is.</summary>
     public void Clear() => owed.Clear();
 
-    /// <summary>A count is worth what it says, whatever was lost before it: its moves are the difference to a book that is no more.</summary>
+    /// <summary>A count is worth what it says, whatever was lost before it: its moves only say the difference to a lost book.</summary>
     public void Counted(Entry entry, Depot depot)
     {
         void Owe(Place place, Code<Item> item, int counted) => owed[(place, item)] = counted - depot.Ledger.Units(place, item);

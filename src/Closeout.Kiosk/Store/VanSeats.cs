@@ -54,10 +54,8 @@ public sealed class VanSeats(BookFolder folder, string kiosk) : IDisposable
         {
             if (Van != van)
             {
-                using var free = Disk.Own(place + ".lock", FileMode.Open, FileAccess.ReadWrite, FileShare.None);
+                Disk.Own(place + ".lock", FileMode.Open, FileAccess.ReadWrite, FileShare.None).Dispose();
             }
-
-            return null;
         }
         catch (IOException e) when (Disk.IsHeld(e))
         {
@@ -66,8 +64,9 @@ public sealed class VanSeats(BookFolder folder, string kiosk) : IDisposable
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
             // No seat was ever taken, or it cannot be looked at: then it stops nobody.
-            return null;
         }
+
+        return null;
     }
 
     /// <summary>Leaves the van: another kiosk may walk it.</summary>
@@ -79,41 +78,15 @@ public sealed class VanSeats(BookFolder folder, string kiosk) : IDisposable
 
     public void Dispose() => Leave();
 
-    /// <summary>The lock is what counts: whoever cannot say a name walks the van all the same.</summary>
+    /// <summary>The lock is what counts: whoever cannot say a name walks the van all the same. An old one must not stand for it.</summary>
     private static void Tell(string path, string holder)
     {
-        try
+        if (!Disk.Try(() => Disk.WriteWhole(path, Encoding.UTF8.GetBytes(holder), own: true)))
         {
-            Disk.WriteWhole(path, Encoding.UTF8.GetBytes(holder), own: true);
-        }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
-        {
-            // An old name must not stand for this kiosk.
-            TryRemove(path);
+            Disk.Try(() => File.Delete(path));
         }
     }
 
-    private static void TryRemove(string path)
-    {
-        try
-        {
-            File.Delete(path);
-        }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
-        {
-            // Nothing more can be done, and nothing depends on it.
-        }
-    }
-
-    private static string Holder(string path)
-    {
-        try
-        {
-            return Encoding.UTF8.GetString(PlainFile.Read(path, BookFolder.MostText));
-        }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
-        {
-            return "another kiosk";
-        }
-    }
+    private static string Holder(string path) =>
+        Disk.Try(() => Encoding.UTF8.GetString(PlainFile.Read(path, BookFolder.MostText)), otherwise: "another kiosk");
 }

@@ -26,9 +26,6 @@ internal static partial class PlainFile
     private const int WithoutWaiting = 0x4;
 
     /// <summary>All bytes of a file that has at most so many.</summary>
-    /// <exception cref="FileNotFoundException">There is nothing of that name.</exception>
-    /// <exception cref="IOException">It is no plain file, has more bytes, or cannot be read.</exception>
-    /// <exception cref="UnauthorizedAccessException">It may not be read.</exception>
     public static byte[] Read(string path, long most)
     {
         using var file = Open(path, most);
@@ -40,50 +37,32 @@ internal static partial class PlainFile
     }
 
     /// <summary>Opens a file of at most so many bytes for reading.</summary>
-    /// <exception cref="FileNotFoundException">There is nothing of that name.</exception>
-    /// <exception cref="IOException">It is no plain file, has more bytes, or cannot be read.</exception>
-    /// <exception cref="UnauthorizedAccessException">It may not be read.</exception>
-    public static FileStream Open(string path, long most = long.MaxValue, FileShare share = FileShare.Read | FileShare.Delete)
-    {
-        var file = Open(path, new FileStreamOptions { Share = share });
-        try
-        {
-            RefuseLonger(path, file.Length, most);
-            return file;
-        }
-        catch
-        {
-            file.Dispose();
-            throw;
-        }
-    }
+    public static FileStream Open(string path, long most = long.MaxValue) =>
+        new(OpenHandle(path, FileAccess.Read, most, FileShare.Read | FileShare.Delete), FileAccess.Read);
 
     /// <summary>Opens or makes a file in any way.</summary>
-    /// <exception cref="IOException">It is no plain file, or cannot be opened.</exception>
-    /// <exception cref="UnauthorizedAccessException">It may not be opened.</exception>
     public static FileStream Open(string path, FileStreamOptions how)
     {
         Refuse(path);
         return new(path, how);
     }
 
-    /// <summary>Opens a file of at most so many bytes, that others may write to, for access anywhere in it.</summary>
-    /// <exception cref="IOException">It is no plain file, has more bytes, or cannot be opened.</exception>
+    /// <summary>Opens a file of at most so many bytes for access anywhere in it; others may write to it meanwhile.</summary>
+    /// <exception cref="IOException">It is missing, is no plain file, has more bytes, or cannot be opened.</exception>
     /// <exception cref="UnauthorizedAccessException">It may not be opened.</exception>
-    public static SafeFileHandle OpenHandle(string path, FileAccess access, long most)
+    public static SafeFileHandle OpenHandle(
+        string path, FileAccess access, long most, FileShare share = FileShare.ReadWrite | FileShare.Delete)
     {
         Refuse(path);
-        var file = File.OpenHandle(path, FileMode.Open, access, FileShare.ReadWrite | FileShare.Delete);
-        try
+        var file = File.OpenHandle(path, FileMode.Open, access, share);
+        var length = RandomAccess.GetLength(file);
+        if (length <= most)
         {
-            RefuseLonger(path, RandomAccess.GetLength(file), most);
             return file;
         }
-        catch
-        {
-            file.Dispose();
-            throw;
-        }
+
+        file.Dispose();
+        throw new NoPlainFileException($"{path} has {length} bytes, and {most} are the most.", $"{length} bytes");
     }
 
     /// <summary>Refuses what is there and is no plain file. Asked before it is opened: opening may wait, or work on a device.</summary>
@@ -116,14 +95,6 @@ internal static partial class PlainFile
         folder
             ? new($"{path} is a folder, and no file.", "a folder")
             : new($"{path} is a pipe or a device, and no file.", "a pipe or a device, and no file");
-
-    private static void RefuseLonger(string path, long length, long most)
-    {
-        if (length > most)
-        {
-            throw new NoPlainFileException($"{path} has {length} bytes, and {most} are the most.", $"{length} bytes");
-        }
-    }
 
     /// <summary>Pipes and terminals have no places; devices have, and give more than their length of nothing.</summary>
     private static bool IsPlain(SafeFileHandle file)
