@@ -72,9 +72,11 @@ public static class Output
     /// <summary>What a command writes never takes the place of a book's own, nor lies among it, whatever links lead there.</summary>
     /// <param name="option">The option that named the place.</param>
     /// <exception cref="UsageException">It would.</exception>
-    public static void RefuseInBook(string path, string option = "--out")
+    public static void RefuseInBook(string path, string option = "--out") => Refuse(BookFolder.Around(path), path, option);
+
+    private static void Refuse(string? book, string path, string option)
     {
-        if (BookFolder.Around(path) is { } book)
+        if (book is not null)
         {
             const string Allowed = "Allowed is any place outside; only the program's own writing goes there.";
             throw new UsageException($"{option} is inside a book: found {path}, and {book} is one. {Allowed}");
@@ -96,7 +98,7 @@ public static class Output
     public static void MakeFolder(string path) => BookException.Telling(
         () =>
         {
-            RefuseInBook(path, ["file"]);
+            Refuse(BookFolder.Around(Path.Combine(path, "file")), path, "--out");
             return Directory.CreateDirectory(RealPath.Of(path));
         },
         e => $"{path} cannot be made: {e.Message} Name a folder that can be written.");

@@ -81,7 +81,10 @@ public sealed class LinkedOutTests : IDisposable
     {
         Directory.CreateSymbolicLink(Temp["link"], book.Folder.Path);
 
-        Refused(Run(command, "--out", Temp["link"]));
+        var said = Run(command, "--out", Temp["link"]);
+
+        Refused(said);
+        said.Err.Should().Contain($"found {Temp["link"]}");
         Refused(Run(command, "--out", Temp["link", "sub"]));
         Refused(Run(command, "--out", Path.Combine(book.Folder.Path, "pages", "sub")));
     }

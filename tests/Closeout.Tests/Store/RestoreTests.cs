@@ -75,6 +75,7 @@ public sealed class RestoreTests : IDisposable
     [InlineData("files/photo.jpg")]
     [InlineData("torn/../../outside.txt")]
     [InlineData("torn/2026-03-04-after-7.txt\nx")]
+    [InlineData("files/0000000000000000000000000000000000000000000000000000000000000000\n")]
     public void A_name_that_no_book_has_is_refused(string name)
     {
         using var book = new SmallBook();
