@@ -62,7 +62,7 @@ public sealed record BookFolder(string Path)
     {
         IEnumerable<string> torn = Directory.Exists(TornLines) ? Directory.EnumerateFiles(TornLines).Order(StringComparer.Ordinal) : [];
         return attachments.Concat(torn).Append(RehearsalMark).Where(System.IO.Path.Exists)
-            .Select(f => (f, System.IO.Path.GetRelativePath(Path, f).Replace('\\', '/')));
+            .Select(f => (f, System.IO.Path.GetRelativePath(Path, f).Replace(System.IO.Path.DirectorySeparatorChar, '/')));
     }
 
     /// <summary>The business date in a page file's name; null: it is not the name of a page.</summary>

@@ -118,13 +118,7 @@ internal static class Disk
 
     /// <summary>Does what nothing depends on, or where something else is told already.</summary>
     /// <returns>Whether it was done.</returns>
-    public static bool Try(Action act) => Try(
-        () =>
-        {
-            act();
-            return true;
-        },
-        otherwise: false);
+    public static bool Try(Action act) => Try(() => { act(); return true; }, otherwise: false);
 
     /// <summary>What an act gives; where the system refuses it, something else.</summary>
     public static T Try<T>(Func<T> act, T otherwise)

@@ -13,10 +13,24 @@ internal static partial class DurableFolder
     public static void Make(string path)
     {
         var full = Path.GetFullPath(path);
-        Make(full, own: true);
-        if (Path.GetDirectoryName(full) is { } above)
+        if (!Directory.Exists(full))
+        {
+            Make(full, own: true);
+        }
+        else if (Path.GetDirectoryName(full) is { } above)
         {
             Flush(above);
+        }
+    }
+
+    /// <summary>Flushes the names in a folder. On systems that cannot (Windows keeps them by its journal), does nothing.</summary>
+    /// <exception cref="IOException">The disk fails or is full: the names may be lost.</exception>
+    public static void Flush(string folder)
+    {
+        if (!OperatingSystem.IsWindows() && Open(folder, 0) is var opened and >= 0)
+        {
+            using var handle = new SafeFileHandle(opened, ownsHandle: true);
+            RandomAccess.FlushToDisk(handle);
         }
     }
 
@@ -32,17 +46,6 @@ internal static partial class DurableFolder
             ? Directory.CreateDirectory(path, UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute)
             : Directory.CreateDirectory(path);
         Flush(above);
-    }
-
-    /// <summary>Flushes the names in a folder. On systems that cannot (Windows keeps them by its journal), does nothing.</summary>
-    /// <exception cref="IOException">The disk fails or is full: the names may be lost.</exception>
-    public static void Flush(string folder)
-    {
-        if (!OperatingSystem.IsWindows() && Open(folder, 0) is var opened and >= 0)
-        {
-            using var handle = new SafeFileHandle(opened, ownsHandle: true);
-            RandomAccess.FlushToDisk(handle);
-        }
     }
 
     [LibraryImport("libc", EntryPoint = "open", StringMarshalling = StringMarshalling.Utf8)]

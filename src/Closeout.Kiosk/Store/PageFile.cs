@@ -15,7 +15,7 @@ public static class PageFile
     {
         if (bytes > MostBytes)
         {
-            const string Then = "End the day; the next page is a new file.";
+            const string Then = "End the day, or load a smaller day folder.";
             throw new BookException($"NOT recorded: {path} would have {bytes} bytes, and {MostBytes} are the most. {Then}");
         }
     }
