@@ -58,12 +58,13 @@ public sealed partial record BackupManifest(
         }
     }
 
-    /// <summary>The most bytes of a part.</summary>
+    /// <summary>The most bytes of a part, by its name, which <see cref="IsPart"/> allows.</summary>
     public static long MostBytes(string name) => name.Split('/') switch
     {
         ["files", _] => AttachedFiles.MostBytes,
         ["pages" or "torn", _] => PageFile.MostBytes,
-        _ => BookFolder.MostText,
+        ["rehearsal.txt"] => BookFolder.MostText,
+        _ => throw new InvalidOperationException($"{name} is no part of a backup"),
     };
 
     /// <summary>Whether a file of that name may be in a backup: only a book's own parts, and never a path out of its folder.</summary>
