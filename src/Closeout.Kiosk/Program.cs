@@ -17,5 +17,5 @@ try
 catch (IOException e)
 {
     // The help and the version go to standard output too.
-    return Output.CannotSay(e);
+    return Say.CannotSay(e);
 }

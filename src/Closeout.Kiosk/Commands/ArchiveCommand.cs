@@ -17,10 +17,10 @@ public static class ArchiveCommand
 
         var begun = clock.GetTimestamp();
         Of(folder, clock).MakeAnew();
-        Say.Done(string.Create(CultureInfo.InvariantCulture, $"Made the archive anew from {found.Pages} {(found.Pages == 1 ? "page" : "pages")}, {found.Entries} entries, in {clock.GetElapsedTime(begun).TotalSeconds:0.0} s."));
-        return ExitCode.Done;
+        var seconds = clock.GetElapsedTime(begun).TotalSeconds.ToString("0.0", CultureInfo.InvariantCulture);
+        return Say.Done($"Made the archive anew from {Say.Count(found.Pages, "page", "pages")}, {found.Entries} entries, in {seconds} s.");
     }
 
     /// <summary>The archive for a command: it tells on standard error when bringing it up to the pages takes long.</summary>
-    public static Archive Of(BookFolder folder, TimeProvider clock) => new(folder, new ArchiveProgress(clock, Say.Wrong).Told);
+    public static Archive Of(BookFolder folder, TimeProvider clock) => new(folder, new ArchiveProgress(clock, s => Say.Wrong(s)).Told);
 }

@@ -8,36 +8,42 @@ public static class BackupCommand
 {
     public static int Write(BookFolder folder, string file, TimeProvider clock)
     {
-        if (File.Exists(file) || Directory.Exists(file))
+        if (Path.GetDirectoryName(RealPath.Of(file)) != RealPath.Of(folder.Backups))
         {
-            throw new UsageException($"{file} is there already, and a backup is never written over anything. Name another file with --out.");
+            Output.RefuseInBook(file);
+        }
+
+        if (Path.Exists(file))
+        {
+            const string Why = "is there already, and a backup is never written over anything. Name another file with --out.";
+            throw new UsageException($"{file} {Why}");
         }
 
         var made = Backup.Write(folder, file, clock.GetLocalNow());
-        Say.Done($"Wrote {file}, {Size(new FileInfo(file).Length)}, and read it back: {Holds(made)}.");
-        return ExitCode.Done;
+        return Say.Done($"Wrote {file}, {Size(new FileInfo(file).Length)}, and read it back: {Holds(made)}.");
     }
 
     public static int Restore(BookFolder folder, string file)
     {
-        RefuseAnything(folder, "--book");
+        RefuseOther(folder, "--book");
         var made = Store.Restore.Into(folder, file);
-        Say.Done(string.Create(CultureInfo.InvariantCulture, $"Restored {folder.Path} as it was on {made.Made:yyyy-MM-dd} at {made.Made:HH:mm}: {Holds(made)}."));
-        return ExitCode.Done;
+        var (day, time) = (DateOnly.FromDateTime(made.Made.DateTime), TimeOnly.FromDateTime(made.Made.DateTime));
+        return Say.Done($"Restored {folder.Path} as it was on {day:O} at {time:HH:mm}: {Holds(made)}.");
     }
 
-    /// <summary>A book is never made over anything.</summary>
-    public static void RefuseAnything(BookFolder folder, string option)
+    /// <summary>A book is never made over anything, nor inside another.</summary>
+    public static void RefuseOther(BookFolder folder, string option)
     {
+        Output.RefuseInBook(folder.Path, option);
         if (!FreshBook.HasRoom(folder))
         {
-            throw new UsageException($"{folder.Path} is there already, and a book is never written over anything. Name a folder that does not exist with {option}.");
+            const string Why = "is there already, and a book is never written over anything. Name a folder that does not exist with";
+            throw new UsageException($"{folder.Path} {Why} {option}.");
         }
     }
 
-    private static string Holds(BackupManifest made) => string.Create(
-        CultureInfo.InvariantCulture,
-        $"{made.Entries} {(made.Entries == 1 ? "entry" : "entries")} on {made.Pages.Count} {(made.Pages.Count == 1 ? "page" : "pages")}, {made.Pages[0]:yyyy-MM-dd} to {made.Pages[^1]:yyyy-MM-dd}, {Size(made.Bytes)} when unpacked");
+    private static string Holds(BackupManifest made) => $"{Say.Count(made.Entries, "entry", "entries")} on "
+        + $"{Say.Count(made.Pages.Count, "page", "pages")}, {made.Pages[0]:O} to {made.Pages[^1]:O}, {Size(made.Bytes)} when unpacked";
 
     private static string Size(long bytes) => string.Create(CultureInfo.InvariantCulture, $"{bytes:N0} bytes");
 }

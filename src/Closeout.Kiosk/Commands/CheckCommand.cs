@@ -13,13 +13,9 @@ public static class CheckCommand
             Say.Done(note);
         }
 
-        if (found.Fault is { } fault)
-        {
-            Say.Wrong(fault);
-            return ExitCode.No;
-        }
-
-        Say.Done($"The book is good: {found.Pages} {(found.Pages == 1 ? "page" : "pages")}, {found.Entries} entries, numbered without a hole, every checksum fits, the ledger balances.");
-        return ExitCode.Done;
+        return found.Fault is { } fault
+            ? Say.Wrong(fault)
+            : Say.Done($"The book is good: {Say.Count(found.Pages, "page", "pages")}, {found.Entries} entries, "
+                + "numbered without a hole, every checksum fits, the ledger balances.");
     }
 }

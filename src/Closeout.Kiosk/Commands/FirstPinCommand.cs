@@ -5,18 +5,14 @@ using Closeout.Store;
 
 namespace Closeout.Commands;
 
-/// <summary><c>first-pin LEAD</c>: a PIN for a lead while no other lead has one that opens anything. Whoever may run it has the book's files anyway.</summary>
+/// <summary>
+/// <c>first-pin LEAD</c>: a PIN for a lead while no other lead has one that opens anything. Whoever may run it has the book's files anyway.
+/// </summary>
 public static class FirstPinCommand
 {
-    public static int Run(string lead, BookFolder folder, Pins pins, TimeProvider clock)
-    {
-        if (!Code<Technician>.IsValid(lead))
-        {
-            throw new UsageException($"LEAD is no code: found \"{lead}\", allowed 1 to 24 letters, digits, dots, underscores and hyphens.");
-        }
-
-        return Issue(Book.Open(folder), new(lead), pins, clock);
-    }
+    public static int Run(string lead, BookFolder folder, Pins pins, TimeProvider clock) => Code<Technician>.IsValid(lead)
+        ? Issue(Book.Open(folder), new(lead), pins, clock)
+        : throw new UsageException($"LEAD is no code: found \"{lead}\", allowed 1 to 24 letters, digits, dots, underscores and hyphens.");
 
     /// <summary>At set-up: to the first lead of crew.csv.</summary>
     public static int AtSetUp(Book book, Pins pins, TimeProvider clock)
@@ -26,26 +22,21 @@ public static class FirstPinCommand
             return Issue(book, lead.Code, pins, clock);
         }
 
-        Say.Wrong("crew.csv has no lead, so nobody can issue a PIN at the kiosk. Load a crew.csv with one, then: closeout first-pin LEAD");
-        return ExitCode.Done;
+        return Say.Wrong(
+            "crew.csv has no lead, so nobody can issue a PIN at the kiosk. Load a crew.csv with one, then: closeout first-pin LEAD",
+            ExitCode.Done);
     }
 
     private static int Issue(Book book, Code<Technician> code, Pins pins, TimeProvider clock)
     {
         if (book.Depot.Setup.Find(code) is not { } lead)
         {
-            Say.Wrong(Refusal.NoSuchTechnician(code).Text);
-            return ExitCode.No;
+            return Say.Wrong(Refusal.NoSuchTechnician(code).Text);
         }
 
         var pin = Pins.Draw(lead);
-        if (book.Record(new FirstPin(lead.Code, pins.Hash(pin)).Decide, clock.GetLocalNow()) is { } refusal)
-        {
-            Say.Wrong(refusal.Text);
-            return ExitCode.No;
-        }
-
-        Say.Done($"First PIN of lead {lead.Code} {lead.Name}: {pin}. It is shown once; write it down.");
-        return ExitCode.Done;
+        return book.Record(new FirstPin(lead.Code, pins.Hash(pin)).Decide, clock.GetLocalNow()) is { } refusal
+            ? Say.Wrong(refusal.Text)
+            : Say.Done($"First PIN of lead {lead.Code} {lead.Name}: {pin}. It is shown once; write it down.");
     }
 }

@@ -13,15 +13,18 @@ public static class KioskCommand
     {
         if (!KioskTerminal.IsThere)
         {
-            Say.Wrong("The kiosk needs a terminal, and there is none here. For an evening without one: closeout rehearse FOLDER --out DIR");
-            return ExitCode.BadInput;
+            return Say.Wrong(
+                "The kiosk needs a terminal, and there is none here. For an evening without one: closeout rehearse FOLDER --out DIR",
+                ExitCode.BadInput);
         }
 
         var book = Book.Open(folder, date);
         if (book.Date != folder.Dates[^1])
         {
-            Say.Wrong($"The page of {book.Date:yyyy-MM-dd} is closed: the open business date is {folder.Dates[^1]:yyyy-MM-dd}. Leave --date away; to look back use: closeout --date {book.Date:yyyy-MM-dd} wall");
-            return ExitCode.BadInput;
+            return Say.Wrong(
+                $"The page of {book.Date:O} is closed: the open business date is {folder.Dates[^1]:O}. "
+                + $"Leave --date away; to look back use: closeout --date {book.Date:O} wall",
+                ExitCode.BadInput);
         }
 
         using var seats = new VanSeats(folder, $"{Environment.MachineName}, program {Environment.ProcessId},");

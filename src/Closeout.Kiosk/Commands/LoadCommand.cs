@@ -11,18 +11,16 @@ public static class LoadCommand
     /// <param name="daily">The day's backup, made when a page is opened.</param>
     public static int Run(string folder, BookFolder target, DateOnly? date, TimeProvider clock, DailyBackup daily, Pins pins)
     {
-        var day = DayFolder.Read(folder, StepPages.Evening);
-        Output.Notes(day.Findings);
-        if (day.Given is not { } given)
+        if (Given(DayFolder.Read(folder, StepPages.Evening), date) is not { } given)
         {
-            return Output.Faults(day.Findings.Problems, "nothing was loaded.");
+            return ExitCode.BadInput;
         }
 
-        Output.RefuseOtherDate(date, given);
         if (!target.HasPages)
         {
-            var fresh = Book.OpenPage(target, null, given.FirstPage(rehearsal: false), clock.GetLocalNow());
-            Say.Done($"Set up {given.Setup.Depot.Name} for {given.BusinessDate:yyyy-MM-dd}: {given.Setup.Vans.Count} vans, {given.Setup.Items.Count} items.");
+            var fresh = Book.New(target, given.FirstPage(rehearsal: false), clock.GetLocalNow());
+            var (vans, items) = (given.Setup.Vans.Count, given.Setup.Items.Count);
+            Say.Done($"Set up {given.Setup.Depot.Name} for {given.BusinessDate:O}: {vans} vans, {items} items.");
             FirstPinCommand.AtSetUp(fresh, pins, clock);
             return Opened(target, daily, clock);
         }
@@ -32,24 +30,43 @@ public static class LoadCommand
         var faults = Loading.Faults(book.Depot, kept).ToList();
         if (faults.Count > 0)
         {
-            return Output.Faults(faults.Select(f => new Problem(f.File, 1, 1, f.Text)), "nothing was loaded.");
+            return Say.Faults([.. faults.Select(f => new Problem(f.File, 1, 1, f.Text))], "nothing was loaded.");
         }
 
-        if (given.BusinessDate > book.Date)
+        var before = book.Date;
+        if (book.Record(new LoadFolder(kept).Decide, clock.GetLocalNow()) is { } refusal)
+            return Say.Wrong(refusal.Text, ExitCode.NoBook);
+
+        if (book.Date > before)
         {
-            Book.OpenPage(target, book, Loading.NextPageWith(book.Depot, kept), clock.GetLocalNow());
-            Say.Done($"Opened {given.BusinessDate:yyyy-MM-dd}: balances, odometers, holds and what was left open on {book.Depot.Date:yyyy-MM-dd} are carried forward. stock.csv was not read again.");
+            Say.Done($"Opened {book.Date:O}: balances, odometers, holds and what was left open on {before:O} are carried forward. "
+                + "stock.csv was not read again.");
             return Opened(target, daily, clock);
         }
 
-        if (book.Record(new LoadFolder(kept).Decide, clock.GetLocalNow()) is { } refusal)
+        const string Only = "stock.csv was not read again: stock changes by counts and deliveries only.";
+        Say.Done($"Updated {kept.Setup.Depot.Name} for {book.Date:O}. {Only}");
+        ArchiveCommand.Of(target, clock).CatchUp();
+        return ExitCode.Done;
+    }
+
+    /// <summary>What a day folder gives; null: it has faults, and they were told.</summary>
+    /// <param name="date">As named on the command line. One that is not the folder's is a slip that would go into the wrong day.</param>
+    /// <exception cref="UsageException">It is such a one.</exception>
+    public static DayGiven? Given(DayFolder day, DateOnly? date)
+    {
+        Say.Notes(day.Findings);
+        if (day.Given is not { } given)
         {
-            Say.Wrong(refusal.Text);
-            return ExitCode.NoBook;
+            Say.Faults(day.Findings.Problems, "nothing was loaded.");
+            return null;
         }
 
-        Say.Done($"Updated {kept.Setup.Depot.Name} for {book.Date:yyyy-MM-dd}. stock.csv was not read again: stock changes by counts and deliveries only.");
-        return CaughtUp(target, clock);
+        return date is null || date == given.BusinessDate
+            ? given
+            : throw new UsageException(
+                $"--date is not the folder's: found {date:O}, and depot.csv says business_date {given.BusinessDate:O}. "
+                + "Leave --date away, or name that date.");
     }
 
     private static int Opened(BookFolder target, DailyBackup daily, TimeProvider clock)
@@ -57,7 +74,8 @@ public static class LoadCommand
         daily.Begin();
         try
         {
-            return CaughtUp(target, clock);
+            ArchiveCommand.Of(target, clock).CatchUp();
+            return ExitCode.Done;
         }
         finally
         {
@@ -68,11 +86,5 @@ public static class LoadCommand
                 Say.Wrong(failure);
             }
         }
-    }
-
-    private static int CaughtUp(BookFolder target, TimeProvider clock)
-    {
-        ArchiveCommand.Of(target, clock).CatchUp();
-        return ExitCode.Done;
     }
 }

@@ -1,46 +1,32 @@
+using Closeout.Cardboard;
 using Closeout.DayBook;
 using Closeout.Files;
 using Closeout.Restock;
 using Closeout.Store;
-using Closeout.Turning;
 using Closeout.Words;
 
 namespace Closeout.Commands;
 
-/// <summary>The exit codes of the contract.</summary>
-public static class ExitCode
-{
-    public const int Done = 0;
-
-    /// <summary>The answer is no: a check failed, a van is not closed under --final.</summary>
-    public const int No = 1;
-
-    /// <summary>Bad input or usage.</summary>
-    public const int BadInput = 2;
-
-    /// <summary>The book is in use, or cannot be read or written.</summary>
-    public const int NoBook = 3;
-}
-
-/// <summary>The files that outsiders read, by name.</summary>
+/// <summary>The files that outsiders read, by name, and how they are written.</summary>
 public static class Output
 {
     /// <summary>Every file out, and how it is made from the depot and, where it looks back, from the archive.</summary>
-    public static readonly IReadOnlyDictionary<string, Func<Depot, Archive, byte[]>> Files = new Dictionary<string, Func<Depot, Archive, byte[]>>
-    {
-        ["restock"] = (depot, _) => RestockCsv.Write(RestockPlan.For(depot)),
-        ["shelf"] = (depot, _) => ShelfCsv.Write(RestockPlan.For(depot)),
-        ["cardboard"] = (depot, _) => CardboardCsv.Write(depot),
-        ["mileage"] = (depot, _) => MileageCsv.Write(depot),
-        ["wall"] = (depot, _) => WallCsv.Write(depot),
-        ["accuracy"] = (depot, _) => AccuracyCsv.Write(depot),
-        ["recycling-weeks"] = (depot, archive) => RecyclingCsv.Weeks(depot.Setup.Depot, archive.Boxes(DateOnly.MinValue, depot.Date)),
-        ["recycling"] = (depot, archive) => RecyclingCsv.Totals(depot.Setup.Depot, archive.Boxes(DateOnly.MinValue, depot.Date)),
-        ["waste"] = (depot, archive) => WasteCsv.Write(depot, archive.Streams(DateOnly.MinValue, depot.Date)),
-        ["incidents"] = (depot, archive) => IncidentsCsv.Write(archive.Incidents().Where(i => i.Incident.Since <= depot.Date)),
-        ["mileage-log"] = (depot, archive) => MileageLogCsv.Write(depot, archive.Miles(DateOnly.MinValue, depot.Date)),
-        ["kit"] = (depot, _) => KitCsv.Write(depot),
-    };
+    public static readonly IReadOnlyDictionary<string, Func<Depot, Archive, byte[]>> Files =
+        new Dictionary<string, Func<Depot, Archive, byte[]>>
+        {
+            ["restock"] = (depot, _) => RestockCsv.Write(RestockPlan.For(depot)),
+            ["shelf"] = (depot, _) => ShelfCsv.Write(RestockPlan.For(depot)),
+            ["cardboard"] = (depot, _) => CardboardCsv.Write(depot),
+            ["mileage"] = (depot, _) => MileageCsv.Write(depot),
+            ["wall"] = (depot, _) => WallCsv.Write(depot),
+            ["accuracy"] = (depot, _) => AccuracyCsv.Write(depot),
+            ["recycling-weeks"] = (depot, archive) => RecyclingCsv.Weeks(depot.Setup.Depot, Boxes(depot, archive)),
+            ["recycling"] = (depot, archive) => RecyclingCsv.Totals(depot.Setup.Depot, Boxes(depot, archive)),
+            ["waste"] = (depot, archive) => WasteCsv.Write(depot, archive.Streams(DateOnly.MinValue, depot.Date)),
+            ["incidents"] = (depot, archive) => IncidentsCsv.Write(archive.Incidents().Where(i => i.Incident.Since <= depot.Date)),
+            ["mileage-log"] = (depot, archive) => MileageLogCsv.Write(depot, archive.Miles(DateOnly.MinValue, depot.Date)),
+            ["kit"] = (depot, _) => KitCsv.Write(depot),
+        };
 
     /// <summary>The files that a rehearsal writes: the five of the contract first.</summary>
     public static readonly IReadOnlyList<string> Rehearsed =
@@ -48,108 +34,74 @@ public static class Output
 
     /// <summary>Writes a file whole or not at all; <c>-</c> is standard output.</summary>
     /// <exception cref="BookException">It cannot be written.</exception>
-    public static void Write(string path, byte[] bytes)
+    /// <exception cref="UsageException">It would be written into a book.</exception>
+    public static int Write(string path, byte[] bytes)
     {
         if (path == "-")
         {
             using var output = Console.OpenStandardOutput();
             output.Write(bytes);
-            return;
+            return ExitCode.Done;
         }
 
-        RefuseOfBook(path);
-        try
-        {
-            // A name that stands for another place stays one; a device or a pipe is no file that could be replaced.
-            var place = path;
-            if (File.Exists(path))
+        return BookException.Telling(
+            () =>
             {
-                place = File.ResolveLinkTarget(path, returnFinalTarget: true)?.FullName ?? path;
-                PlainFile.Refuse(place);
-            }
+                // A name that stands for another place stays one; a device or a pipe is no file that could be replaced.
+                RefuseInBook(path);
+                var place = RealPath.Of(path);
+                if (File.Exists(place))
+                {
+                    PlainFile.Refuse(place);
+                }
 
-            Disk.WriteWhole(place, bytes, own: false);
-        }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+                Disk.WriteWhole(place, bytes, own: false);
+                return ExitCode.Done;
+            },
+            e => $"{path} cannot be written: {e.Message} Nothing was written there; name a folder that exists and is writable.");
+    }
+
+    /// <summary>Writes texts into a folder, which is made if it is not there. None is written when one would get into a book.</summary>
+    public static int WriteAll(string folder, IReadOnlyList<(string Name, string Text)> files)
+    {
+        MakeFolder(folder);
+        RefuseInBook(folder, files.Select(f => f.Name));
+        return files.Select(f => Write(Path.Combine(folder, f.Name), System.Text.Encoding.UTF8.GetBytes(f.Text))).Max();
+    }
+
+    /// <summary>What a command writes never takes the place of a book's own, nor lies among it, whatever links lead there.</summary>
+    /// <param name="option">The option that named the place.</param>
+    /// <exception cref="UsageException">It would.</exception>
+    public static void RefuseInBook(string path, string option = "--out") => Refuse(BookFolder.Around(path), path, option);
+
+    private static void Refuse(string? book, string path, string option)
+    {
+        if (book is not null)
         {
-            throw new BookException($"{path} cannot be written: {e.Message} Nothing was written there; name a folder that exists and is writable.", e);
+            const string Allowed = "Allowed is any place outside; only the program's own writing goes there.";
+            throw new UsageException($"{option} is inside a book: found {path}, and {book} is one. {Allowed}");
         }
     }
 
-    /// <summary>A file out never takes the place of a book's own.</summary>
-    /// <exception cref="UsageException">It would.</exception>
-    private static void RefuseOfBook(string path)
+    /// <summary>The same of files in a folder.</summary>
+    public static void RefuseInBook(string folder, IEnumerable<string> names)
     {
-        for (var at = Path.GetDirectoryName(Path.GetFullPath(path)); at is not null; at = Path.GetDirectoryName(at))
+        foreach (var name in names)
         {
-            if (new BookFolder(at).HasPages)
-            {
-                throw new UsageException($"--out is inside a book: found {path}, and {at} is one. Allowed is any place outside; only the program's own writing goes there.");
-            }
+            RefuseInBook(Path.Combine(folder, name));
         }
     }
 
     /// <summary>Makes a folder for files out.</summary>
     /// <exception cref="BookException">It cannot be made.</exception>
-    public static void MakeFolder(string path)
-    {
-        try
+    /// <exception cref="UsageException">It would be one inside a book.</exception>
+    public static void MakeFolder(string path) => BookException.Telling(
+        () =>
         {
-            Directory.CreateDirectory(path);
-        }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
-        {
-            throw new BookException($"{path} cannot be made: {e.Message} Name a folder that can be written.", e);
-        }
-    }
+            Refuse(BookFolder.Around(Path.Combine(path, "file")), path, "--out");
+            return Directory.CreateDirectory(RealPath.Of(path));
+        },
+        e => $"{path} cannot be made: {e.Message} Name a folder that can be written.");
 
-    /// <summary>Mostly standard output that cannot take more; whatever else the system refuses, it is no fault of ours to be told as one.</summary>
-    public static int CannotSay(Exception e)
-    {
-        Say.Wrong($"This could not be read or written: {e.Message} Free some room or name another place, then run it again.");
-        return ExitCode.NoBook;
-    }
-
-    /// <summary>Every fault on a line of its own, and what became of it.</summary>
-    public static int Faults(IEnumerable<Problem> problems, string became)
-    {
-        var count = 0;
-        foreach (var problem in problems)
-        {
-            Say.Wrong(problem.ToString());
-            count++;
-        }
-
-        Say.Wrong($"{count} {(count == 1 ? "fault" : "faults")}; {became}");
-        return ExitCode.BadInput;
-    }
-
-    /// <summary>A date on the command line that is not the folder's is a slip that would go into the wrong day.</summary>
-    public static void RefuseOtherDate(DateOnly? date, DayGiven given)
-    {
-        if (date is { } named && named != given.BusinessDate)
-        {
-            throw new UsageException($"--date is not the folder's: found {named:yyyy-MM-dd}, and depot.csv says business_date {given.BusinessDate:yyyy-MM-dd}. Leave --date away, or name that date.");
-        }
-    }
-
-    public static void Notes(Findings findings)
-    {
-        foreach (var note in findings.Notes)
-        {
-            Say.Wrong($"note: {note}");
-        }
-    }
-
-    /// <summary>Under --final: a van that is not closed is named, and nothing is written.</summary>
-    public static bool RefusesFinal(Depot depot)
-    {
-        var open = depot.Setup.Vans.Where(v => !depot.IsDone(v.Code)).ToList();
-        foreach (var van in open)
-        {
-            Say.Wrong($"{van.Code} {van.Name} is not closed: {(depot.Shift(van.Code) is { } shift ? $"it is at {StepWords.Name(shift.Step)}" : "it is on the road")}. Close it out, or leave --final away.");
-        }
-
-        return open.Count > 0;
-    }
+    private static IReadOnlyList<DatedBoxes> Boxes(Depot depot, Archive archive) => archive.Boxes(DateOnly.MinValue, depot.Date);
 }

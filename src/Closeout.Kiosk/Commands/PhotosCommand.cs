@@ -1,3 +1,4 @@
+using Closeout.Facts;
 using Closeout.Store;
 
 namespace Closeout.Commands;
@@ -13,15 +14,15 @@ public static class PhotosCommand
         var photos = ArchiveCommand.Of(folder, clock).Photos().Where(p => date is null || p.Date == date).ToList();
         foreach (var (number, on, photo) in photos)
         {
-            var place = Path.Combine(outDir, FormattableString.Invariant($"{on:yyyy-MM-dd}"), photo.Van.Text);
+            var place = Path.Combine(outDir, IsoDate.Text(on), photo.Van.Text);
             Output.MakeFolder(place);
             Output.Write(Path.Combine(place, $"{number}-{FileName(photo.Name)}"), attachments.Read(photo.Sha256));
         }
 
-        Say.Done($"{photos.Count} {(photos.Count == 1 ? "picture" : "pictures")} written, each as it was attached.");
-        return ExitCode.Done;
+        return Say.Done($"{Say.Count(photos.Count, "picture", "pictures")} written, each as it was attached.");
     }
 
-    /// <summary>A name that is one on every system: what could lead out of the folder, or steer a terminal, becomes an underscore.</summary>
-    private static string FileName(string name) => string.Concat(name.Select(c => char.IsAsciiLetterOrDigit(c) || c is '.' or '-' or '_' ? c : '_')).TrimStart('.');
+    /// <summary>A name that is one on every system: what could lead out of the folder or steer a terminal becomes an underscore.</summary>
+    private static string FileName(string name) =>
+        string.Concat(name.Select(c => char.IsAsciiLetterOrDigit(c) || c is '.' or '-' or '_' ? c : '_')).TrimStart('.');
 }

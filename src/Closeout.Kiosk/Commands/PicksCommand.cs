@@ -1,4 +1,3 @@
-using System.Text;
 using Closeout.Files;
 using Closeout.Words;
 
@@ -9,13 +8,7 @@ public static class PicksCommand
 {
     public static int Run(Tonight t, string outDir)
     {
-        Output.MakeFolder(outDir);
-        foreach (var van in t.Depot.Setup.Vans)
-        {
-            Output.Write(Path.Combine(outDir, $"pick-{van.Code}.txt"), Encoding.UTF8.GetBytes(PickSheet.Text(t, van)));
-        }
-
-        Output.Write(Path.Combine(outDir, "picks.html"), Encoding.UTF8.GetBytes(PickSheet.Html(t)));
-        return ExitCode.Done;
+        var texts = t.Depot.Setup.Vans.Select(v => ($"pick-{v.Code}.txt", PickSheet.Text(t, v)));
+        return Output.WriteAll(outDir, [.. texts, ("picks.html", PickSheet.Html(t))]);
     }
 }

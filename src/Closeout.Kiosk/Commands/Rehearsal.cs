@@ -10,11 +10,11 @@ namespace Closeout.Commands;
 /// <summary>Plays an evening's answers through the same desk as the kiosk.</summary>
 public static class Rehearsal
 {
-    /// <summary>Seconds between two answers on a rehearsal's clock, which starts at the end of the shift: the same folder gives the same book.</summary>
+    /// <summary>Between two answers on a rehearsal's clock, from the end of the shift: the same folder gives the same book.</summary>
     private const int SecondsPerAnswer = 15;
 
     /// <summary>The clock of a rehearsal of that day.</summary>
-    public static TimeProvider Clock(DateOnly date, TimeOnly shiftEnd) => new Ticking(new DateTimeOffset(date.ToDateTime(shiftEnd), TimeSpan.Zero));
+    public static TimeProvider Clock(DateOnly date, TimeOnly shiftEnd) => new Ticking(new(date.ToDateTime(shiftEnd), TimeSpan.Zero));
 
     /// <summary>Plays the answers; the faults are the refusals, each at its line.</summary>
     /// <param name="attachments">Where pictures go.</param>
@@ -22,7 +22,7 @@ public static class Rehearsal
     {
         foreach (var answer in answers)
         {
-            foreach (var refusal in Give(desk, attachments, answer))
+            if (Give(desk, attachments, answer) is { } refusal)
             {
                 yield return new(EveningFile.File, answer.Line, 1, refusal.Text);
             }
@@ -30,28 +30,23 @@ public static class Rehearsal
     }
 
     /// <summary>One answer: whoever answers a later step has confirmed the earlier ones as booked.</summary>
-    private static IEnumerable<Refusal> Give(Desk desk, Attachments attachments, EveningAnswer answer)
+    private static Refusal? Give(Desk desk, Attachments attachments, EveningAnswer answer)
     {
         if (desk.Depot.Shift(answer.Van) is null && Tell(desk, new ComeIn(answer.Van, answer.Technician)) is { } notIn)
         {
-            yield return notIn;
-            yield break;
+            return notIn;
         }
 
         while (desk.Depot.Shift(answer.Van)!.Step < answer.Step)
         {
             if (Tell(desk, StepPages.Of(desk.Depot.Shift(answer.Van)!.Step).Unchanged(answer.Van)) is { } refusal)
             {
-                yield return refusal;
-                yield break;
+                return refusal;
             }
         }
 
         var (command, none) = answer.Photo is { } path ? Photo(attachments, answer.Van, path) : (answer.Command, null);
-        if ((none ?? Tell(desk, command!)) is { } refused)
-        {
-            yield return refused;
-        }
+        return none ?? Tell(desk, command!);
     }
 
     private static (ICommand? Command, Refusal? None) Photo(Attachments attachments, Code<Van> van, string path)

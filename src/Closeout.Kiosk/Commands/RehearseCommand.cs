@@ -14,47 +14,40 @@ public static class RehearseCommand
     public static int Run(string folder, string outDir, string? book, DateOnly? date, bool final)
     {
         var day = DayFolder.Read(folder, StepPages.Evening);
-        Output.Notes(day.Findings);
-        if (day.Given is not { } given)
-        {
-            return Output.Faults(day.Findings.Problems, "nothing was loaded.");
-        }
-
-        Output.RefuseOtherDate(date, given);
         var target = BookFolder.At(book ?? Path.Combine(outDir, "book"));
-        if (Refuses(target, named: book is not null))
+        if (LoadCommand.Given(day, date) is not { } given || Refuses(target, named: book is not null))
         {
             return ExitCode.BadInput;
         }
 
+        Output.RefuseInBook(outDir, [.. Output.Rehearsed.Select(f => f + ".csv"), Path.Combine("morning", "morning.txt")]);
         Output.MakeFolder(outDir);
-        try
-        {
-            using var fresh = new RehearsedBook(target);
-            return Play(day, given, fresh, target, outDir, final);
-        }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
-        {
-            throw new BookException($"{outDir} cannot be written: {e.Message} Name a folder that is writable.", e);
-        }
+        return BookException.Telling(
+            () =>
+            {
+                using var fresh = new RehearsedBook(target);
+                return Play(day, given, fresh, target, outDir, final);
+            },
+            e => $"{outDir} cannot be written: {e.Message} Name a folder that is writable.");
     }
 
     private static int Play(DayFolder day, DayGiven given, RehearsedBook fresh, BookFolder target, string outDir, bool final)
     {
         var clock = Rehearsal.Clock(given.BusinessDate, given.Setup.Depot.ShiftEnd);
-        var desk = new Desk(Book.OpenPage(fresh.Folder, null, given.FirstPage(rehearsal: true), clock.GetLocalNow()), clock);
+        var desk = new Desk(Book.New(fresh.Folder, given.FirstPage(rehearsal: true), clock.GetLocalNow()), clock);
         var faults = new Findings();
-        foreach (var fault in Rehearsal.Play(desk, new Attachments(fresh.Folder), EveningAnswers.Of(day.Evening)).Take(CsvLimits.MostTold + 1))
+        var played = Rehearsal.Play(desk, new Attachments(fresh.Folder), EveningAnswers.Of(day.Evening));
+        foreach (var fault in played.Take(CsvLimits.MostTold + 1))
         {
             faults.Fault(fault.File, fault.Line, fault.Column, fault.Text);
         }
 
         if (faults.AreFaults)
         {
-            return Output.Faults(faults.Problems, "the evening was not rehearsed and nothing was written.");
+            return Say.Faults(faults.Problems, "the evening was not rehearsed and nothing was written.");
         }
 
-        if (final && Output.RefusesFinal(desk.Depot))
+        if (final && Say.NotFinal(desk.Depot))
         {
             return ExitCode.No;
         }
@@ -74,23 +67,15 @@ public static class RehearseCommand
 
     private static bool Refuses(BookFolder target, bool named)
     {
-        if (!Directory.Exists(target.Path) && !File.Exists(target.Path))
+        Output.RefuseInBook(target.Path, named ? "--book" : "--out");
+        if (!Path.Exists(target.Path) || (!named && File.Exists(target.RehearsalMark)))
         {
             return false;
         }
 
-        if (named)
-        {
-            Say.Wrong($"The book {target.Path} exists, and a rehearsal needs a fresh one. Name another with --book, or leave --book away.");
-            return true;
-        }
-
-        if (File.Exists(target.RehearsalMark))
-        {
-            return false;
-        }
-
-        Say.Wrong($"{target.Path} is not a rehearsal's book, so it is not replaced. Name another folder with --out.");
+        Say.Wrong(named
+            ? $"The book {target.Path} exists, and a rehearsal needs a fresh one. Name another with --book, or leave --book away."
+            : $"{target.Path} is not a rehearsal's book, so it is not replaced. Name another folder with --out.");
         return true;
     }
 }

@@ -1,4 +1,3 @@
-using System.Text.RegularExpressions;
 using Closeout.Store;
 
 namespace Closeout.Commands;
@@ -8,7 +7,7 @@ namespace Closeout.Commands;
 /// it is held as long as the rehearsal lives: where nobody holds it, the rehearsal was killed, and the next one of the same
 /// place removes what it left.
 /// </summary>
-internal sealed partial class RehearsedBook : IDisposable
+internal sealed class RehearsedBook : IDisposable
 {
     private const string Mark = ".rehearsing";
 
@@ -20,22 +19,28 @@ internal sealed partial class RehearsedBook : IDisposable
         this.target = target;
         Folder = new($"{target.Path}.{Guid.NewGuid():N}");
         living = Disk.Own(Folder.Path + Mark, FileMode.CreateNew, FileAccess.ReadWrite, FileShare.None);
-        foreach (var other in Directory.EnumerateFiles(Path.GetDirectoryName(Path.GetFullPath(target.Path))!, Path.GetFileName(target.Path) + ".*" + Mark).Where(o => o != living.Name && IsMark(o)).ToList())
+        var (above, name) = (Path.GetDirectoryName(Path.GetFullPath(target.Path))!, Path.GetFileName(target.Path));
+        foreach (var other in Directory.EnumerateFiles(above, $"{name}.*{Mark}").Where(o => o != living.Name && IsMark(o)).ToList())
         {
-            RemoveDead(other);
+            // Else it lives, or is somebody else's.
+            if (Disk.Try(() => Disk.Own(other, FileMode.Open, FileAccess.ReadWrite, FileShare.None).Dispose()))
+            {
+                Remove(other);
+            }
         }
     }
 
     public BookFolder Folder { get; }
 
-    private string Old => Folder.Path + ".old";
-
-    /// <summary>Takes the place. The book there goes out of the way first and is removed afterwards: one half removed has perhaps lost its mark already, and is no rehearsal's any more.</summary>
+    /// <summary>
+    /// Takes the place. The book there goes out of the way first and is removed afterwards: one half removed has perhaps lost
+    /// its mark already, and is no rehearsal's any more.
+    /// </summary>
     public void Keep()
     {
         if (Directory.Exists(target.Path))
         {
-            Directory.Move(target.Path, Old);
+            Directory.Move(target.Path, Folder.Path + ".old");
         }
 
         Directory.Move(Folder.Path, target.Path);
@@ -47,42 +52,18 @@ internal sealed partial class RehearsedBook : IDisposable
         Remove(living.Name);
     }
 
-    private bool IsMark(string path) => Path.GetFileName(path)[(Path.GetFileName(target.Path).Length + 1)..^Mark.Length] is var name && Name().IsMatch(name);
+    private bool IsMark(string path) =>
+        Guid.TryParseExact(Path.GetFileName(path)[(Path.GetFileName(target.Path).Length + 1)..^Mark.Length], "N", out _);
 
-    private static void RemoveDead(string mark)
-    {
-        try
-        {
-            using var dead = new FileStream(mark, FileMode.Open, FileAccess.ReadWrite, FileShare.None);
-        }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
-        {
-            // It lives, or is somebody else's.
-            return;
-        }
-
-        Remove(mark);
-    }
-
-    /// <summary>Removes the mark last: what it marks can be found as long as anything of it is left.</summary>
-    private static void Remove(string mark)
+    /// <summary>Removes the mark last: as long as anything of what it marks is left, the next rehearsal tries again.</summary>
+    private static void Remove(string mark) => Disk.Try(() =>
     {
         var folder = mark[..^Mark.Length];
-        try
+        foreach (var left in new[] { folder, folder + ".old" }.Where(Directory.Exists))
         {
-            foreach (var left in new[] { folder, folder + ".old" }.Where(Directory.Exists))
-            {
-                Directory.Delete(left, recursive: true);
-            }
-
-            File.Delete(mark);
+            Directory.Delete(left, recursive: true);
         }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
-        {
-            // The next rehearsal tries again.
-        }
-    }
 
-    [GeneratedRegex("\\A[0-9a-f]{32}\\z")]
-    private static partial Regex Name();
+        File.Delete(mark);
+    });
 }

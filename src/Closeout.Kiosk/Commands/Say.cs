@@ -1,3 +1,5 @@
+using Closeout.DayBook;
+using Closeout.Files;
 using Closeout.Words;
 
 namespace Closeout.Commands;
@@ -9,8 +11,57 @@ namespace Closeout.Commands;
 public static class Say
 {
     /// <summary>A line on standard output.</summary>
-    public static void Done(string sentence) => Console.Out.WriteLine(Harmless.Line(sentence));
+    public static int Done(string sentence)
+    {
+        Console.Out.WriteLine(Harmless.Line(sentence));
+        return ExitCode.Done;
+    }
 
     /// <summary>A line on standard error.</summary>
-    public static void Wrong(string sentence) => Console.Error.WriteLine(Harmless.Line(sentence));
+    /// <returns>The exit code.</returns>
+    public static int Wrong(string sentence, int code = ExitCode.No)
+    {
+        Console.Error.WriteLine(Harmless.Line(sentence));
+        return code;
+    }
+
+    /// <summary>A number of things, and what they are called.</summary>
+    public static string Count(int number, string one, string many) => $"{number} {(number == 1 ? one : many)}";
+
+    /// <summary>Mostly standard output that cannot take more; whatever else the system refuses, it is no fault of ours.</summary>
+    public static int CannotSay(Exception e) =>
+        Wrong($"This could not be read or written: {e.Message} Free some room or name another place, then run it again.", ExitCode.NoBook);
+
+    public static void Notes(Findings findings)
+    {
+        foreach (var note in findings.Notes)
+        {
+            Wrong($"note: {note}");
+        }
+    }
+
+    /// <summary>Every fault on a line of its own, and what became of it.</summary>
+    public static int Faults(IReadOnlyCollection<Problem> problems, string became)
+    {
+        foreach (var problem in problems)
+        {
+            Wrong(problem.ToString());
+        }
+
+        return Wrong($"{Count(problems.Count, "fault", "faults")}; {became}", ExitCode.BadInput);
+    }
+
+    /// <summary>Under --final: names each van that is not closed.</summary>
+    /// <returns>Whether there is one.</returns>
+    public static bool NotFinal(Depot depot)
+    {
+        var open = depot.Setup.Vans.Where(v => !depot.IsDone(v.Code)).ToList();
+        foreach (var van in open)
+        {
+            var at = depot.Shift(van.Code) is { } shift ? $"it is at {StepWords.Name(shift.Step)}" : "it is on the road";
+            Wrong($"{van.Code} {van.Name} is not closed: {at}. Close it out, or leave --final away.");
+        }
+
+        return open.Count > 0;
+    }
 }

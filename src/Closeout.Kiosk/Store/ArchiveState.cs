@@ -6,8 +6,8 @@ namespace Closeout.Store;
 /// <param name="Number">The last entry; 0: none.</param>
 /// <param name="Day">Its business date, as yyyymmdd.</param>
 /// <param name="Sha">Its line's checksum.</param>
-/// <param name="Book">The checksum of the book's very first line: what makes it this book.</param>
-internal sealed record ArchiveState(int Number, int Day, string Sha, string Book)
+/// <param name="BookSha">The checksum of the book's very first line: what makes it this book.</param>
+internal sealed record ArchiveState(int Number, int Day, string Sha, string BookSha)
 {
     /// <summary>Changes when what is stored changes; an archive of another shape is made anew.</summary>
     private const int Shape = 4;
@@ -20,7 +20,7 @@ internal sealed record ArchiveState(int Number, int Day, string Sha, string Book
 
     public void Write(LiteDatabase db) => db.GetCollection("state").Upsert(new BsonDocument
     {
-        ["_id"] = 1, ["shape"] = Shape, ["number"] = Number, ["day"] = Day, ["sha"] = Sha, ["book"] = Book,
+        ["_id"] = 1, ["shape"] = Shape, ["number"] = Number, ["day"] = Day, ["sha"] = Sha, ["book"] = BookSha,
     });
 
     private static BsonDocument? Document(LiteDatabase db) => db.GetCollection("state").FindById(1);

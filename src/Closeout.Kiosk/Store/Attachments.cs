@@ -4,11 +4,14 @@ using Closeout.Words;
 namespace Closeout.Store;
 
 /// <summary>Pictures beside the entries: plain files in the book's <c>files</c> folder, each named by the SHA-256 of its bytes.</summary>
-/// <remarks>The file is written and flushed before the entry that names it: a crash between the two leaves a file that nobody names, never an entry without its file.</remarks>
+/// <remarks>
+/// The file is written and flushed before the entry that names it: a crash between the two leaves a file that nobody names, never
+/// an entry without its file.
+/// </remarks>
 public sealed class Attachments(BookFolder folder)
 {
-    /// <summary>The largest picture, in bytes: more than any phone makes.</summary>
-    public const long MostBytes = 20L * 1024 * 1024;
+    /// <summary>The largest picture, in bytes.</summary>
+    public const long MostBytes = AttachedFiles.MostBytes;
 
     /// <summary>The longest name kept of a picture, in characters.</summary>
     private const int MostName = 80;
@@ -24,79 +27,62 @@ public sealed class Attachments(BookFolder folder)
     /// <exception cref="BookException">There is nothing, or it cannot be read.</exception>
     public static IReadOnlyList<string> At(string path)
     {
-        try
-        {
-            IReadOnlyList<string> found = Directory.Exists(path)
-                ? [.. Directory.EnumerateFiles(path).Where(IsPicture).Order(StringComparer.Ordinal)]
-                : File.Exists(path) ? [path] : [];
-            return found.Count > 0
-                ? found
-                : throw new BookException($"There is no picture at {path}: 0 files found, allowed are JPEG, PNG, WebP and HEIC. Type the name of a picture, or of a folder with pictures.");
-        }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
-        {
-            throw new BookException($"{path} cannot be read: {e.Message} Nothing was attached; try another file.", e);
-        }
+        var found = BookException.Telling<IReadOnlyList<string>>(
+            () => !Directory.Exists(path) ? File.Exists(path) ? [path] : []
+                : [.. Directory.EnumerateFiles(path).Where(IsPicture).Order(StringComparer.Ordinal)],
+            e => $"{path} cannot be read: {e.Message} Nothing was attached; try another file.");
+        return found.Count > 0
+            ? found
+            : throw new BookException(
+                $"There is no picture at {path}: 0 files found, allowed are JPEG, PNG, WebP and HEIC. "
+                + "Type the name of a picture, or of a folder with pictures.");
     }
 
     /// <summary>Copies a picture into the book, byte for byte. The same bytes again are the same file.</summary>
     /// <exception cref="BookException">It is none, too large, or cannot be read or written. Nothing was attached.</exception>
-    public Taken Take(string path)
-    {
-        try
+    public Taken Take(string path) => BookException.Telling(
+        () =>
         {
             using var file = PlainFile.Open(path);
             var length = file.Length;
-            if (length == 0)
+            if (length is 0 or > MostBytes)
             {
-                throw new BookException($"{path} has 0 bytes: it is empty, or still being copied. Nothing was attached; wait, or take the picture again.");
-            }
-
-            if (length > MostBytes)
-            {
-                throw new BookException($"{path} has {length} bytes, and {MostBytes} are the most. Nothing was attached; make the picture smaller.");
+                throw new BookException($"{path} has {length} bytes" + (length == 0
+                    ? ": it is empty, or still being copied. Nothing was attached; wait, or take the picture again."
+                    : $", and {MostBytes} are the most. Nothing was attached; make the picture smaller."));
             }
 
             var bytes = new byte[length];
             file.ReadExactly(bytes);
-            if (Kind(bytes) is null)
+            if (!IsPicture(bytes))
             {
                 throw new BookException($"{path} is no picture: allowed are JPEG, PNG, WebP and HEIC. Nothing was attached.");
             }
 
             var sha = Convert.ToHexStringLower(SHA256.HashData(bytes));
-            if (!IsWhole(sha))
+            if (AttachedFiles.Fault(Place(sha)) is not null)
             {
-                Disk.MakeFolder(folder.Files);
+                DurableFolder.Make(folder.Files);
                 Disk.WriteWhole(Place(sha), bytes, own: true);
             }
 
-            return new(sha, Kept(Path.GetFileName(path)), bytes.Length);
-        }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
-        {
-            throw new BookException($"{path} cannot be attached: {e.Message} Nothing was recorded; try again.", e);
-        }
-    }
+            return new Taken(sha, Kept(Path.GetFileName(path)), bytes.Length);
+        },
+        e => $"{path} cannot be attached: {e.Message} Nothing was recorded; try again.");
 
     /// <summary>The bytes of a picture.</summary>
     /// <exception cref="BookException">The file is missing, or is not as it was taken.</exception>
     public byte[] Read(string sha)
     {
-        try
-        {
-            var bytes = File.ReadAllBytes(Place(sha));
-            return Convert.ToHexStringLower(SHA256.HashData(bytes)) == sha
-                ? bytes
-                : throw new BookException($"{Place(sha)} is not as it was attached: its checksum does not fit its name. Restore it from a backup.");
-        }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
-        {
-            throw new BookException($"{Place(sha)} cannot be read: {e.Message} Restore it from a backup.", e);
-        }
+        var bytes = BookException.Telling(
+            () => PlainFile.Read(Place(sha), MostBytes), e => $"{Place(sha)} cannot be read: {e.Message} Restore it from a backup.");
+        return Convert.ToHexStringLower(SHA256.HashData(bytes)) == sha
+            ? bytes
+            : throw new BookException(
+                $"{Place(sha)} is not as it was attached: its checksum does not fit its name. Restore it from a backup.");
     }
 
-    /// <summary>Takes a picture out of the inbox once it is in the book and recorded: the next van must not get it too. Elsewhere nothing is touched.</summary>
+    /// <summary>Takes a picture out of the inbox once it is recorded: the next van must not get it too. Elsewhere it stays.</summary>
     /// <returns>Why it could not be taken out, and what to do; empty: it was, or it was none of the inbox.</returns>
     public string Done(string path)
     {
@@ -116,14 +102,12 @@ public sealed class Attachments(BookFolder folder)
         }
     }
 
-    /// <summary>The end of a name, for there stands what tells pictures apart; whole characters, and none that would steer a terminal.</summary>
+    /// <summary>The end of a name, where pictures are told apart; whole characters, and none that would steer a terminal.</summary>
     private static string Kept(string name)
     {
         var end = name.Length > MostName ? name[^MostName..] : name;
         return Harmless.Line(char.IsLowSurrogate(end, 0) ? end[1..] : end);
     }
-
-    private bool IsWhole(string sha) => File.Exists(Place(sha)) && Convert.ToHexStringLower(SHA256.HashData(File.ReadAllBytes(Place(sha)))) == sha;
 
     private string Place(string sha) => Path.Combine(folder.Files, sha);
 
@@ -132,7 +116,10 @@ public sealed class Attachments(BookFolder folder)
     {
         try
         {
-            return Kind(Head(path)) is not null;
+            using var file = PlainFile.Open(path);
+            var head = new byte[Math.Min(16, file.Length)];
+            file.ReadExactly(head);
+            return IsPicture(head);
         }
         catch (NoPlainFileException)
         {
@@ -140,22 +127,11 @@ public sealed class Attachments(BookFolder folder)
         }
     }
 
-    private static byte[] Head(string path)
-    {
-        using var file = PlainFile.Open(path);
-        var head = new byte[Math.Min(16, file.Length)];
-        file.ReadExactly(head);
-        return head;
-    }
-
-    /// <summary>The kind of picture by its first bytes; null: none. A name proves nothing.</summary>
-    private static string? Kind(ReadOnlySpan<byte> bytes) => bytes switch
-    {
-        [0xFF, 0xD8, 0xFF, ..] => "jpg",
-        [0x89, (byte)'P', (byte)'N', (byte)'G', 0x0D, 0x0A, 0x1A, 0x0A, ..] => "png",
-        [(byte)'R', (byte)'I', (byte)'F', (byte)'F', _, _, _, _, (byte)'W', (byte)'E', (byte)'B', (byte)'P', ..] => "webp",
-        [_, _, _, _, (byte)'f', (byte)'t', (byte)'y', (byte)'p', (byte)'h', (byte)'e', (byte)'i' or (byte)'v', ..] => "heic",
-        [_, _, _, _, (byte)'f', (byte)'t', (byte)'y', (byte)'p', (byte)'m', (byte)'i' or (byte)'s', (byte)'f', (byte)'1', ..] => "heif",
-        _ => null,
-    };
+    /// <summary>Whether the first bytes are those of JPEG, PNG, WebP, HEIC or HEIF. A name proves nothing.</summary>
+    private static bool IsPicture(ReadOnlySpan<byte> bytes) => bytes is
+        [0xFF, 0xD8, 0xFF, ..]
+        or [0x89, (byte)'P', (byte)'N', (byte)'G', 0x0D, 0x0A, 0x1A, 0x0A, ..]
+        or [(byte)'R', (byte)'I', (byte)'F', (byte)'F', _, _, _, _, (byte)'W', (byte)'E', (byte)'B', (byte)'P', ..]
+        or [_, _, _, _, (byte)'f', (byte)'t', (byte)'y', (byte)'p', (byte)'h', (byte)'e', (byte)'i' or (byte)'v', ..]
+        or [_, _, _, _, (byte)'f', (byte)'t', (byte)'y', (byte)'p', (byte)'m', (byte)'i' or (byte)'s', (byte)'f', (byte)'1', ..];
 }

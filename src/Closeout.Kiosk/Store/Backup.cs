@@ -1,6 +1,5 @@
 using System.IO.Compression;
-using System.Security.Cryptography;
-using System.Text;
+using Closeout.Words;
 
 namespace Closeout.Store;
 
@@ -10,26 +9,33 @@ public static class Backup
 {
     /// <summary>Writes beside the file's place, flushes, reads all of it back, and only then gives it its name.</summary>
     /// <returns>What is in it.</returns>
-    /// <exception cref="BookException">The book is not good, the file is there already, or it cannot be written; nothing is left behind.</exception>
+    /// <exception cref="BookException">The book is not good, the file is there already or cannot be written; nothing is left.</exception>
     public static BackupManifest Write(BookFolder folder, string path, DateTimeOffset made)
     {
         var beside = Disk.Beside(path);
         try
         {
             var (dates, newest, last) = Snapshot(folder);
-            Disk.Writing(() => Fill(beside, folder, dates, newest, made));
+            Disk.WriteNew(beside, file => Fill(file, folder, dates, newest, made));
             var manifest = Verified(beside, folder.Page, last);
             File.Move(beside, path, overwrite: false);
-            Disk.FlushFolder(Path.GetDirectoryName(Path.GetFullPath(path))!);
+            DurableFolder.Flush(Path.GetDirectoryName(Path.GetFullPath(path))!);
             return manifest;
+        }
+        catch (NoPlainFileException e)
+        {
+            const string Then = "None was written; put the file back, or take away what is there.";
+            throw new BookException($"The book at {folder.Path} cannot be backed up: {e.Message} {Then}", e);
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            throw new BookException($"The backup {path} cannot be written: {e.Message.Replace(Path.GetFullPath(beside), path, StringComparison.Ordinal)} Name a file that does not exist, in a folder that does and has room.", e);
+            var why = e.Message.Replace(Path.GetFullPath(beside), path, StringComparison.Ordinal);
+            const string Then = "Name a file that does not exist, in a folder that does and has room.";
+            throw new BookException($"The backup {path} cannot be written: {why} {Then}", e);
         }
         finally
         {
-            Remove(beside);
+            Disk.Try(() => File.Delete(beside));
         }
     }
 
@@ -39,32 +45,35 @@ public static class Backup
     private static BackupManifest Verified(string path, Func<DateOnly, string> name, LastEntry? last)
     {
         using var backup = BackupFile.Open(path);
-        var parts = backup.Manifest.Parts.ToDictionary(p => p.Name);
+        var (told, parts) = (backup.Manifest, backup.Manifest.Parts.ToDictionary(p => p.Name));
         var found = BookCheck.Pages(
-            backup.Manifest.Pages.Select(d => (d, name(d), PageReader.Of(name(d), backup.Read(parts[PartOf(d)]), default))),
-            last is null ? [] : [new(last.Number, last.Sha, "the book has had them")],
-            last?.Book,
+            told.Pages.Select(d => (d, name(d), PageReader.Of(name(d), backup.Read(parts[PartOf(d)]), default))),
+            [.. Witness.Of(last, "the book has had them")],
+            last?.BookSha,
             sha => parts.ContainsKey("files/" + sha));
         if (found.Fault is { } fault)
         {
             throw Damaged(fault);
         }
 
-        foreach (var part in backup.Manifest.Parts.Where(p => !p.Name.StartsWith("pages/", StringComparison.Ordinal)))
+        foreach (var part in told.Parts.Where(p => !p.Name.StartsWith("pages/", StringComparison.Ordinal)))
         {
             backup.CopyTo(part, Stream.Null);
         }
 
-        return found.Book == backup.Manifest.Book && found.Entries == backup.Manifest.Entries
-            ? backup.Manifest
-            : throw new BackupException($"The backup {path} is refused: it says {backup.Manifest.Entries} entries and holds {found.Entries}, or those of another book.");
+        return found.BookSha == told.BookSha && found.Entries == told.Entries ? told : throw new BackupException(
+            $"The backup {path} is refused: it says {told.Entries} entries and holds {found.Entries}, or those of another book.");
     }
 
-    private static BookException Damaged(string fault) => new($"The book is damaged, and a backup of it would be too, so none was written. {fault}");
+    private static BookException Damaged(string fault) =>
+        new($"The book is damaged, and a backup of it would be too, so none was written. {fault}");
 
-    private static string PartOf(DateOnly date) => $"pages/{date:yyyy-MM-dd}.jsonl";
+    private static string PartOf(DateOnly date) => $"pages/{date:O}.jsonl";
 
-    /// <summary>The pages that there are, and the newest one's whole lines: the only things that another program may be changing. The lock is held for this alone.</summary>
+    /// <summary>
+    /// The pages that there are, and the newest one's whole lines: the only things that another program may be changing. The lock is
+    /// held for this alone.
+    /// </summary>
     private static (IReadOnlyList<DateOnly> Dates, byte[] Newest, LastEntry? Last) Snapshot(BookFolder folder)
     {
         if (!folder.HasPages)
@@ -72,56 +81,49 @@ public static class Backup
             throw new BookException($"There is no book at {folder.Path}.");
         }
 
-        var known = LastEntry.Known(folder);
+        var known = new Archive(folder).LastKnown();
         using var held = BookLock.Take(folder.Lock);
         var dates = folder.Dates;
         return (dates, WholeLines(folder.Page(dates[^1])), LastEntry.Read(folder) ?? known);
     }
 
-    private static void Fill(string beside, BookFolder folder, IReadOnlyList<DateOnly> dates, byte[] newest, DateTimeOffset made)
+    private static void Fill(Stream file, BookFolder folder, IReadOnlyList<DateOnly> dates, byte[] newest, DateTimeOffset made)
     {
-        using var file = Disk.Own(beside, FileMode.CreateNew, FileAccess.ReadWrite, FileShare.None);
         using (var zip = new ZipArchive(file, ZipArchiveMode.Create, leaveOpen: true))
         {
-            Fill(new Packing(zip, made), folder, dates, newest, made);
+            Fill(new BackupPacking(zip, made), folder, dates, newest, made);
             zip.Comment = BackupSeal.Room;
         }
 
         BackupSeal.Set(file);
-        file.Flush(flushToDisk: true);
     }
 
-    private static void Fill(Packing packing, BookFolder folder, IReadOnlyList<DateOnly> dates, byte[] newest, DateTimeOffset made)
+    private static void Fill(BackupPacking packing, BookFolder folder, IReadOnlyList<DateOnly> dates, byte[] newest, DateTimeOffset made)
     {
         foreach (var date in dates)
         {
             packing.Add(PartOf(date), new MemoryStream(date == dates[^1] ? newest : WholeLines(folder.Page(date))));
         }
 
-        var torn = Directory.Exists(folder.TornLines) ? Directory.EnumerateFiles(folder.TornLines).Order(StringComparer.Ordinal).ToList() : [];
-        foreach (var (path, name) in AttachedFiles.Of(folder).Select(f => (f, "files/" + Path.GetFileName(f)))
-            .Concat(torn.Select(t => (t, "torn/" + Path.GetFileName(t))))
-            .Append((folder.RehearsalMark, "rehearsal.txt"))
-            .Where(p => BackupManifest.IsPart(p.Item2) && File.Exists(p.Item1)))
+        foreach (var (path, name) in folder.Kept(AttachedFiles.Of(folder)).Where(k => BackupManifest.IsPart(k.Name)))
         {
-            using var file = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.Read);
+            using var file = PlainFile.Open(path, BackupManifest.MostBytes(name));
             if (!AttachedFiles.Fits(name, packing.Add(name, file)))
             {
-                throw Damaged(AttachedFiles.Fault(path));
+                throw Damaged(AttachedFiles.Fault(path) ?? $"{path} was changed while it was read.");
             }
         }
 
-        var manifest = new BackupManifest(made, FirstSha(folder.Page(dates[0])), LastNumber(folder.Page(dates[^1]), newest), packing.Parts);
-        packing.Add(BackupManifest.Name, new MemoryStream(Encoding.ASCII.GetBytes(manifest.Text)));
+        packing.Add(BackupManifest.Name, new MemoryStream(Manifest(folder, dates, newest, made, packing.Parts).ToJson()));
     }
 
-    private static string FirstSha(string page) => PageEnds.FirstSha(page) ?? throw Damaged($"{page}:1: the line does not end in its checksum. {BookException.Remedy}");
-
-    private static int LastNumber(string page, byte[] bytes)
+    private static BackupManifest Manifest(
+        BookFolder folder, IReadOnlyList<DateOnly> dates, byte[] newest, DateTimeOffset made, IReadOnlyList<BackupPart> parts)
     {
         try
         {
-            return PageReader.Of(page, bytes, default).Mark.Number;
+            var last = PageReader.Of(folder.Page(dates[^1]), newest, default).Mark;
+            return new(BackupManifest.Known, made, PageEnds.BookSha(folder)!, last.Number, parts);
         }
         catch (BookException e)
         {
@@ -129,57 +131,9 @@ public static class Backup
         }
     }
 
-    private static byte[] WholeLines(string page)
+    private static byte[] WholeLines(string page) => PageFile.Read(page, (file, length) =>
     {
-        using var file = new FileStream(page, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
-        var bytes = new byte[file.Length];
-        file.ReadExactly(bytes);
+        var bytes = PageFile.Bytes(file, 0, length);
         return bytes[..(bytes.AsSpan().LastIndexOf((byte)'\n') + 1)];
-    }
-
-    private static void Remove(string beside)
-    {
-        try
-        {
-            File.Delete(beside);
-        }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
-        {
-            // Its folder is missing or cannot be written, and so it never was.
-        }
-    }
-
-    /// <summary>Adds files to a zip and keeps their checksums.</summary>
-    private sealed class Packing(ZipArchive zip, DateTimeOffset made)
-    {
-        private readonly List<BackupPart> parts = [];
-
-        public IReadOnlyList<BackupPart> Parts => parts;
-
-        /// <returns>The SHA-256 of what was read.</returns>
-        public string Add(string name, Stream from)
-        {
-            var entry = zip.CreateEntry(name, CompressionLevel.Optimal);
-            entry.LastWriteTime = Stamp(made);
-
-            // Whoever unpacks it by hand gets files for the owner alone, too: rw------- of a regular file.
-            entry.ExternalAttributes = unchecked((int)0x81800000);
-            using var to = entry.Open();
-            using var hash = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
-            var (piece, bytes) = (new byte[1 << 16], 0L);
-            while (from.Read(piece) is var count and > 0)
-            {
-                hash.AppendData(piece, 0, count);
-                to.Write(piece, 0, count);
-                bytes += count;
-            }
-
-            parts.Add(new(name, bytes, Convert.ToHexStringLower(hash.GetHashAndReset())));
-            return parts[^1].Sha;
-        }
-
-        /// <summary>A zip knows no time before 1980 or after 2107, and a clock may be wrong. What counts stands in the manifest.</summary>
-        private static DateTimeOffset Stamp(DateTimeOffset made) =>
-            made.Year < 1980 ? new(1980, 1, 1, 0, 0, 0, made.Offset) : made.Year > 2107 ? new(2107, 12, 31, 0, 0, 0, made.Offset) : made;
-    }
+    });
 }

@@ -1,6 +1,5 @@
 using System.IO.Compression;
 using System.Security.Cryptography;
-using System.Text;
 using Closeout.Words;
 
 namespace Closeout.Store;
@@ -8,23 +7,18 @@ namespace Closeout.Store;
 /// <summary>A backup opened for reading: its seal fits, and every name, number and size in it is one that a backup may have.</summary>
 public sealed class BackupFile : IDisposable
 {
-    /// <summary>More than a page a day for five centuries.</summary>
-    private const int MostParts = 200_000;
-
-    /// <summary>Bytes of one part: a page is read whole.</summary>
-    private const long LargestPart = 1L << 30;
-
-    /// <summary>How many times its own size a backup may be when unpacked, beyond <see cref="AnySize"/>. Pages come to about ten.</summary>
-    private const long MostGrowth = 200;
-
-    private const long AnySize = 16L << 20;
+    /// <summary>The most bytes of a backup, which is read whole for its checksum.</summary>
+    private const long MostBytes = 1L << 40;
 
     private readonly string path;
     private readonly ZipArchive zip;
-    private readonly Dictionary<string, ZipArchiveEntry> entries;
+    private readonly IReadOnlyDictionary<string, ZipArchiveEntry> entries;
 
-    private BackupFile(string path, ZipArchive zip, Dictionary<string, ZipArchiveEntry> entries, BackupManifest manifest) =>
-        (this.path, this.zip, this.entries, Manifest) = (path, zip, entries, manifest);
+    private BackupFile(string path, ZipArchive zip, long size)
+    {
+        (this.path, this.zip) = (path, zip);
+        (Manifest, entries) = BackupParts.Of(zip, size);
+    }
 
     public BackupManifest Manifest { get; }
 
@@ -34,52 +28,35 @@ public sealed class BackupFile : IDisposable
         FileStream? file = null;
         try
         {
-            file = PlainFile.Open(path);
-            if (!BackupSeal.Fits(file))
-            {
-                throw Damaged(path, "the checksum at its end does not fit: it was damaged or cut, or is no backup of this program");
-            }
-
-            var (size, zip) = (file.Length, new ZipArchive(file, ZipArchiveMode.Read));
-            file = null;
-            try
-            {
-                return Within(path, zip, size);
-            }
-            catch
-            {
-                zip.Dispose();
-                throw;
-            }
+            file = PlainFile.Open(path, MostBytes);
+            return BackupSeal.Fits(file)
+                ? new(path, new ZipArchive(file, ZipArchiveMode.Read), file.Length)
+                : throw Damaged(path, "the checksum at its end does not fit: it was damaged or cut, or is no backup of this program");
         }
-        catch (Exception e) when (e is FileNotFoundException or DirectoryNotFoundException)
-        {
-            throw new BackupException($"There is no backup {path}.", e);
-        }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
-        {
-            throw new BackupException($"The backup {path} cannot be read: {e.Message}", e);
-        }
-        catch (Exception e) when (e is InvalidDataException or FormatException or NotSupportedException or ArgumentException or OverflowException)
-        {
-            throw Foreign(path, e.Message.TrimEnd('.'), e);
-        }
-        finally
+        catch (Exception e) when (e is BackupException or IOException or UnauthorizedAccessException || IsForeign(e))
         {
             file?.Dispose();
+            throw e switch
+            {
+                FileNotFoundException or DirectoryNotFoundException => new BackupException($"There is no backup {path}.", e),
+                IOException or UnauthorizedAccessException => new BackupException($"The backup {path} cannot be read: {e.Message}", e),
+                BackupException refused => refused,
+                _ => new BackupException(
+                    $"The backup {path} is refused: {e.Message.TrimEnd('.')}. Nothing was written. Use another backup.", e),
+            };
         }
     }
 
-    /// <summary>What a backup says of itself, its checksums not compared: enough to tell whose it is and how much it holds. Null: it says nothing.</summary>
+    /// <summary>What it says of itself, no checksum compared: enough to tell whose it is and how much it holds. Null: nothing.</summary>
     public static BackupManifest? Told(string path)
     {
         try
         {
-            using var file = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.Read | FileShare.Delete);
+            using var file = PlainFile.Open(path, MostBytes);
             using var zip = new ZipArchive(file, ZipArchiveMode.Read);
-            return ManifestIn(zip);
+            return BackupParts.ManifestIn(zip);
         }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException or InvalidDataException or FormatException or NotSupportedException or ArgumentException or OverflowException)
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException || IsForeign(e))
         {
             return null;
         }
@@ -101,7 +78,7 @@ public sealed class BackupFile : IDisposable
         try
         {
             using var hash = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
-            var whole = Unpack(entries[part.Name], part.Bytes, piece =>
+            var whole = BackupParts.Unpack(entries[part.Name], part.Bytes, piece =>
             {
                 hash.AppendData(piece);
                 to.Write(piece);
@@ -119,86 +96,13 @@ public sealed class BackupFile : IDisposable
 
     public void Dispose() => zip.Dispose();
 
-    private static BackupFile Within(string path, ZipArchive zip, long size)
-    {
-        if (zip.Entries.Count > MostParts)
-        {
-            throw new InvalidDataException($"it has {zip.Entries.Count} files, and {MostParts} are allowed");
-        }
-
-        var entries = new Dictionary<string, ZipArchiveEntry>(StringComparer.Ordinal);
-        foreach (var entry in zip.Entries)
-        {
-            if (entry.FullName != BackupManifest.Name && !BackupManifest.IsPart(entry.FullName))
-            {
-                throw new InvalidDataException($"it holds \"{Harmless.Line(entry.FullName)}\", which is no part of a book");
-            }
-
-            if (!entries.TryAdd(entry.FullName, entry))
-            {
-                throw new InvalidDataException($"it holds {entry.FullName} twice");
-            }
-        }
-
-        entries.Remove(BackupManifest.Name);
-        var manifest = ManifestIn(zip);
-        if (!manifest.Parts.Select(p => p.Name).ToHashSet().SetEquals(entries.Keys) || manifest.Parts.Count != entries.Count)
-        {
-            throw new InvalidDataException($"its files are not those that {BackupManifest.Name} lists");
-        }
-
-        foreach (var part in manifest.Parts)
-        {
-            if (part.Bytes > LargestPart || entries[part.Name].Length != part.Bytes)
-            {
-                throw new InvalidDataException($"{part.Name} has {entries[part.Name].Length} bytes; {BackupManifest.Name} says {part.Bytes}, and {LargestPart} are allowed");
-            }
-        }
-
-        if (manifest.Bytes > AnySize + (size * MostGrowth))
-        {
-            throw new InvalidDataException($"it would unpack to {manifest.Bytes} bytes, and has {size}: no book does that");
-        }
-
-        return new(path, zip, entries, manifest);
-    }
-
-    private static BackupManifest ManifestIn(ZipArchive zip)
-    {
-        if (zip.GetEntry(BackupManifest.Name) is not { } told || told.Length > MostParts * 200L)
-        {
-            throw new InvalidDataException($"it has no {BackupManifest.Name} of a backup");
-        }
-
-        using var text = new MemoryStream();
-        return Unpack(told, told.Length, piece => text.Write(piece))
-            ? BackupManifest.Parse(Encoding.ASCII.GetString(text.ToArray()))
-            : throw new InvalidDataException($"{BackupManifest.Name} is not as long as it says");
-    }
-
-    /// <summary>Unpacks so many bytes and no more, whatever the zip says of itself. False: there were more, or fewer.</summary>
-    private static bool Unpack(ZipArchiveEntry entry, long bytes, Action<ReadOnlySpan<byte>> take)
-    {
-        using var from = entry.Open();
-        var piece = new byte[1 << 16];
-        while (from.Read(piece) is var count and > 0)
-        {
-            bytes -= count;
-            if (bytes < 0)
-            {
-                return false;
-            }
-
-            take(piece.AsSpan(0, count));
-        }
-
-        return bytes == 0;
-    }
+    /// <summary>What a file that is no backup makes the readers of zips and of JSON say.</summary>
+    private static bool IsForeign(Exception e) =>
+        e is InvalidDataException or FormatException or NotSupportedException or ArgumentException or OverflowException;
 
     private static BackupException Damaged(string path, string what, Exception? inner = null) => new(
-        $"The backup {path} is refused: {what}. Nothing was written. Use an older backup. If there is none, and you know that this one is yours, unpack it into a folder with any zip program, and save what is good with: closeout --book THATFOLDER check --repair --out NEWFOLDER",
+        $"The backup {path} is refused: {what}. Nothing was written. Use an older backup. If there is none, and you know that this one "
+        + "is yours, unpack it into a folder with any zip program, and save what is good with: "
+        + "closeout --book THATFOLDER check --repair --out NEWFOLDER",
         inner);
-
-    private static BackupException Foreign(string path, string what, Exception inner) =>
-        new($"The backup {path} is refused: {what}. Nothing was written. Use another backup.", inner);
 }

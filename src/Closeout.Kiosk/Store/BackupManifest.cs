@@ -1,86 +1,85 @@
-using System.Globalization;
-using System.Text;
+using System.Text.Json;
+using System.Text.Json.Serialization;
 using System.Text.RegularExpressions;
 
 namespace Closeout.Store;
 
-/// <summary>One file of a backup, the bytes it has when unpacked, and their SHA-256.</summary>
+/// <summary>One file of a backup, the bytes it has when unpacked, and their SHA-256 in lower-case hex.</summary>
 public sealed record BackupPart(string Name, long Bytes, string Sha);
 
-/// <summary>What a backup says it holds, in its <c>backup.txt</c>.</summary>
-/// <param name="Book">The sha of the book's first line.</param>
+/// <summary>What a backup says it holds, in its <c>backup.json</c>.</summary>
+/// <param name="Version">Raised when a program that knows only the number before could not restore what is in it.</param>
+/// <param name="BookSha">The sha of the book's first line.</param>
 /// <param name="Entries">The number of the last entry.</param>
-public sealed partial record BackupManifest(DateTimeOffset Made, string Book, int Entries, IReadOnlyList<BackupPart> Parts)
+public sealed partial record BackupManifest(
+    int Version,
+    DateTimeOffset Made,
+    [property: JsonPropertyName("book")] string BookSha,
+    int Entries,
+    [property: JsonPropertyName("files")] IReadOnlyList<BackupPart> Parts)
 {
-    public const string Name = "backup.txt";
+    public const string Name = "backup.json";
 
-    /// <summary>Raised when a program that knows only the number before could not restore what is in it.</summary>
-    private const int Version = 1;
-
-    private const string TimeFormat = "yyyy-MM-dd'T'HH:mm:ss.fffzzz";
+    /// <summary>The version that this program writes, and the only one that it restores.</summary>
+    public const int Known = 2;
 
     /// <summary>Bytes of all parts together.</summary>
+    [JsonIgnore]
     public long Bytes => Parts.Sum(p => p.Bytes);
 
     /// <summary>Its business dates, the oldest first.</summary>
-    public IReadOnlyList<DateOnly> Pages => [.. Parts.Where(p => p.Name.StartsWith("pages/", StringComparison.Ordinal)).Select(p => BookFolder.DateOf(p.Name)).OfType<DateOnly>().Order()];
+    [JsonIgnore]
+    public IReadOnlyList<DateOnly> Pages => [.. Parts.Select(p => DateOf(p.Name)).OfType<DateOnly>().Order()];
 
-    public string Text
+    public byte[] ToJson() => JsonSerializer.SerializeToUtf8Bytes(this, BackupJson.Default.BackupManifest);
+
+    /// <exception cref="FormatException">It is not such a text, or one of another version; the message says which.</exception>
+    public static BackupManifest Parse(byte[] json)
     {
-        get
+        try
         {
-            var text = new StringBuilder();
-            text.Append(CultureInfo.InvariantCulture, $"closeout backup {Version}\nmade {Made.ToString(TimeFormat, CultureInfo.InvariantCulture)}\nbook {Book}\nentries {Entries}\n");
-            foreach (var part in Parts)
+            using (var any = JsonDocument.Parse(json))
             {
-                text.Append(CultureInfo.InvariantCulture, $"file {part.Bytes} {part.Sha} {part.Name}\n");
+                // Asked first: another version may say other things.
+                if (any.RootElement.GetProperty("version").GetInt64() is not Known and var version)
+                {
+                    const string Then = "restore it with the version that made it, or a newer one";
+                    throw new FormatException($"it is of version {version}, and this program knows version {Known}: {Then}");
+                }
             }
 
-            return text.ToString();
+            return JsonSerializer.Deserialize(json, BackupJson.Default.BackupManifest) is { } told && !told.Parts.Contains(null!)
+                ? told
+                : throw new FormatException($"{Name} is not as such a file is written");
+        }
+        catch (Exception e) when (e is JsonException or InvalidOperationException or KeyNotFoundException)
+        {
+            throw new FormatException($"{Name} is not that of a backup", e);
         }
     }
 
-    /// <exception cref="FormatException">It is not such a text, or one of a newer version; the message says which.</exception>
-    public static BackupManifest Parse(string text)
+    /// <summary>The most bytes of a part, by its name, which <see cref="IsPart"/> allows.</summary>
+    public static long MostBytes(string name) => name.Split('/') switch
     {
-        if (Begin().Match(text) is not { Success: true } begin)
-        {
-            throw new FormatException($"{Name} is not that of a backup");
-        }
+        ["files", _] => AttachedFiles.MostBytes,
+        ["pages" or "torn", _] => PageFile.MostBytes,
+        ["rehearsal.txt"] => BookFolder.MostText,
+        _ => throw new InvalidOperationException($"{name} is no part of a backup"),
+    };
 
-        if (begin.Groups["version"].Value != Version.ToString(CultureInfo.InvariantCulture))
-        {
-            throw new FormatException($"it is of version {begin.Groups["version"].Value}, and this program knows version {Version}: restore it with the version that made it, or a newer one");
-        }
+    /// <summary>Whether a file of that name may be in a backup: only a book's own parts, and never a path out of its folder.</summary>
+    public static bool IsPart(string name) => name == "rehearsal.txt" || DateOf(name) is not null || Torn().IsMatch(name)
+        || (name.StartsWith("files/", StringComparison.Ordinal) && AttachedFiles.IsName(name["files/".Length..]));
 
-        if (Whole().Match(text) is not { Success: true } whole
-            || !DateTimeOffset.TryParseExact(whole.Groups["made"].Value, TimeFormat, CultureInfo.InvariantCulture, DateTimeStyles.None, out var made)
-            || !int.TryParse(whole.Groups["entries"].Value, NumberStyles.None, CultureInfo.InvariantCulture, out var entries))
-        {
-            throw new FormatException($"{Name} is not as such a file is written");
-        }
-
-        return new(made, whole.Groups["book"].Value, entries, [.. File().Matches(whole.Groups["files"].Value).Select(f => new BackupPart(
-            f.Groups["name"].Value,
-            long.TryParse(f.Groups["bytes"].Value, NumberStyles.None, CultureInfo.InvariantCulture, out var bytes) ? bytes : long.MaxValue,
-            f.Groups["sha"].Value))]);
-    }
-
-    /// <summary>Whether a file of that name may be in a backup: nothing but a book's own parts, and never a path out of its folder.</summary>
-    public static bool IsPart(string name) => name == "rehearsal.txt"
-        || (name.StartsWith("pages/", StringComparison.Ordinal) && name == "pages/" + Path.GetFileName(name) && BookFolder.DateOf(name) is not null)
-        || (name.StartsWith("files/", StringComparison.Ordinal) && AttachedFiles.IsName(name["files/".Length..]))
-        || Torn().IsMatch(name);
-
-    [GeneratedRegex("\\Acloseout backup (?<version>[0-9]{1,9})\n")]
-    private static partial Regex Begin();
-
-    [GeneratedRegex("\\Acloseout backup 1\nmade (?<made>[^\n]+)\nbook (?<book>[0-9a-f]{64})\nentries (?<entries>[0-9]{1,10})\n(?<files>(file [0-9]{1,19} [0-9a-f]{64} [^\n]+\n)*)\\z")]
-    private static partial Regex Whole();
-
-    [GeneratedRegex("^file (?<bytes>[0-9]+) (?<sha>[0-9a-f]{64}) (?<name>[^\n]+)$", RegexOptions.Multiline)]
-    private static partial Regex File();
+    /// <summary>The business date of a page; null: it is none.</summary>
+    private static DateOnly? DateOf(string name) => name == "pages/" + Path.GetFileName(name) ? BookFolder.DateOf(name) : null;
 
     [GeneratedRegex("\\Atorn/[0-9]{4}-[0-9]{2}-[0-9]{2}-after-[0-9]{1,10}(-[0-9]{1,9})?\\.txt\\z")]
     private static partial Regex Torn();
 }
+
+/// <summary>The JSON shape, made at build time. Strict: nothing more, nothing less, nothing twice.</summary>
+[JsonSourceGenerationOptions(
+    JsonSerializerDefaults.Strict, PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, WriteIndented = true, NewLine = "\n")]
+[JsonSerializable(typeof(BackupManifest))]
+internal sealed partial class BackupJson : JsonSerializerContext;

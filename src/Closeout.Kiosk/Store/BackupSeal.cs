@@ -13,12 +13,7 @@ internal static class BackupSeal
     public static readonly string Room = new('0', PageLine.ShaLength);
 
     /// <summary>Writes the checksum over the room at the end.</summary>
-    public static void Set(Stream file)
-    {
-        var sum = Sum(file);
-        file.Position = file.Length - PageLine.ShaLength;
-        file.Write(Encoding.ASCII.GetBytes(sum));
-    }
+    public static void Set(Stream file) => file.Write(Encoding.ASCII.GetBytes(Sum(file)));
 
     /// <summary>Whether the checksum at the end fits.</summary>
     public static bool Fits(Stream file)
@@ -28,13 +23,12 @@ internal static class BackupSeal
             return false;
         }
 
-        var sum = Sum(file);
-        var told = new byte[PageLine.ShaLength];
-        file.Position = file.Length - PageLine.ShaLength;
+        var (sum, told) = (Sum(file), new byte[PageLine.ShaLength]);
         file.ReadExactly(told);
         return Encoding.ASCII.GetString(told) == sum;
     }
 
+    /// <summary>The checksum; the file then stands where it is written.</summary>
     private static string Sum(Stream file)
     {
         using var hash = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
@@ -43,13 +37,8 @@ internal static class BackupSeal
         for (var left = file.Length - PageLine.ShaLength; left > 0;)
         {
             var count = file.Read(piece, 0, (int)Math.Min(piece.Length, left));
-            if (count == 0)
-            {
-                throw new EndOfStreamException("the file became shorter while it was read");
-            }
-
             hash.AppendData(piece, 0, count);
-            left -= count;
+            left -= count > 0 ? count : throw new EndOfStreamException("the file became shorter while it was read");
         }
 
         return Convert.ToHexStringLower(hash.GetHashAndReset());

@@ -5,56 +5,56 @@ namespace Closeout.Store;
 
 /// <summary>What a check of a whole book found.</summary>
 /// <param name="Fault">The first thing that is wrong, and what to do; null: the book is good.</param>
-/// <param name="Book">The sha of its first line.</param>
+/// <param name="BookSha">The sha of its first line.</param>
 /// <param name="Last">The end of its last page.</param>
 /// <param name="Notes">What is odd and no fault.</param>
-public sealed record BookChecked(string? Fault, int Pages, int Entries, string Book, PageMark Last, IReadOnlyList<string> Notes);
+public sealed record BookChecked(string? Fault, int Pages, int Entries, string BookSha, PageMark Last, IReadOnlyList<string> Notes);
 
 /// <summary>An entry that something beside the pages has seen.</summary>
 /// <param name="Who">Who has seen it, for the case that it is missing.</param>
-internal sealed record Witness(int Number, string Sha, string Who);
+internal sealed record Witness(int Number, string Sha, string Who)
+{
+    public static IEnumerable<Witness> Of(LastEntry? entry, string who) => entry is null ? [] : [new(entry.Number, entry.Sha, who)];
+}
 
-/// <summary>Every page of a book read line by line, folded, and compared with the page before and with what bears witness beside the pages.</summary>
+/// <summary>Every page of a book read line by line, folded, and held to the page before and to what bears witness.</summary>
 public static class BookCheck
 {
-    /// <summary>The whole book in a folder, its attachments too. Takes no lock: what others append meanwhile is read or not, and no fault.</summary>
+    /// <summary>The whole book in a folder, its attachments too. Takes no lock: what others append meanwhile is no fault.</summary>
     public static BookChecked Of(BookFolder folder)
     {
         // Before the pages: they may only be behind.
         var last = LastEntry.Read(folder);
-        var witnesses = new List<Witness>();
-        if (last is not null)
-        {
-            witnesses.Add(new(last.Number, last.Sha, "the book has had them"));
-        }
-
         var (seen, unasked) = new Archive(folder).Witness();
-        if (seen is not null)
-        {
-            witnesses.Add(new(seen.Number, seen.Sha, "the archive has seen them"));
-        }
-
         var dates = folder.Dates;
         if (dates.Count == 0)
         {
-            throw new BookException(last is null ? $"There is no book at {folder.Path}." : $"The pages of the book at {folder.Path} are gone: it has had entries up to {last.Number}. {BookException.Remedy}");
+            throw last is null
+                ? new BookException($"There is no book at {folder.Path}.")
+                : BookException.Damaged($"The pages of the book at {folder.Path} are gone: it has had entries up to {last.Number}.");
         }
 
-        var found = Pages(dates.Select(d => (d, folder.Page(d), PageReader.Read(folder.Page(d), default))), witnesses, last?.Book, sha => File.Exists(Path.Combine(folder.Files, sha)));
+        var found = Pages(
+            dates.Select(d => (d, folder.Page(d), PageReader.Read(folder.Page(d), default))),
+            [.. Witness.Of(last, "the book has had them"), .. Witness.Of(seen, "the archive has seen them")],
+            last?.BookSha,
+            sha => File.Exists(Path.Combine(folder.Files, sha)));
+        var odd = AttachedFiles.Odd(folder).Concat(folder.OddPages.Select(p => Disk.Odd(p, "a page and is not read")));
         return found with
         {
             Fault = found.Fault ?? AttachedFiles.FirstFault(folder),
-            Notes = [.. found.Notes, .. unasked.Length > 0 ? new[] { unasked } : [], .. AttachedFiles.Odd(folder), .. folder.OddPages.Select(p => Disk.IsLeftover(p) ? Disk.Leftover(p) : $"{p} has not the name of a page and is not read.")],
+            Notes = [.. found.Notes, .. new[] { unasked }.Where(u => u.Length > 0), .. odd],
         };
     }
 
     /// <summary>Pages in the order of their dates, from wherever they are read.</summary>
     /// <param name="book">The sha of the book's first line, where it is known; null: the first page says it.</param>
     /// <param name="isThere">Whether there is an attachment of that SHA-256.</param>
-    internal static BookChecked Pages(IEnumerable<(DateOnly Date, string Path, PageRead Page)> pages, IReadOnlyList<Witness> witnesses, string? book, Func<string, bool> isThere)
+    internal static BookChecked Pages(
+        IEnumerable<(DateOnly Date, string Path, PageRead Page)> all, IReadOnlyList<Witness> seen, string? book, Func<string, bool> isThere)
     {
-        var (count, entries, notes, mark) = (0, 0, new List<string>(), default(PageMark));
-        (string Path, Depot Depot, PageRead Page)? before = null;
+        var (count, notes, fault) = (0, new List<string>(), (string?)null);
+        (string Path, PageRead Page, Depot Depot)? before = null;
         string? Next(DateOnly date, string path, PageRead page)
         {
             if (page.Entries.Count == 0)
@@ -63,95 +63,65 @@ public static class BookCheck
             }
 
             book ??= page.Shas[0];
-            if (Faults(path, date, page, before, book, witnesses) is { } fault)
+            var odd = PageLinks.Foreign(path, page, book)
+                ?? PageLinks.Opens(path, date, page)
+                ?? (before is { } b
+                    ? PageLinks.After(path, page, b.Path, b.Page.Mark.Sha) ?? Follows(path, page, b.Depot)
+                    : PageLinks.First(path, page))
+                ?? Remembered(path, page, seen.Where(w => w.Number <= page.Mark.Number));
+            if (odd is not null)
             {
-                return fault;
+                return odd;
             }
 
-            var depot = Fold(path, page);
+            before = (path, page, page.Fold(path));
+            count++;
             if (page.Torn.Length > 0)
             {
                 notes.Add($"{path}: a line begun after entry {page.Mark.Number} was never confirmed; the next entry sets it aside.");
             }
 
-            (before, mark, count, entries) = ((path, depot, page), page.Mark, count + 1, page.Mark.Number);
-            return Ledger(path, depot) ?? Pictures(path, page, isThere);
+            return Ledger(path, before.Value.Depot) ?? Pictures(path, page, isThere);
         }
 
-        string? said = null;
         try
         {
-            foreach (var (date, path, page) in pages)
-            {
-                if (Next(date, path, page) is { } fault)
-                {
-                    said = $"{fault} {BookException.Remedy}";
-                    break;
-                }
-            }
-
-            if (said is null && before is { } newest)
-            {
-                said = witnesses.Where(w => w.Number > entries).Select(w => PageLinks.Remembered(newest.Path, newest.Page, w.Number, w.Sha, w.Who) + " " + BookException.Remedy).FirstOrDefault();
-            }
+            fault = all.Select(p => Next(p.Date, p.Path, p.Page)).FirstOrDefault(f => f is not null);
+            fault ??= before is { } last ? Remembered(last.Path, last.Page, seen.Where(w => w.Number > last.Page.Mark.Number)) : null;
+            fault = fault is null ? null : BookException.Damaged(fault).Message;
         }
         catch (BookException e) when (e is not BackupException)
         {
-            said = e.Message;
+            fault = e.Message;
         }
 
-        return new(said, count, entries, book ?? "", mark, notes);
+        var mark = before?.Page.Mark ?? default;
+        return new(fault, count, mark.Number, book ?? "", mark, notes);
     }
 
-    private static string? Faults(string path, DateOnly date, PageRead page, (string Path, Depot Depot, PageRead Page)? before, string book, IReadOnlyList<Witness> witnesses) =>
-        PageLinks.Foreign(path, page, book)
-        ?? PageLinks.Opens(path, date, page)
-        ?? (before is { } b ? PageLinks.After(path, page, b.Path, b.Page.Mark.Sha) ?? Follows(path, page, b.Depot) : PageLinks.First(path, page))
-        ?? witnesses.Where(w => w.Number <= page.Mark.Number).Select(w => PageLinks.Remembered(path, page, w.Number, w.Sha, w.Who)).FirstOrDefault(f => f is not null);
+    private static string? Remembered(string path, PageRead page, IEnumerable<Witness> seen) =>
+        seen.Select(w => PageLinks.Remembered(path, page, w.Number, w.Sha, w.Who)).FirstOrDefault(f => f is not null);
 
     private static string? Follows(string path, PageRead page, Depot before)
     {
-        if (page.Entries[0].Number != before.Number + 1)
-        {
-            return $"{path}:1: entry {page.Entries[0].Number} follows entry {before.Number} of the page before: there is a hole.";
-        }
-
-        return before.Stock.Ledger.Balances.ToHashSet().SetEquals(((PageOpened)page.Entries[0].Entry).Carried.Balances)
-            ? null
+        var (number, opened) = (page.Entries[0].Number, (PageOpened)page.Entries[0].Entry);
+        return number != before.Number + 1
+            ? $"{path}:1: entry {number} follows entry {before.Number} of the page before: there is a hole."
+            : before.Stock.Ledger.Balances.ToHashSet().SetEquals(opened.Carried.Balances) ? null
             : $"{path}:1: the balances carried forward are not those that the page before ended with.";
     }
 
-    /// <summary>What a page folds to.</summary>
-    /// <exception cref="BookException">An entry is whole and cannot stand there; it is named.</exception>
-    internal static Depot Fold(string path, PageRead page)
-    {
-        try
-        {
-            return Depot.Fold(page.Entries);
-        }
-        catch (Exception e) when (e is InvalidOperationException or OverflowException or ArgumentException)
-        {
-            throw new BookException($"{path}: {e.Message}. {BookException.Remedy}", e);
-        }
-    }
-
-    private static string? Pictures(string path, PageRead page, Func<string, bool> isThere) =>
-        page.Entries.Index().FirstOrDefault(e => e.Item.Entry is PhotoAttached p && !isThere(p.Sha256)) is { Item: { Entry: PhotoAttached photo } recorded } gone
-            ? $"{path}:{gone.Index + 1}: entry {recorded.Number} attached {photo.Sha256}, and there is no such file."
-            : null;
+    private static string? Pictures(string path, PageRead page, Func<string, bool> isThere) => page.Entries.Index()
+        .Select(e => e.Item.Entry is PhotoAttached photo && !isThere(photo.Sha256)
+            ? $"{path}:{e.Index + 1}: entry {e.Item.Number} attached {photo.Sha256}, and there is no such file."
+            : null)
+        .FirstOrDefault(f => f is not null);
 
     private static string? Ledger(string path, Depot depot)
     {
-        foreach (var (item, sum) in depot.Stock.Ledger.Unbalanced)
-        {
-            return $"{path}: the ledger does not balance: the units of {item} over all places sum to {sum}, not 0.";
-        }
-
-        foreach (var below in depot.Stock.Ledger.BelowZero)
-        {
-            return $"{path}: {below.Place} holds {below.Units} of {below.Item}: less than nothing.";
-        }
-
-        return null;
+        var unbalanced = depot.Stock.Ledger.Unbalanced
+            .Select(u => $"{path}: the ledger does not balance: the units of {u.Item} over all places sum to {u.Sum}, not 0.");
+        var below = depot.Stock.Ledger.BelowZero.Select(b => $"{path}: {b.Place} holds {b.Units} of {b.Item}: less than nothing.");
+        return unbalanced.Concat(below).FirstOrDefault();
     }
 }

@@ -1,45 +1,47 @@
-using System.Globalization;
 using System.IO.Enumeration;
+using Closeout.Facts;
 
 namespace Closeout.Store;
 
 /// <summary>Where the parts of a book lie in its folder.</summary>
 public sealed record BookFolder(string Path)
 {
+    /// <summary>The most bytes of what the program notes about a book: last.txt, a seal, who has a seat, the mark of a rehearsal.</summary>
+    public const long MostText = 4096;
+
+    private const string PageEnding = ".jsonl";
+
     /// <summary>The book used when none is named: <c>closeout</c> in the user's application-data folder.</summary>
-    public static string Default =>
-        System.IO.Path.Combine(Environment.GetFolderPath(Environment.SpecialFolder.ApplicationData, Environment.SpecialFolderOption.DoNotVerify), "closeout");
+    public static string Default => System.IO.Path.Combine(
+        Environment.GetFolderPath(Environment.SpecialFolder.ApplicationData, Environment.SpecialFolderOption.DoNotVerify), "closeout");
 
     /// <summary>The book in a folder as somebody names it.</summary>
     public static BookFolder At(string path) => new(System.IO.Path.TrimEndingDirectorySeparator(path));
 
-    public string Pages => System.IO.Path.Combine(Path, "pages");
+    public string Pages => In("pages");
+    public string Lock => In("lock");
+    public string TornLines => In("torn");
+    public string Archive => In("archive");
 
     /// <summary>Stands in a rehearsal's book, whatever else can be read of it.</summary>
-    public string RehearsalMark => System.IO.Path.Combine(Path, "rehearsal.txt");
-
-    public string Lock => System.IO.Path.Combine(Path, "lock");
-
-    public string TornLines => System.IO.Path.Combine(Path, "torn");
-
-    public string Archive => System.IO.Path.Combine(Path, "archive");
+    public string RehearsalMark => In("rehearsal.txt");
 
     /// <summary>What the last entry was; see <see cref="LastEntry"/>.</summary>
-    public string Last => System.IO.Path.Combine(Path, "last.txt");
+    public string Last => In("last.txt");
 
     /// <summary>Where attachments lie, each named by the SHA-256 of its bytes.</summary>
-    public string Files => System.IO.Path.Combine(Path, "files");
+    public string Files => In("files");
 
     /// <summary>Where the daily backups go unless another folder is named.</summary>
-    public string Backups => System.IO.Path.Combine(Path, "backups");
+    public string Backups => In("backups");
 
     /// <summary>Where kiosks say which van they walk.</summary>
-    public string Seats => System.IO.Path.Combine(Path, "seats");
+    public string Seats => In("seats");
 
     /// <summary>Where pictures may be put for the kiosk to attach, from a card reader or a shared folder.</summary>
-    public string Inbox => System.IO.Path.Combine(Path, "inbox");
+    public string Inbox => In("inbox");
 
-    public string Page(DateOnly date) => System.IO.Path.Combine(Pages, date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture) + ".jsonl");
+    public string Page(DateOnly date) => System.IO.Path.Combine(Pages, IsoDate.Text(date) + PageEnding);
 
     public bool HasPages => Newest is not null;
 
@@ -48,7 +50,6 @@ public sealed record BookFolder(string Path)
     public DateOnly? Newest => Found is { Count: > 0 } found ? found.Max() : null;
 
     /// <summary>The business dates of all pages, the oldest first.</summary>
-    /// <exception cref="BookException">The folder cannot be listed.</exception>
     public IReadOnlyList<DateOnly> Dates => [.. Found.Order()];
 
     /// <summary>Files among the pages that are not named like one.</summary>
@@ -56,8 +57,29 @@ public sealed record BookFolder(string Path)
         ? [.. Directory.EnumerateFiles(Pages).Where(f => DateOf(f) is null).Order(StringComparer.Ordinal)]
         : [];
 
+    /// <summary>What is kept with the pages: attachments, lines set aside, the mark of a rehearsal; each with its name in a book.</summary>
+    public IEnumerable<(string Path, string Name)> Kept(IEnumerable<string> attachments)
+    {
+        IEnumerable<string> torn = Directory.Exists(TornLines) ? Directory.EnumerateFiles(TornLines).Order(StringComparer.Ordinal) : [];
+        return attachments.Concat(torn).Append(RehearsalMark).Where(System.IO.Path.Exists)
+            .Select(f => (f, System.IO.Path.GetRelativePath(Path, f).Replace(System.IO.Path.DirectorySeparatorChar, '/')));
+    }
+
     /// <summary>The business date in a page file's name; null: it is not the name of a page.</summary>
-    public static DateOnly? DateOf(string page) => IsPage(System.IO.Path.GetFileName(page.AsSpan()), out var date) ? date : null;
+    public static DateOnly? DateOf(ReadOnlySpan<char> page) => System.IO.Path.GetFileName(page) is var name
+        && name.EndsWith(PageEnding, StringComparison.Ordinal) && IsoDate.Parse(name[..^PageEnding.Length]) is { } date ? date : null;
+
+    /// <summary>The folder of the book inside which a place lies, wherever links lead; null: it lies in none.</summary>
+    public static string? Around(string path)
+    {
+        var at = System.IO.Path.GetDirectoryName(RealPath.Of(path));
+        while (at is not null && !new BookFolder(at).HasPages)
+        {
+            at = System.IO.Path.GetDirectoryName(at);
+        }
+
+        return at;
+    }
 
     /// <summary>A folder that may not be looked into seems to hold nothing.</summary>
     /// <exception cref="BookException">It may not be looked into.</exception>
@@ -77,44 +99,15 @@ public sealed record BookFolder(string Path)
         }
     }
 
+    private string In(string name) => System.IO.Path.Combine(Path, name);
+
     /// <summary>Without these a folder that may not be read counts as an empty one.</summary>
     private static readonly EnumerationOptions Everything = new() { AttributesToSkip = FileAttributes.None, IgnoreInaccessible = false };
 
-    private IReadOnlyList<DateOnly> Found
-    {
-        get
-        {
-            try
-            {
-                return Directory.Exists(Pages)
-                    ? [.. new FileSystemEnumerable<DateOnly>(Pages, (ref FileSystemEntry file) => IsPage(file.FileName, out var date) ? date : default, Everything)
-                    {
-                        ShouldIncludePredicate = (ref FileSystemEntry file) => !file.IsDirectory && IsPage(file.FileName, out _),
-                    }]
-                    : [];
-            }
-            catch (Exception e) when (e is IOException or UnauthorizedAccessException)
-            {
-                throw new BookException($"The pages at {Pages} cannot be listed: {e.Message} Make the folder readable and try again.", e);
-            }
-        }
-    }
-
-    private static bool IsPage(ReadOnlySpan<char> name, out DateOnly date)
-    {
-        date = default;
-        return name.EndsWith(".jsonl", StringComparison.Ordinal)
-            && DateOnly.TryParseExact(name[..^".jsonl".Length], "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out date);
-    }
+    private IReadOnlyList<DateOnly> Found => BookException.Telling<IReadOnlyList<DateOnly>>(
+        () => !Directory.Exists(Pages) ? [] :
+        [
+            .. new FileSystemEnumerable<DateOnly?>(Pages, (ref file) => DateOf(file.FileName), Everything).OfType<DateOnly>(),
+        ],
+        e => $"The pages at {Pages} cannot be listed: {e.Message} Make the folder readable and try again.");
 }
-
-/// <summary>The book cannot be used now: in use, unreadable, not writable, or damaged. Nothing was written. The message says what to do.</summary>
-public class BookException(string message, Exception? inner = null) : Exception(message, inner)
-{
-    /// <summary>What to do about a damaged book. Neither way writes to the damaged one.</summary>
-    public const string Remedy =
-        "Bring back the newest backup with: closeout restore FILE --book NEWFOLDER; or keep every good entry with: closeout --book THISBOOK check --repair --out NEWFOLDER";
-}
-
-/// <summary>A backup is damaged, or is none. The message says what to do.</summary>
-public sealed class BackupException(string message, Exception? inner = null) : BookException(message, inner);

@@ -1,6 +1,6 @@
 using System.Diagnostics;
-using System.Globalization;
 using System.Text;
+using Closeout.Facts;
 
 namespace Closeout.Store;
 
@@ -9,8 +9,6 @@ public sealed class BookLock : IDisposable
 {
     /// <summary>How long to wait for another program that is writing.</summary>
     public static readonly TimeSpan Patience = TimeSpan.FromSeconds(5);
-
-    private const string DateFormat = "yyyy-MM-dd";
 
     private readonly FileStream held;
 
@@ -21,30 +19,30 @@ public sealed class BookLock : IDisposable
 
     /// <summary>Takes it to look only, where nothing can or may be written. Null: nobody ever took it, so nobody holds it.</summary>
     /// <exception cref="BookException">Another program holds it all the while, or it cannot be opened.</exception>
-    public static BookLock? TakeToLook(string path) => File.Exists(path) ? Take(path, FileMode.Open, FileAccess.Read) : null;
+    public static BookLock? TakeToLook(string path) => Path.Exists(path) ? Take(path, FileMode.Open, FileAccess.Read) : null;
 
     private static BookLock Take(string path, FileMode mode, FileAccess access)
     {
-        var waited = Stopwatch.StartNew();
+        var (book, waited) = (Path.GetDirectoryName(path), Stopwatch.StartNew());
         while (true)
         {
             try
             {
                 return new(Disk.Own(path, mode, access, FileShare.None));
             }
-            catch (IOException e) when (Disk.IsHeld(e) && waited.Elapsed <= Patience)
-            {
-                // Short waits all along: whoever appends in a row frees it for a moment only, and who looks seldom waits in vain.
-                Thread.Sleep(1);
-            }
             catch (IOException e) when (Disk.IsHeld(e))
             {
-                throw new BookException($"The book at {Path.GetDirectoryName(path)} is in use: another program has held it for {Patience.TotalSeconds:0} seconds. Nothing was recorded; try again when it is done.", e);
+                // Short waits all along: whoever appends in a row frees it for a moment only, and who looks seldom waits in vain.
+                Thread.Sleep(waited.Elapsed <= Patience ? 1 : throw new BookException(
+                    $"The book at {book} is in use: another program has held it for {Patience.TotalSeconds:0} seconds. "
+                    + "Nothing was recorded; try again when it is done.",
+                    e));
             }
             catch (Exception e) when (e is IOException or UnauthorizedAccessException)
             {
                 // A disk that is full, broken or not to be written does not get better by waiting.
-                throw new BookException($"The book at {Path.GetDirectoryName(path)} cannot be {(access == FileAccess.Read ? "read" : "written")}: {e.Message} Nothing was recorded; make the folder writable, with room, and try again.", e);
+                var what = access == FileAccess.Read ? "read" : "written";
+                throw new BookException($"The book at {book} cannot be {what}: {e.Message} {BookException.MakeRoom(e)}", e);
             }
         }
     }
@@ -59,11 +57,9 @@ public sealed class BookLock : IDisposable
     {
         get
         {
-            Span<byte> told = stackalloc byte[DateFormat.Length];
-            return RandomAccess.Read(held.SafeFileHandle, told, 0) == told.Length
-                && DateOnly.TryParseExact(Encoding.ASCII.GetString(told), DateFormat, CultureInfo.InvariantCulture, DateTimeStyles.None, out var date)
-                    ? date
-                    : null;
+            var told = new byte[IsoDate.Length];
+            var count = RandomAccess.Read(held.SafeFileHandle, told, 0);
+            return IsoDate.Parse(Encoding.ASCII.GetString(told, 0, count));
         }
     }
 
@@ -71,7 +67,7 @@ public sealed class BookLock : IDisposable
     /// <exception cref="IOException">There is no room, or the disk fails.</exception>
     public void Tell(DateOnly newest)
     {
-        RandomAccess.Write(held.SafeFileHandle, Encoding.ASCII.GetBytes(newest.ToString(DateFormat, CultureInfo.InvariantCulture)), 0);
+        RandomAccess.Write(held.SafeFileHandle, Encoding.ASCII.GetBytes(IsoDate.Text(newest)), 0);
         RandomAccess.FlushToDisk(held.SafeFileHandle);
     }
 

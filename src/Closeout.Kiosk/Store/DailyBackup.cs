@@ -1,4 +1,4 @@
-using System.Globalization;
+using Closeout.Facts;
 
 namespace Closeout.Store;
 
@@ -36,13 +36,12 @@ public sealed class DailyBackup(BookFolder folder, string where, int keep, TimeP
     /// <summary>What went wrong since this was last asked; empty: nothing. What failed is tried again an hour later.</summary>
     public string Failure()
     {
-        if (failed.Length == 0)
+        var said = failed;
+        if (said.Length > 0)
         {
-            return "";
+            (failed, seen, next) = ("", null, clock.GetLocalNow() + Again);
         }
 
-        var said = failed;
-        (failed, seen, next) = ("", null, clock.GetLocalNow() + Again);
         return said;
     }
 
@@ -62,39 +61,37 @@ public sealed class DailyBackup(BookFolder folder, string where, int keep, TimeP
         catch (Exception e)
         {
             // A fault of ours. On this thread it would end the program with the terminal as it is, and no backup is worth an evening.
-            failed = $"Today's backup was not made, by a fault of this program ({e.GetType().Name}: {e.Message}). Make one by hand with: closeout backup --out FILE";
+            failed = $"Today's backup was not made, by a fault of this program ({e.GetType().Name}: {e.Message}). "
+                + "Make one by hand with: closeout backup --out FILE";
         }
     }
 
     private void Write(DateTimeOffset now)
     {
         var file = Path.Combine(where, FileName(DateOnly.FromDateTime(now.DateTime)));
-        if (File.Exists(file))
+        if (!File.Exists(file))
         {
-            RefuseAnothers(file);
-            return;
+            DurableFolder.Make(where);
+            try
+            {
+                Backup.Write(folder, file, now);
+                Thin(file, now);
+                return;
+            }
+            catch (BookException) when (File.Exists(file))
+            {
+                // Another kiosk was quicker.
+            }
         }
 
-        Disk.MakeFolder(where);
-        try
-        {
-            Backup.Write(folder, file, now);
-        }
-        catch (BookException) when (File.Exists(file))
-        {
-            // Another kiosk was quicker.
-            RefuseAnothers(file);
-            return;
-        }
-
-        Thin(file, now);
+        RefuseAnothers(file);
     }
 
     /// <summary>Two books that share a folder would take each other's backup for their own.</summary>
     private void RefuseAnothers(string file)
     {
         using var backup = BackupFile.Open(file);
-        if (Mine is { } mine && backup.Manifest.Book != mine)
+        if (PageEnds.BookSha(folder) is { } mine && backup.Manifest.BookSha != mine)
         {
             throw new BookException($"{file} is a backup of another book. Give each book a folder of its own with --backups.");
         }
@@ -108,21 +105,18 @@ public sealed class DailyBackup(BookFolder folder, string where, int keep, TimeP
     {
         try
         {
-            var mine = Mine;
+            var mine = PageEnds.BookSha(folder);
             var old = Directory.EnumerateFiles(where, "closeout-*.zip")
-                .Where(f => DateOf(f) is not null && Path.GetFileName(f) != Path.GetFileName(made))
+                .Where(f => f != made && IsoDate.Parse(Path.GetFileName(f.AsSpan())["closeout-".Length..^".zip".Length]) is not null)
                 .Select(f => (File: f, Told: BackupFile.Told(f)))
-                .Where(f => f.Told is { } told && told.Book == mine)
+                .Where(f => f.Told is { } told && told.BookSha == mine)
                 .OrderByDescending(f => f.Told!.Entries).ThenByDescending(f => f.Told!.Made)
                 .Skip(keep - 1);
-            foreach (var (file, _) in old.ToList())
+            var yesterday = now.UtcDateTime.AddDays(-1);
+            var half = Directory.EnumerateFiles(where, "closeout-*.zip.*.new").Where(f => File.GetLastWriteTimeUtc(f) < yesterday);
+            foreach (var file in old.Select(f => f.File).Concat(half).ToList())
             {
                 File.Delete(file);
-            }
-
-            foreach (var half in Directory.EnumerateFiles(where, "closeout-*.zip.*.new").Where(f => File.GetLastWriteTimeUtc(f) < now.UtcDateTime.AddDays(-1)).ToList())
-            {
-                File.Delete(half);
             }
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
@@ -131,10 +125,5 @@ public sealed class DailyBackup(BookFolder folder, string where, int keep, TimeP
         }
     }
 
-    private string? Mine => folder.Dates is [var first, ..] ? PageEnds.FirstSha(folder.Page(first)) : null;
-
-    private static string FileName(DateOnly date) => $"closeout-{date:yyyy-MM-dd}.zip";
-
-    private static DateOnly? DateOf(string file) =>
-        DateOnly.TryParseExact(Path.GetFileName(file), "'closeout-'yyyy-MM-dd'.zip'", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date) ? date : null;
+    private static string FileName(DateOnly date) => $"closeout-{date:O}.zip";
 }

@@ -2,7 +2,6 @@ using Closeout.DayBook;
 using Closeout.Facts;
 using Closeout.Restock;
 using Closeout.Rules;
-using Closeout.Turning;
 using Closeout.Words;
 
 namespace Closeout.Store;
@@ -29,11 +28,6 @@ public sealed class Desk(Book book, TimeProvider clock)
     /// <returns>Why not; null: recorded, and on disk.</returns>
     /// <exception cref="BookException">It could not be written.</exception>
     public Refusal? Record(ICommand command) => book.Record(command.Decide, Now);
-
-    /// <summary>Ends the business date: the next page is written whole, and the old one never again.</summary>
-    /// <returns>Why not; null: the next page is open.</returns>
-    /// <exception cref="BookException">It could not be written: the old page is open still.</exception>
-    public Refusal? EndDay(EndDay command) => book.Turn(command.Decide, Now);
 
     /// <summary>All entries of the open page.</summary>
     /// <exception cref="BookException">It cannot be read.</exception>

@@ -1,10 +1,10 @@
-using System.Runtime.InteropServices;
+using Closeout.Words;
 using Microsoft.Win32.SafeHandles;
 
 namespace Closeout.Store;
 
-/// <summary>Makes names durable, not only contents: a file that was flushed can still lose its name at power loss.</summary>
-internal static partial class Disk
+/// <summary>Writes files so that they are on the disk or are not there, and says when they are not.</summary>
+internal static class Disk
 {
     private const int WindowsSharingViolation = unchecked((int)0x80070020);
     private const int WindowsLockViolation = unchecked((int)0x80070021);
@@ -13,13 +13,8 @@ internal static partial class Disk
     private const int LinuxWouldBlock = 11;
     private const int MacWouldBlock = 35;
 
-    // errno EIO, ENOSPC, EDQUOT; others say that a folder cannot be flushed on this file system.
-    private const int InputOutputError = 5;
-    private const int NoSpace = 28;
-    private const int NoQuota = 122;
-
-    /// <summary>Writes behind what a file holds, and flushes. Where that fails, the file is as long as before, or it is said that it is not.</summary>
-    /// <param name="file">Without a buffer: one is tried again when the file is cut and when it is closed, after we said that nothing was written.</param>
+    /// <summary>Writes behind what a file holds, and flushes. Where that fails, it is as long as before, or it is said that not.</summary>
+    /// <param name="file">Without a buffer, which would be tried again when the file is closed, after it was said to be unwritten.</param>
     /// <param name="offset">How long the file is.</param>
     /// <exception cref="IOException">There is no room, or the disk fails.</exception>
     /// <exception cref="HalfWrittenException">The disk fails so that what was written could not even be taken back.</exception>
@@ -30,37 +25,38 @@ internal static partial class Disk
             RandomAccess.Write(file, bytes, offset);
             RandomAccess.FlushToDisk(file);
         }
-        catch (ArgumentOutOfRangeException e)
-        {
-            TakeBack(file, offset, e);
-            throw TooLong(e);
-        }
         catch (Exception e)
         {
-            TakeBack(file, offset, e);
+            try
+            {
+                RandomAccess.SetLength(file, offset);
+            }
+            catch (IOException again)
+            {
+                throw new HalfWrittenException($"{e.Message} {again.Message}", again);
+            }
+
+            if (e is ArgumentOutOfRangeException tooLong)
+            {
+                throw TooLong(tooLong);
+            }
+
             throw;
         }
     }
 
-    private static void TakeBack(SafeFileHandle file, long offset, Exception why)
-    {
-        try
-        {
-            RandomAccess.SetLength(file, offset);
-        }
-        catch (IOException e)
-        {
-            throw new HalfWrittenException($"{why.Message} {e.Message}", e);
-        }
-    }
-
-    /// <summary>What a file that is being written whole is called until it is: a name of each writer's own, so that none takes away another's.</summary>
+    /// <summary>What a file is called until it is written whole: a name of each writer's own, so that none takes another's.</summary>
     public static string Beside(string path) => $"{path}.{Guid.NewGuid():N}.new";
 
     /// <summary>Whether it is called so: a writer that died left it, and it is nothing.</summary>
     public static bool IsLeftover(string path) => path.EndsWith(".new", StringComparison.Ordinal);
 
-    public static string Leftover(string path) => $"{path} was begun by a program that died, and is not read; it may be deleted.";
+    /// <summary>What is odd about a file that is none of the book's.</summary>
+    /// <param name="what">What its name is not.</param>
+    public static string Odd(string path, string what) =>
+        IsLeftover(path)
+            ? $"{path} was begun by a program that died, and is not read; it may be deleted."
+            : $"{path} has not the name of {what}.";
 
     /// <summary>Writes a file whole: beside its place, flushed, then renamed in.</summary>
     /// <param name="own">Whether the file belongs to a book, and only its owner may read it; otherwise the user's own mask decides.</param>
@@ -89,19 +85,16 @@ internal static partial class Disk
 
             // Nobody knows the name beside: what is told is the file's own.
             var message = e.Message.Replace(Path.GetFullPath(beside), Path.GetFullPath(path), StringComparison.Ordinal);
-            throw e switch
-            {
-                ArgumentOutOfRangeException tooLong => TooLong(tooLong),
-                UnauthorizedAccessException => new UnauthorizedAccessException(message, e),
-                _ => new IOException(message, e),
-            };
+            throw e is ArgumentOutOfRangeException tooLong ? TooLong(tooLong)
+                : e is UnauthorizedAccessException ? new UnauthorizedAccessException(message, e)
+                : new IOException(message, e);
         }
 
-        FlushFolder(Path.GetDirectoryName(Path.GetFullPath(path))!);
+        DurableFolder.Flush(Path.GetDirectoryName(Path.GetFullPath(path))!);
     }
 
     /// <summary>Writes to files in any way.</summary>
-    /// <exception cref="IOException">A file may not become so long; that is told as a wrong argument, and only here nothing else is.</exception>
+    /// <exception cref="IOException">A file may not become so long: the system tells that as a wrong argument.</exception>
     public static void Writing(Action write)
     {
         try
@@ -114,69 +107,40 @@ internal static partial class Disk
         }
     }
 
-    /// <summary>Whether a file could not be opened because another program holds it, and not for want of room or a fault of the disk.</summary>
-    public static bool IsHeld(IOException e) => e.HResult is WindowsSharingViolation or WindowsLockViolation or LinuxWouldBlock or MacWouldBlock;
-
-    /// <summary>Opens a file of a book; one that is made is for its owner alone. On Windows the profile's rights decide.</summary>
-    public static FileStream Own(string path, FileMode mode, FileAccess access, FileShare share) => Open(path, mode, access, share, own: true);
-
-    /// <summary>
-    /// Makes a folder of a book for its owner alone, each with its name flushed: a flushed file in a folder whose own name is
-    /// lost is lost with it. Those above it that are missing are made as the user's mask says.
-    /// </summary>
-    public static void MakeFolder(string path)
+    /// <summary>Makes a file of a book, fills it, and flushes it.</summary>
+    /// <exception cref="IOException">It is there already, or cannot be written.</exception>
+    public static void WriteNew(string path, Action<Stream> fill) => Writing(() =>
     {
-        var full = Path.GetFullPath(path);
-        var above = Path.GetDirectoryName(full);
-        if (!Directory.Exists(full))
-        {
-            MakeAbove(above);
-            if (OperatingSystem.IsWindows())
-            {
-                Directory.CreateDirectory(full);
-            }
-            else
-            {
-                Directory.CreateDirectory(full, UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute);
-            }
-        }
+        using var file = Own(path, FileMode.CreateNew, FileAccess.ReadWrite, FileShare.None);
+        fill(file);
+        file.Flush(flushToDisk: true);
+    });
 
-        if (above is not null)
+    /// <summary>Does what nothing depends on, or where something else is told already.</summary>
+    /// <returns>Whether it was done.</returns>
+    public static bool Try(Action act) => Try(() => { act(); return true; }, otherwise: false);
+
+    /// <summary>What an act gives; where the system refuses it, something else.</summary>
+    public static T Try<T>(Func<T> act, T otherwise)
+    {
+        try
         {
-            FlushFolder(above);
+            return act();
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            return otherwise;
         }
     }
 
-    private static void MakeAbove(string? path)
-    {
-        if (path is not null && !Directory.Exists(path))
-        {
-            MakeAbove(Path.GetDirectoryName(path));
-            Directory.CreateDirectory(path);
-            FlushFolder(Path.GetDirectoryName(path)!);
-        }
-    }
+    /// <summary>Whether a file could not be opened because another program holds it, and not for another reason.</summary>
+    public static bool IsHeld(IOException e) =>
+        e.HResult is WindowsSharingViolation or WindowsLockViolation or LinuxWouldBlock or MacWouldBlock;
 
-    /// <summary>Flushes the names in a folder. On systems that cannot (Windows keeps them by its journal), does nothing.</summary>
-    /// <exception cref="IOException">The disk fails or is full: the names may be lost.</exception>
-    public static void FlushFolder(string folder)
-    {
-        if (OperatingSystem.IsWindows())
-        {
-            return;
-        }
-
-        var handle = Open(folder, 0);
-        if (handle >= 0)
-        {
-            var (failed, error) = (Sync(handle) != 0, Marshal.GetLastPInvokeError());
-            _ = Close(handle);
-            if (failed && error is InputOutputError or NoSpace or NoQuota)
-            {
-                throw new IOException($"The names in {folder} could not be flushed to the disk: error {error}.");
-            }
-        }
-    }
+    /// <summary>Opens a plain file of a book; one that is made is for its owner alone. On Windows the profile's rights decide.</summary>
+    /// <exception cref="IOException">It is no plain file, or cannot be opened.</exception>
+    public static FileStream Own(string path, FileMode mode, FileAccess access, FileShare share) =>
+        Open(path, mode, access, share, own: true);
 
     private static FileStream Open(string path, FileMode mode, FileAccess access, FileShare share, bool own)
     {
@@ -186,20 +150,12 @@ internal static partial class Disk
             options.UnixCreateMode = UnixFileMode.UserRead | UnixFileMode.UserWrite;
         }
 
-        return new(path, options);
+        return PlainFile.Open(path, options);
     }
 
     /// <summary>The system tells a file that may not become so long as a wrong argument.</summary>
-    private static IOException TooLong(ArgumentOutOfRangeException e) => new("The file may not become so long: the disk has a limit for one file, or the user has.", e);
-
-    [LibraryImport("libc", EntryPoint = "open", StringMarshalling = StringMarshalling.Utf8)]
-    private static partial int Open(string path, int flags);
-
-    [LibraryImport("libc", EntryPoint = "fsync", SetLastError = true)]
-    private static partial int Sync(int handle);
-
-    [LibraryImport("libc", EntryPoint = "close")]
-    private static partial int Close(int handle);
+    private static IOException TooLong(ArgumentOutOfRangeException e) =>
+        new("The file may not become so long: the disk has a limit for one file, or the user has.", e);
 }
 
 /// <summary>A line is in the page or is not: the disk failed in the middle of it, and again when it was to be taken back.</summary>

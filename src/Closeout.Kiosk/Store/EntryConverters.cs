@@ -25,7 +25,8 @@ internal sealed class FiniteConverter : JsonConverter<double>
 /// <summary>A place is a word, and for a van <c>van:B3</c> (its extras box) or <c>sealed:B3</c>.</summary>
 internal sealed class PlaceConverter : JsonConverter<Place>
 {
-    public override Place Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options) => Parse(reader.GetString() ?? "");
+    public override Place Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options) =>
+        Parse(reader.GetString() ?? "");
 
     public override void Write(Utf8JsonWriter writer, Place value, JsonSerializerOptions options) => writer.WriteStringValue(Text(value));
 
@@ -36,7 +37,9 @@ internal sealed class PlaceConverter : JsonConverter<Place>
         _ => place.ToString(),
     };
 
-    public static Place Parse(string text) => text.Split(':') switch
+    public static Place Of(JsonElement text) => Parse(text.GetString() ?? "");
+
+    private static Place Parse(string text) => text.Split(':') switch
     {
         ["shelf"] => Place.Shelf,
         ["bin"] => Place.Bin,
@@ -57,11 +60,7 @@ internal sealed class MoveConverter : JsonConverter<Move>
     {
         var parts = JsonElement.ParseValue(ref reader);
         return parts.GetArrayLength() == 4
-            ? new Move(
-                Code<Item>.Of(parts[0].GetString() ?? ""),
-                parts[1].GetInt32(),
-                PlaceConverter.Parse(parts[2].GetString() ?? ""),
-                PlaceConverter.Parse(parts[3].GetString() ?? ""))
+            ? new(Code<Item>.Of(parts[0].GetString() ?? ""), parts[1].GetInt32(), PlaceConverter.Of(parts[2]), PlaceConverter.Of(parts[3]))
             : throw new JsonException("a move has four parts");
     }
 
@@ -83,7 +82,7 @@ internal sealed class BalanceConverter : JsonConverter<Balance>
     {
         var parts = JsonElement.ParseValue(ref reader);
         return parts.GetArrayLength() == 3
-            ? new Balance(PlaceConverter.Parse(parts[0].GetString() ?? ""), Code<Item>.Of(parts[1].GetString() ?? ""), parts[2].GetInt32())
+            ? new Balance(PlaceConverter.Of(parts[0]), Code<Item>.Of(parts[1].GetString() ?? ""), parts[2].GetInt32())
             : throw new JsonException("a balance has three parts");
     }
 

@@ -1,72 +1,52 @@
 using System.Text;
-using System.Text.RegularExpressions;
 
 namespace Closeout.Store;
 
-/// <summary>What stands at the two ends of a page's file, without reading all of it: enough to see whether two pages fit each other.</summary>
-internal static partial class PageEnds
+/// <summary>What stands at the two ends of a page's file, without reading all of it: enough to see whether two pages fit.</summary>
+internal static class PageEnds
 {
-    private const int Piece = 64 * 1024;
+    private const long Piece = 64 * 1024;
+    private static readonly byte[] Prev = ",\"prev\":\""u8.ToArray();
 
     /// <summary>The sha at the end of the last whole line; null: there is none.</summary>
-    public static string? LastSha(string path)
+    public static string? LastSha(string path) => PageFile.Read(path, (file, all) =>
     {
-        using var file = Read(path);
-        for (var length = Math.Min(Piece, file.Length); ; length = Math.Min(length * 2, file.Length))
+        for (var length = Math.Min(Piece, all); ; length = Math.Min(length * 2, all))
         {
-            var tail = new byte[length];
-            file.Position = file.Length - length;
-            file.ReadExactly(tail);
+            var tail = PageFile.Bytes(file, all - length, all);
             var end = tail.AsSpan().LastIndexOf((byte)'\n');
-            if (end >= 2 * PageLine.ShaLength)
+            if (end >= 2 * PageLine.ShaLength || length == all)
             {
-                return PageLine.ShaOf(tail.AsSpan(0, end));
-            }
-
-            if (length == file.Length)
-            {
-                return null;
+                return PageLine.ShaOf(tail.AsSpan(0, Math.Max(0, end)));
             }
         }
-    }
+    });
 
     /// <summary>The sha at the end of the first line; null: there is none.</summary>
-    public static string? FirstSha(string path) => PageLine.ShaOf(FirstLine(path));
+    private static string? FirstSha(string path) => PageLine.ShaOf(FirstLine(path));
+
+    /// <summary>The sha of a book's very first line, which makes it this book; null: it has no page.</summary>
+    /// <exception cref="BookException">The line does not end in its checksum.</exception>
+    public static string? BookSha(BookFolder folder) => folder.Dates is not [var first, ..]
+        ? null
+        : FirstSha(folder.Page(first)) ?? throw BookException.Damaged($"{folder.Page(first)}:1: the line does not end in its checksum.");
 
     /// <summary>The line before, as the first line names it; null: it names none.</summary>
-    public static string? FirstPrev(string path) =>
-        Start().Match(Encoding.ASCII.GetString(FirstLine(path))) is { Success: true } match ? match.Groups["prev"].Value : null;
+    public static string? FirstPrev(string path) => FirstLine(path) is var line && line.AsSpan().IndexOf(Prev) is >= 0 and var at
+        && line.Length >= at + Prev.Length + PageLine.ShaLength
+            ? Encoding.ASCII.GetString(line, at + Prev.Length, PageLine.ShaLength)
+            : null;
 
-    private static byte[] FirstLine(string path)
+    private static byte[] FirstLine(string path) => PageFile.Read(path, (file, all) =>
     {
-        using var file = Read(path);
-        var line = new MemoryStream();
-        var piece = new byte[Piece];
-        while (file.Read(piece) is var count and > 0)
+        for (var length = Math.Min(Piece, all); ; length = Math.Min(length * 2, all))
         {
-            var end = piece.AsSpan(0, count).IndexOf((byte)'\n');
-            line.Write(piece, 0, end < 0 ? count : end);
-            if (end >= 0)
+            var head = PageFile.Bytes(file, 0, length);
+            var end = head.AsSpan().IndexOf((byte)'\n');
+            if (end >= 0 || length == all)
             {
-                return line.ToArray();
+                return head[..Math.Max(0, end)];
             }
         }
-
-        return [];
-    }
-
-    private static FileStream Read(string path)
-    {
-        try
-        {
-            return new(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
-        }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
-        {
-            throw new BookException($"The page {path} cannot be read: {e.Message}", e);
-        }
-    }
-
-    [GeneratedRegex("^\\{\"n\":[0-9]+,\"prev\":\"(?<prev>[0-9a-f]{64})\"")]
-    private static partial Regex Start();
+    });
 }

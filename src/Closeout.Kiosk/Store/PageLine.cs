@@ -10,11 +10,11 @@ namespace Closeout.Store;
 
 /// <summary>What a line says when it is read.</summary>
 /// <param name="Prev">The sha of the line before, as this line names it.</param>
-/// <param name="Book">For a line that opens a page: the sha of the book's very first line, as this line names it; in that first line itself, and in all others: null.</param>
-public sealed record LineRead(Recorded Recorded, string Sha, string Prev, string? Book)
+/// <param name="BookSha">In a line that opens a later page: the sha of the book's very first line, as it is named here; else null.</param>
+public sealed record LineRead(Recorded Recorded, string Sha, string Prev, string? BookSha)
 {
     /// <summary>The book that the line says it belongs to; null: it does not say.</summary>
-    public string? BookNamed => Book ?? (Prev == PageLine.Nothing ? Sha : null);
+    public string? BookNamed => BookSha ?? (Prev == PageLine.Nothing ? Sha : null);
 }
 
 /// <summary>
@@ -84,7 +84,8 @@ public static class PageLine
             if (Sha(body) != sha)
             {
                 throw IsEarlier(body, sha)
-                    ? new OtherVersionException("the line was written by an earlier version of this program, whose books this one does not read")
+                    ? new OtherVersionException(
+                        "the line was written by an earlier version of this program, whose books this one does not read")
                     : new FormatException("the checksum does not fit: the line is not as it was written");
             }
 
@@ -122,7 +123,8 @@ public static class PageLine
         try
         {
             using var json = JsonDocument.Parse(Closed(body));
-            return json.RootElement.TryGetProperty("prev", out var prev) && prev.GetString() is { } named && Sha([.. Encoding.ASCII.GetBytes(named), .. body]) == sha;
+            return json.RootElement.TryGetProperty("prev", out var prev) && prev.GetString() is { } named
+                && Sha([.. Encoding.ASCII.GetBytes(named), .. body]) == sha;
         }
         catch (Exception e) when (e is JsonException or InvalidOperationException)
         {
@@ -132,6 +134,3 @@ public static class PageLine
 
     private static string Sha(ReadOnlySpan<byte> body) => Convert.ToHexStringLower(SHA256.HashData(body));
 }
-
-/// <summary>Whole, and written by another version of the program: no damage, and nothing that could be repaired.</summary>
-public sealed class OtherVersionException(string message) : FormatException(message);

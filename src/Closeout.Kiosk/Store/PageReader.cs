@@ -3,15 +3,6 @@ using Microsoft.Win32.SafeHandles;
 
 namespace Closeout.Store;
 
-/// <summary>How far a page has been read: bytes, lines, the last entry's number, and its sha.</summary>
-public readonly record struct PageMark(long Offset, int Lines, int Number, string? Sha);
-
-/// <summary>What a look at a page gave.</summary>
-/// <param name="Shas">The checksum of each entry's line.</param>
-/// <param name="First">For a page read from its start: its first line.</param>
-/// <param name="Torn">Bytes after the last line feed, or a last line with a hole: begun and never confirmed, or just being written.</param>
-public sealed record PageRead(IReadOnlyList<Recorded> Entries, IReadOnlyList<string> Shas, PageMark Mark, LineRead? First, byte[] Torn);
-
 /// <summary>Reads pages, from the start or from where one stopped. Needs no lock.</summary>
 public static class PageReader
 {
@@ -19,18 +10,7 @@ public static class PageReader
     private const int Sector = 512;
 
     /// <exception cref="BookException">The page cannot be read, or a line is not as it was written; the line is named.</exception>
-    public static PageRead Read(string path, PageMark from)
-    {
-        try
-        {
-            using var file = File.OpenHandle(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
-            return Read(path, file, from);
-        }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
-        {
-            throw new BookException($"The page {path} cannot be read: {e.Message}", e);
-        }
-    }
+    public static PageRead Read(string path, PageMark from) => PageFile.Read(path, (file, _) => Read(path, file, from));
 
     /// <summary>The same of a page that is open already.</summary>
     /// <exception cref="IOException">It cannot be read.</exception>
@@ -43,15 +23,7 @@ public static class PageReader
             throw new BookException($"{path} was cut short: it had {from.Offset} bytes and has {length}. {BookException.Remedy}");
         }
 
-        var bytes = new byte[length - from.Offset];
-        var got = 0;
-        while (got < bytes.Length)
-        {
-            var more = RandomAccess.Read(file, bytes.AsSpan(got), from.Offset + got);
-            got += more > 0 ? more : throw new EndOfStreamException($"it ended after {from.Offset + got} of {length} bytes.");
-        }
-
-        return Of(path, bytes, from);
+        return Of(path, PageFile.Bytes(file, from.Offset, length), from);
     }
 
     /// <summary>The same of bytes that were read already.</summary>
@@ -93,7 +65,8 @@ public static class PageReader
             }
             catch (OtherVersionException e)
             {
-                throw new BookException($"{path}:{mark.Lines + 1}: {e.Message}. Nothing is damaged: use the version that wrote this book.", e);
+                const string Then = "Nothing is damaged: use the version that wrote this book.";
+                throw new BookException($"{path}:{mark.Lines + 1}: {e.Message}. {Then}", e);
             }
             catch (FormatException) when (start + length + 1 == bytes.Length && HasHole(bytes.AsSpan(start), from.Offset + start))
             {
@@ -127,18 +100,12 @@ public static class PageReader
     private static string Damaged(string path, PageMark mark, string what) =>
         $"{path}:{mark.Lines + 1}: {what}.{(mark.Number > 0 ? $" Entries up to {mark.Number} are good." : "")} {BookException.Remedy}";
 
-    /// <summary>A line whose checksum fits and that ends in some other byte than a line feed was confirmed, and was changed afterwards.</summary>
+    /// <summary>A line whose checksum fits and that ends in another byte than a line feed was confirmed, and changed afterwards.</summary>
     private static bool IsWholeLine(byte[] torn, string? prev)
     {
-        if (torn.Length < 2)
-        {
-            return false;
-        }
-
         try
         {
-            PageLine.Read(torn.AsSpan(0, torn.Length - 1), prev);
-            return true;
+            return torn.Length > 1 && PageLine.Read(torn.AsSpan(0, torn.Length - 1), prev) is not null;
         }
         catch (FormatException)
         {

@@ -10,40 +10,34 @@ public static class Restore
     {
         using var backup = BackupFile.Open(path);
         using var fresh = new FreshBook(folder);
-        try
-        {
-            fresh.Make();
-            foreach (var part in backup.Manifest.Parts)
+        return BookException.Telling(
+            () =>
             {
-                Disk.Writing(() => Unpack(backup, part, Path.Combine([fresh.Folder.Path, .. part.Name.Split('/')])));
-            }
+                fresh.Make();
+                var told = backup.Manifest;
+                foreach (var part in told.Parts)
+                {
+                    DurableFolder.Make(Path.GetDirectoryName(Path.Combine(fresh.Folder.Path, part.Name))!);
+                    Disk.WriteNew(Path.Combine(fresh.Folder.Path, part.Name), file => backup.CopyTo(part, file));
+                }
 
-            var found = BookCheck.Of(fresh.Folder);
-            if (found.Fault is { } fault)
-            {
-                throw new BackupException($"The backup {path} is refused: what is in it is no good book: {fault.Replace(fresh.Folder.Path, folder.Path, StringComparison.Ordinal)}");
-            }
+                var found = BookCheck.Of(fresh.Folder);
+                if (found.Fault?.Replace(fresh.Folder.Path, folder.Path, StringComparison.Ordinal) is { } fault)
+                {
+                    throw new BackupException($"The backup {path} is refused: what is in it is no good book: {fault}");
+                }
 
-            if (found.Book != backup.Manifest.Book || found.Entries != backup.Manifest.Entries)
-            {
-                throw new BackupException($"The backup {path} is refused: it says {backup.Manifest.Entries} entries and holds {found.Entries}, or those of another book. Use another backup.");
-            }
+                if (found.BookSha != told.BookSha || found.Entries != told.Entries)
+                {
+                    var what = $"it says {told.Entries} entries and holds {found.Entries}, or those of another book";
+                    throw new BackupException($"The backup {path} is refused: {what}. Use another backup.");
+                }
 
-            new LastEntry(found.Entries, backup.Manifest.Pages[^1], found.Last.Sha!, found.Book).Write(fresh.Folder);
-            fresh.Keep();
-            return backup.Manifest;
-        }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
-        {
-            throw new BookException($"{folder.Path} cannot be written: {e.Message} Nothing was restored; name a folder with --book that can be made and has room.", e);
-        }
-    }
-
-    private static void Unpack(BackupFile backup, BackupPart part, string to)
-    {
-        Disk.MakeFolder(Path.GetDirectoryName(to)!);
-        using var file = Disk.Own(to, FileMode.CreateNew, FileAccess.Write, FileShare.None);
-        backup.CopyTo(part, file);
-        file.Flush(flushToDisk: true);
+                new LastEntry(found.Entries, told.Pages[^1], found.Last.Sha!, found.BookSha).Write(fresh.Folder);
+                fresh.Keep();
+                return told;
+            },
+            e => $"{folder.Path} cannot be written: {e.Message} "
+                + "Nothing was restored; name a folder with --book that can be made and has room.");
     }
 }

@@ -1,4 +1,5 @@
 using Closeout.Facts;
+using Closeout.Words;
 
 namespace Closeout.Store;
 
@@ -16,11 +17,12 @@ public static class Salvage
     {
         try
         {
-            var whole = AttachedFiles.Of(from).Where(AttachedFiles.IsWhole).Select(f => Path.GetFileName(f)).ToHashSet();
+            var attachments = AttachedFiles.Of(from).ToLookup(f => AttachedFiles.Fault(f) is null);
             var (good, bad) = SalvagedLines.Gather(from);
+            var last = LastEntry.Read(from);
             var (seen, unasked) = new Archive(from).Witness();
-            var chain = SalvagedChain.Of(good, bad, LastEntry.Read(from), seen is null ? (0, "") : (seen.Number, seen.Sha));
-            var book = SalvagedBook.Of(chain, now, whole.Contains);
+            var chain = SalvagedChain.Of(good, bad, last, seen is null ? (0, "") : (seen.Number, seen.Sha));
+            var book = SalvagedBook.Of(chain, now, attachments[true].Select(f => Path.GetFileName(f)).ToHashSet().Contains);
             if (good.Count == 0 && bad.Count == 0)
             {
                 throw new BookException($"There is no book at {from.Path}.");
@@ -28,30 +30,37 @@ public static class Salvage
 
             if (book.Pages.Count == 0)
             {
-                throw new BookException($"Nothing of the book at {from.Path} can be saved: no line that opens a page is whole. Bring back the newest backup with: closeout restore FILE --book NEWFOLDER");
+                throw new BookException(
+                    $"Nothing of the book at {from.Path} can be saved: no line that opens a page is whole. "
+                    + "Bring back the newest backup with: closeout restore FILE --book NEWFOLDER");
             }
 
             using var fresh = new FreshBook(to);
             fresh.Make();
             Write(fresh.Folder, book);
-            var attachments = Copy(from, fresh.Folder);
+            var left = Copy(from, attachments[true], fresh.Folder);
             if (BookCheck.Of(fresh.Folder).Fault is { } fault)
             {
                 throw new InvalidOperationException($"the saved book is not good: {fault}");
             }
 
             fresh.Keep();
-            return new(book.Kept, chain.Entries - book.Kept, book.Pages.Count, [.. unasked.Length > 0 ? new[] { unasked } : [], .. bad.Select(b => b.ToString()), .. chain.Left, .. book.Said, .. attachments]);
+            return new(book.Kept, chain.Entries - book.Kept, book.Pages.Count,
+            [
+                .. new[] { unasked }.Where(s => s.Length > 0), .. bad.Select(b => b.ToString()), .. chain.Left, .. book.Said,
+                .. attachments[false].Select(f => $"{f}: the attachment is not as it was; left out"), .. left,
+            ]);
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            throw new BookException($"The book at {from.Path} cannot be saved to {to.Path}: {e.Message} Nothing was written there; name a folder with --out that can be made and has room.", e);
+            const string Then = "Nothing was written there; name a folder with --out that can be made and has room.";
+            throw new BookException($"The book at {from.Path} cannot be saved to {to.Path}: {e.Message} {Then}", e);
         }
     }
 
     private static void Write(BookFolder folder, SalvagedBook book)
     {
-        Disk.MakeFolder(folder.Pages);
+        DurableFolder.Make(folder.Pages);
         var (prev, first) = (PageLine.Nothing, (string?)null);
         LastEntry? last = null;
         foreach (var page in book.Pages)
@@ -73,44 +82,24 @@ public static class Salvage
     }
 
     /// <summary>Copies the attachments that are whole, the lines set aside and the mark of a rehearsal.</summary>
-    /// <returns>What was not whole.</returns>
-    private static List<string> Copy(BookFolder from, BookFolder to)
+    /// <returns>What is no plain file, and was left out.</returns>
+    private static List<string> Copy(BookFolder from, IEnumerable<string> attachments, BookFolder to)
     {
         var said = new List<string>();
-        foreach (var file in AttachedFiles.Of(from))
+        foreach (var (file, name) in from.Kept(attachments))
         {
-            if (AttachedFiles.IsWhole(file))
+            try
             {
-                CopyInto(file, to.Files);
+                using var source = PlainFile.Open(file, PageFile.MostBytes);
+                DurableFolder.Make(Path.GetDirectoryName(Path.Combine(to.Path, name))!);
+                Disk.WriteNew(Path.Combine(to.Path, name), source.CopyTo);
             }
-            else
+            catch (NoPlainFileException e)
             {
-                said.Add($"{file}: the attachment is not as it was; left out");
+                said.Add($"{file}: left out: {e.Message}");
             }
-        }
-
-        foreach (var torn in Directory.Exists(from.TornLines) ? Directory.EnumerateFiles(from.TornLines) : [])
-        {
-            CopyInto(torn, to.TornLines);
-        }
-
-        if (File.Exists(from.RehearsalMark))
-        {
-            CopyInto(from.RehearsalMark, to.Path);
         }
 
         return said;
-    }
-
-    private static void CopyInto(string file, string folder)
-    {
-        Disk.MakeFolder(folder);
-        using var source = new FileStream(file, FileMode.Open, FileAccess.Read, FileShare.Read);
-        using var target = Disk.Own(Path.Combine(folder, Path.GetFileName(file)), FileMode.CreateNew, FileAccess.Write, FileShare.None);
-        Disk.Writing(() =>
-        {
-            source.CopyTo(target);
-            target.Flush(flushToDisk: true);
-        });
     }
 }

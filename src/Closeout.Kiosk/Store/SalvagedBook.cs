@@ -5,7 +5,10 @@ using Closeout.Turning;
 
 namespace Closeout.Store;
 
-/// <summary>A book made anew from the lines that were saved: folded one by one, numbered without holes, with the losses written down where they were.</summary>
+/// <summary>
+/// A book made anew from the lines that were saved: folded one by one, numbered without holes, with the losses written down where
+/// they were.
+/// </summary>
 /// <param name="isThere">Whether the attachment of that SHA-256 is there and whole.</param>
 internal sealed partial class SalvagedBook(DateTimeOffset now, Func<string, bool> isThere)
 {
@@ -13,7 +16,7 @@ internal sealed partial class SalvagedBook(DateTimeOffset now, Func<string, bool
     private readonly List<string> said = [];
     private readonly Dictionary<int, int> renumbered = [];
     private readonly Dictionary<int, int> incidents = [];
-    private readonly Dictionary<(Place Place, Code<Item> Item), int> owed = [];
+    private readonly SalvagedStock stock = new();
     private Depot? depot;
     private int next = 1;
     private int lostHere;
@@ -67,7 +70,7 @@ internal sealed partial class SalvagedBook(DateTimeOffset now, Func<string, bool
     {
         if (depot is not null && page.Date <= depot.Date)
         {
-            return $"it opens {page.Date:yyyy-MM-dd} after {depot.Date:yyyy-MM-dd}";
+            return $"it opens {page.Date:O} after {depot.Date:O}";
         }
 
         try
@@ -89,7 +92,8 @@ internal sealed partial class SalvagedBook(DateTimeOffset now, Func<string, bool
         }
 
         incidents.Clear();
-        Begin(page with { Carried = page.Carried with { Overrides = [.. page.Carried.Overrides.Select(o => o with { Number = Renumbered(o.Number) })] } }, line.Read.Recorded.At);
+        var changes = page.Carried.Overrides.Select(o => o with { Number = Renumbered(o.Number) });
+        Begin(page with { Carried = page.Carried with { Overrides = [.. changes] } }, line.Read.Recorded.At);
         renumbered[line.Number] = next - 1;
         Kept++;
         return null;
@@ -108,7 +112,8 @@ internal sealed partial class SalvagedBook(DateTimeOffset now, Func<string, bool
             {
                 EndPage(null);
                 Begin(NextPage.After(depot, date), now);
-                said.Add($"{line.File}: the opening of {date:yyyy-MM-dd} is lost, and was made from the page before: what the day folder of that day said is not in it");
+                said.Add($"{line.File}: the opening of {date:O} is lost, and was made from the page before: "
+                    + "what the day folder of that day said is not in it");
             }
 
             if (Missing(line.Read.Recorded.Entry) is { } missing)
@@ -117,16 +122,19 @@ internal sealed partial class SalvagedBook(DateTimeOffset now, Func<string, bool
             }
 
             var recorded = new Recorded(next, line.Read.Recorded.At, Following(line.Read.Recorded.Entry));
-            depot = depot.Apply(recorded);
-            pages[^1].Add(recorded);
-            renumbered[line.Number] = next++;
+            Add(recorded);
+            renumbered[line.Number] = recorded.Number;
             Kept++;
             if (line.Read.Recorded.Entry is DamageFound found)
             {
                 incidents[found.Number] = depot.Vans.Incidents;
             }
 
-            Counted(recorded.Entry);
+            if (lostHere > 0)
+            {
+                stock.Counted(recorded.Entry, depot);
+            }
+
             return null;
         }
         catch (Exception e) when (e is InvalidOperationException or ArgumentException or OverflowException or KeyNotFoundException)
@@ -140,11 +148,12 @@ internal sealed partial class SalvagedBook(DateTimeOffset now, Func<string, bool
     private string? Missing(Entry entry) => entry switch
     {
         PhotoAttached p when !isThere(p.Sha256) => $"its picture {p.Sha256} is gone or damaged",
-        IncidentClosed c when !incidents.ContainsKey(c.Number) && c.Number > depot!.Vans.Incidents - incidents.Count => $"incident {c.Number} is lost",
+        IncidentClosed { Number: var n } when !incidents.ContainsKey(n) && n > depot!.Vans.Incidents - incidents.Count =>
+            $"incident {n} is lost",
         _ => null,
     };
 
-    /// <summary>The entry, with the numbers by which it names others as they are in this book. Incidents have numbers of their own, without holes too.</summary>
+    /// <summary>The entry, with the numbers of others that it names as they are here. Incidents have their own without holes.</summary>
     private Entry Following(Entry entry) => entry switch
     {
         OverrideWithdrawn w => w with { Number = Renumbered(w.Number) },
@@ -153,75 +162,35 @@ internal sealed partial class SalvagedBook(DateTimeOffset now, Func<string, bool
         _ => entry,
     };
 
-    /// <summary>An entry's number in this book; below 0, and of no entry: the entry itself is lost, though what it said still stands.</summary>
+    /// <summary>An entry's number in this book; below 0, and of no entry: it is lost, though what it said still stands.</summary>
     private int Renumbered(int number) => number <= 0 ? number : renumbered.GetValueOrDefault(number, -number);
+
+    private void Add(Recorded recorded)
+    {
+        depot = depot!.Apply(recorded);
+        pages[^1].Add(recorded);
+        next++;
+    }
 
     private void Begin(PageOpened page, DateTimeOffset at)
     {
         var first = new Recorded(next++, at, page);
         depot = Depot.Open(first);
         pages.Add([first]);
-        owed.Clear();
+        stock.Clear();
         broken = false;
     }
-
-    /// <summary>A count is worth what it says, whatever was lost before it on its page: its moves say only the difference to a book that is no more.</summary>
-    private void Counted(Entry entry)
-    {
-        if (lostHere == 0)
-        {
-            return;
-        }
-
-        switch (entry)
-        {
-            case LeftoverCounted c:
-                Owe(Place.Sealed(c.Van), c.Item, c.Count.Sealed * depot!.Setup.Item(c.Item).UnitsPerCarton);
-                Owe(Place.Loose(c.Van), c.Item, c.Count.Kept);
-                break;
-            case CountCorrected c:
-                Owe(c.Place, c.Item, c.Counted);
-                break;
-            default:
-                break;
-        }
-    }
-
-    private void Owe(Place place, Code<Item> item, int counted) => owed[(place, item)] = counted - depot!.Stock.Ledger.Units(place, item);
 
     /// <summary>Writes down what was lost, and brings the balances to those that the next page carried forward.</summary>
     /// <param name="carried">Null: no page tells them.</param>
     private void EndPage(IReadOnlyList<Balance>? carried)
     {
-        var moves = carried is null ? ByCounts() : ByCarried(carried);
-        if (lostHere == 0 && moves.Count == 0)
+        var moves = carried is null ? stock.ByCounts(depot!.Stock.Ledger) : SalvagedStock.ByCarried(depot!.Stock.Ledger, carried);
+        if (lostHere > 0 || moves.Count > 0)
         {
-            return;
+            Add(new(next, now, new BookSalvaged(lostHere, moves)));
+            lostHere = 0;
         }
-
-        var recorded = new Recorded(next, now, new BookSalvaged(lostHere, moves));
-        depot = depot!.Apply(recorded);
-        pages[^1].Add(recorded);
-        next++;
-        lostHere = 0;
-    }
-
-    private List<Move> ByCarried(IReadOnlyList<Balance> carried)
-    {
-        var target = carried.ToDictionary(b => (b.Place, b.Item), b => b.Units);
-        return [.. depot!.Stock.Ledger.Balances.Select(b => (b.Place, b.Item)).Union(target.Keys)
-            .Where(k => k.Place != Place.Unexplained)
-            .OrderBy(k => k.Item).ThenBy(k => k.Place.Kind).ThenBy(k => k.Place.Van)
-            .SelectMany(k => Move.Signed(k.Item, target.GetValueOrDefault(k) - depot.Stock.Ledger.Units(k.Place, k.Item), Place.Unexplained, k.Place))];
-    }
-
-    private List<Move> ByCounts()
-    {
-        var moves = owed.OrderBy(o => o.Key.Item).ThenBy(o => o.Key.Place.Kind).ThenBy(o => o.Key.Place.Van)
-            .SelectMany(o => Move.Signed(o.Key.Item, o.Value, Place.Unexplained, o.Key.Place)).ToList();
-        moves.AddRange(depot!.Stock.Ledger.Post(moves).BelowZero.OrderBy(b => b.Item).ThenBy(b => b.Place.Kind).ThenBy(b => b.Place.Van)
-            .SelectMany(b => Move.Signed(b.Item, -b.Units, Place.Unexplained, b.Place)).ToList());
-        return moves;
     }
 
     [GeneratedRegex("^entry [0-9]+, [A-Za-z]+[:,] ")]

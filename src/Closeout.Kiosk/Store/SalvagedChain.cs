@@ -19,9 +19,11 @@ internal sealed record SalvagedChain(IReadOnlyList<GoodLine> Lines, IReadOnlyLis
     {
         var sorted = good.DistinctBy(l => l.Read.Sha).OrderBy(l => l.Number).ToList();
         var books = Books(sorted);
-        var book = last is not null && books.Contains(last.Book) ? last.Book : books.OfType<string>().GroupBy(b => b).MaxBy(b => b.Count())?.Key;
+        var book = last is not null && books.Contains(last.BookSha)
+            ? last.BookSha
+            : books.OfType<string>().GroupBy(b => b).MaxBy(b => b.Count())?.Key;
         var mine = sorted.Where((_, i) => books[i] is not { } named || named == book).ToList();
-        var witness = last?.Book == book ? last : null;
+        var witness = last?.BookSha == book ? last : null;
         var chain = Longest(mine, [.. new[] { witness?.Sha, seen.Sha }.OfType<string>()]);
         var (kept, own) = (chain.Select(l => l.Read.Sha).ToHashSet(), mine.Select(l => l.Read.Sha).ToHashSet());
         var left = sorted.Where(l => !kept.Contains(l.Read.Sha)).Select(l => own.Contains(l.Read.Sha)
@@ -30,7 +32,7 @@ internal sealed record SalvagedChain(IReadOnlyList<GoodLine> Lines, IReadOnlyLis
         return new(chain, left, new[] { Tail(chain, bad), witness?.Number ?? 0, seen.Number }.Max());
     }
 
-    /// <summary>The book of each line: what a page's opening in the same unbroken chain says, else what one in the same file says; null: nothing says it.</summary>
+    /// <summary>The book of each line: as a page's opening in its unbroken chain says, else one in its file; null: none does.</summary>
     private static List<string?> Books(List<GoodLine> sorted)
     {
         var chainOf = new Dictionary<string, int>();
@@ -84,7 +86,9 @@ internal sealed record SalvagedChain(IReadOnlyList<GoodLine> Lines, IReadOnlyLis
     {
         var last = chain.Count > 0 ? chain[^1] : null;
         var files = chain.Select(l => l.File).ToHashSet();
-        var beyond = bad.Where(b => last is null || (b.File == last.File ? b.Line > last.Line : !files.Contains(b.File) && BookFolder.DateOf(b.File) > last.Date)).ToList();
+        bool IsBeyond(BadLine b) => last is null
+            || (b.File == last.File ? b.Line > last.Line : !files.Contains(b.File) && BookFolder.DateOf(b.File) > last.Date);
+        var beyond = bad.Where(IsBeyond).ToList();
         return (last?.Number ?? 0) + Math.Max(beyond.Count(b => b.Begins), beyond.Count(b => b.Ends));
     }
 }

@@ -1,6 +1,7 @@
 using System.Text;
 using System.Text.RegularExpressions;
 using Closeout.Facts;
+using Closeout.Words;
 
 namespace Closeout.Store;
 
@@ -22,10 +23,13 @@ internal sealed record BadLine(string File, int Line, string What, bool Begins, 
 }
 
 /// <summary>Every line in the pages that can be verified on its own, wherever it stands, and what could not be read.</summary>
-internal static partial class SalvagedLines
+internal static class SalvagedLines
 {
     private static readonly byte[] Begins = "{\"n\":"u8.ToArray();
     private static readonly byte[] Ends = "\"}"u8.ToArray();
+    private static readonly Regex Number = new("^\\{\"n\":([0-9]{1,10}),");
+    private static readonly Regex Kind = new("\"kind\":\"([a-z-]{1,40})\"");
+    private static readonly Regex Van = new("\"van\":\"([A-Za-z0-9._-]{1,24})\"");
 
     /// <exception cref="BookException">A line is whole and of another version: that is no damage.</exception>
     public static (IReadOnlyList<GoodLine> Good, IReadOnlyList<BadLine> Bad) Gather(BookFolder folder)
@@ -40,7 +44,9 @@ internal static partial class SalvagedLines
                 lines.AddRange(found.Select(f => (f, number)));
                 if (fault is not null)
                 {
-                    bad.Add(new(file, number, ended || found.Count > 0 ? fault + Said(piece) : "a line was begun and never ended", ended && piece.AsSpan().StartsWith(Begins), ended && PageLine.ShaOf(piece) is not null));
+                    var what = ended || found.Count > 0 ? fault + Said(piece) : "a line was begun and never ended";
+                    var (begins, ends) = (piece.AsSpan().StartsWith(Begins), PageLine.ShaOf(piece) is not null);
+                    bad.Add(new(file, number, what, ended && begins, ended && ends));
                 }
             }
 
@@ -53,14 +59,15 @@ internal static partial class SalvagedLines
         return (good, bad);
     }
 
-    private static IReadOnlyList<string> Files(BookFolder folder) =>
-        Directory.Exists(folder.Pages) ? [.. Directory.EnumerateFiles(folder.Pages, "*.jsonl").Order(StringComparer.Ordinal)] : [];
+    private static IReadOnlyList<string> Files(BookFolder folder) => Directory.Exists(folder.Pages)
+        ? [.. Directory.EnumerateFileSystemEntries(folder.Pages, "*.jsonl").Order(StringComparer.Ordinal)]
+        : [];
 
     private static byte[] Bytes(string file, List<BadLine> bad)
     {
         try
         {
-            return File.ReadAllBytes(file);
+            return PlainFile.Read(file, PageFile.MostBytes);
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
@@ -69,7 +76,7 @@ internal static partial class SalvagedLines
         }
     }
 
-    /// <summary>The lines in a piece: mostly the piece itself; more where a line feed was changed, or something was written around them.</summary>
+    /// <summary>The lines in a piece: mostly itself; more where a line feed was changed, or something was written around them.</summary>
     private static List<LineRead> Within(string file, int number, byte[] piece, out string? fault)
     {
         fault = null;
@@ -87,7 +94,7 @@ internal static partial class SalvagedLines
         }
 
         var found = new List<LineRead>();
-        var begins = Begin(piece);
+        var begins = Enumerable.Range(0, piece.Length).Where(i => piece.AsSpan(i).StartsWith(Begins)).ToList();
         for (var i = 0; i < begins.Count; i++)
         {
             var part = piece.AsSpan(begins[i], (i + 1 < begins.Count ? begins[i + 1] : piece.Length) - begins[i]);
@@ -106,17 +113,6 @@ internal static partial class SalvagedLines
         return found;
     }
 
-    private static List<int> Begin(byte[] piece)
-    {
-        var at = new List<int>();
-        for (var from = 0; piece.AsSpan(from).IndexOf(Begins) is var next and >= 0; from += next + 1)
-        {
-            at.Add(from + next);
-        }
-
-        return at;
-    }
-
     private static IEnumerable<(byte[] Piece, int Number, bool Ended)> Pieces(byte[] bytes)
     {
         for (var (start, number) = (0, 1); start < bytes.Length; number++)
@@ -131,19 +127,11 @@ internal static partial class SalvagedLines
     private static string Said(byte[] piece)
     {
         var text = Encoding.UTF8.GetString(piece);
-        var (number, kind) = (Number().Match(text), Kind().Match(text));
-        var van = kind.Groups[1].Value is "page-opened" or "day-folder-loaded" ? Match.Empty : Van().Match(text);
-        return kind.Success || number.Success
-            ? $"; it seems to be{(number.Success ? $" entry {number.Groups[1].Value}" : "")}{(kind.Success ? $" {kind.Groups[1].Value}" : "")}{(van.Success ? $" of van {van.Groups[1].Value}" : "")}"
+        var (number, kind) = (Number.Match(text), Kind.Match(text));
+        var van = kind.Groups[1].Value is "page-opened" or "day-folder-loaded" ? Match.Empty : Van.Match(text);
+        string After(string word, Match found) => found.Success ? word + found.Groups[1].Value : "";
+        return number.Success || kind.Success
+            ? "; it seems to be" + After(" entry ", number) + After(" ", kind) + After(" of van ", van)
             : "";
     }
-
-    [GeneratedRegex("^\\{\"n\":([0-9]{1,10}),")]
-    private static partial Regex Number();
-
-    [GeneratedRegex("\"kind\":\"([a-z-]{1,40})\"")]
-    private static partial Regex Kind();
-
-    [GeneratedRegex("\"van\":\"([A-Za-z0-9._-]{1,24})\"")]
-    private static partial Regex Van();
 }

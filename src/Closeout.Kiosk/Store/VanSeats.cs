@@ -1,8 +1,12 @@
+using System.Text;
 using Closeout.Facts;
+using Closeout.Words;
 
 namespace Closeout.Store;
 
-/// <summary>Who walks which van at which kiosk: two may not walk the same one. A seat is a file lock, so the system frees it when its holder dies.</summary>
+/// <summary>
+/// Who walks which van at which kiosk: two may not walk the same one. A seat is a file lock, so the system frees it when its holder dies.
+/// </summary>
 /// <param name="kiosk">The name by which others are told.</param>
 public sealed class VanSeats(BookFolder folder, string kiosk) : IDisposable
 {
@@ -25,7 +29,7 @@ public sealed class VanSeats(BookFolder folder, string kiosk) : IDisposable
         var place = Path.Combine(folder.Seats, van.Text.ToUpperInvariant());
         try
         {
-            Disk.MakeFolder(folder.Seats);
+            DurableFolder.Make(folder.Seats);
             held = Disk.Own(place + ".lock", FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None);
         }
         catch (IOException e) when (Disk.IsHeld(e))
@@ -34,7 +38,7 @@ public sealed class VanSeats(BookFolder folder, string kiosk) : IDisposable
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            throw new BookException($"The book at {folder.Path} cannot be written: {e.Message} Make the folder writable, with room, and try again.", e);
+            throw new BookException($"The book at {folder.Path} cannot be written: {e.Message} {BookException.MakeRoom(e)}", e);
         }
 
         Van = van;
@@ -50,10 +54,8 @@ public sealed class VanSeats(BookFolder folder, string kiosk) : IDisposable
         {
             if (Van != van)
             {
-                using var free = new FileStream(place + ".lock", FileMode.Open, FileAccess.ReadWrite, FileShare.None);
+                Disk.Own(place + ".lock", FileMode.Open, FileAccess.ReadWrite, FileShare.None).Dispose();
             }
-
-            return null;
         }
         catch (IOException e) when (Disk.IsHeld(e))
         {
@@ -62,8 +64,9 @@ public sealed class VanSeats(BookFolder folder, string kiosk) : IDisposable
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
             // No seat was ever taken, or it cannot be looked at: then it stops nobody.
-            return null;
         }
+
+        return null;
     }
 
     /// <summary>Leaves the van: another kiosk may walk it.</summary>
@@ -75,41 +78,15 @@ public sealed class VanSeats(BookFolder folder, string kiosk) : IDisposable
 
     public void Dispose() => Leave();
 
-    /// <summary>The lock is what counts: whoever cannot say a name walks the van all the same.</summary>
+    /// <summary>The lock is what counts: whoever cannot say a name walks the van all the same. An old one must not stand for it.</summary>
     private static void Tell(string path, string holder)
     {
-        try
+        if (!Disk.Try(() => Disk.WriteWhole(path, Encoding.UTF8.GetBytes(holder), own: true)))
         {
-            Disk.WriteWhole(path, System.Text.Encoding.UTF8.GetBytes(holder), own: true);
-        }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
-        {
-            // An old name must not stand for this kiosk.
-            TryRemove(path);
+            Disk.Try(() => File.Delete(path));
         }
     }
 
-    private static void TryRemove(string path)
-    {
-        try
-        {
-            File.Delete(path);
-        }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
-        {
-            // Nothing more can be done, and nothing depends on it.
-        }
-    }
-
-    private static string Holder(string path)
-    {
-        try
-        {
-            return File.ReadAllText(path);
-        }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
-        {
-            return "another kiosk";
-        }
-    }
+    private static string Holder(string path) =>
+        Disk.Try(() => Encoding.UTF8.GetString(PlainFile.Read(path, BookFolder.MostText)), otherwise: "another kiosk");
 }

@@ -153,7 +153,7 @@ public sealed class BackupTests
 
         System.Text.Encoding.ASCII.GetString(bytes[^64..]).Should().Be(Convert.ToHexStringLower(System.Security.Cryptography.SHA256.HashData(bytes[..^64])));
         using var zip = ZipFile.OpenRead(book.Temp["b.zip"]);
-        zip.Entries.Select(e => e.FullName).Should().Contain(["pages/2026-03-04.jsonl", "pages/2026-03-06.jsonl", "torn/2026-03-04-after-7.txt", "backup.txt"]);
+        zip.Entries.Select(e => e.FullName).Should().Contain(["pages/2026-03-04.jsonl", "pages/2026-03-06.jsonl", "torn/2026-03-04-after-7.txt", "backup.json"]);
     }
 
     private static string Refused(LongBook book)

@@ -1,5 +1,6 @@
 using System.IO.Compression;
 using System.Text;
+using System.Text.Json.Nodes;
 using Closeout.Store;
 using FluentAssertions;
 using Xunit;
@@ -74,6 +75,7 @@ public sealed class RestoreTests : IDisposable
     [InlineData("files/photo.jpg")]
     [InlineData("torn/../../outside.txt")]
     [InlineData("torn/2026-03-04-after-7.txt\nx")]
+    [InlineData("files/0000000000000000000000000000000000000000000000000000000000000000\n")]
     public void A_name_that_no_book_has_is_refused(string name)
     {
         using var book = new SmallBook();
@@ -90,7 +92,7 @@ public sealed class RestoreTests : IDisposable
         using var book = new SmallBook();
         Backup.Write(book.Folder, File_, Noon);
         var parts = SealedZip.Parts(File_);
-        parts[0] = (parts[0].Name, parts[0].Content, $"file {parts[0].Content.Length} {PageLine.Nothing} {parts[0].Name}\n");
+        parts[0] = (parts[0].Name, parts[0].Content, told => With(told, "sha", PageLine.Nothing));
         SealedZip.Write(File_, parts, SealedZip.HeadOf(File_));
 
         Refused().Should().Contain("pages/2026-03-04.jsonl in it is not as it was: its checksum does not fit");
@@ -133,14 +135,47 @@ public sealed class RestoreTests : IDisposable
 
         SealedZip.Write(File_, [.. parts, .. parts], head);
         Refused().Should().Contain("twice");
-        SealedZip.Write(File_, [.. parts, ("rehearsal.txt", [], "")], head);
-        Refused().Should().Contain("not those that backup.txt lists");
-        SealedZip.Write(File_, parts, text => head(text) + $"file 0 {PageLine.Nothing} rehearsal.txt\n");
-        Refused().Should().Contain("not those that backup.txt lists");
+        SealedZip.Write(File_, [.. parts, ("rehearsal.txt", [], _ => null)], head);
+        Refused().Should().Contain("not those that backup.json lists");
+        SealedZip.Write(File_, parts, all =>
+        {
+            all["files"]!.AsArray().Add(new JsonObject { ["name"] = "rehearsal.txt", ["bytes"] = 0, ["sha"] = PageLine.Nothing });
+            return head(all);
+        });
+        Refused().Should().Contain("not those that backup.json lists");
         SealedZip.Write(File_, parts, _ => "");
-        Refused().Should().Contain("it has no backup.txt");
-        SealedZip.Write(File_, parts, _ => "shopping list\n");
-        Refused().Should().Contain("backup.txt is not that of a backup");
+        Refused().Should().Contain("it has no backup.json");
+        Nothing();
+    }
+
+    [Theory]
+    [InlineData("shopping list", "is not that of a backup")]
+    [InlineData("[]", "is not that of a backup")]
+    [InlineData("{}", "is not that of a backup")]
+    [InlineData("{\"version\":\"2\"}", "is not that of a backup")]
+    [InlineData("{\"version\":2}", "is not that of a backup")]
+    [InlineData("{\"version\":2,\"version\":2,\"made\":\"2026-03-06T12:00:00-05:00\",\"book\":\"\",\"entries\":1,\"files\":[]}", "is not that of a backup")]
+    [InlineData("{\"version\":2,\"made\":\"noon\",\"book\":\"\",\"entries\":1,\"files\":[]}", "is not that of a backup")]
+    [InlineData("{\"version\":2,\"made\":\"2026-03-06T12:00:00-05:00\",\"book\":null,\"entries\":1,\"files\":[]}", "is not that of a backup")]
+    [InlineData("{\"version\":2,\"made\":\"2026-03-06T12:00:00-05:00\",\"book\":\"\",\"entries\":1,\"files\":[null]}", "is not as such a file is written")]
+    [InlineData("{\"version\":2,\"made\":\"2026-03-06T12:00:00-05:00\",\"book\":\"\",\"entries\":1,\"files\":[{\"name\":null,\"bytes\":0,\"sha\":\"\"}]}", "is not that of a backup")]
+    [InlineData("{\"version\":2,\"made\":\"2026-03-06T12:00:00-05:00\",\"book\":\"\",\"entries\":1,\"files\":[],\"more\":1}", "is not that of a backup")]
+    [InlineData("{\"version\":2,\"made\":\"2026-03-06T12:00:00-05:00\",\"book\":\"\",\"entries\":9999999999,\"files\":[]}", "is not that of a backup")]
+    public void A_list_that_is_none_of_a_backup_is_refused(string manifest, string why)
+    {
+        SealedZip.Write(File_, [], _ => manifest);
+
+        Refused().Should().Be($"The backup {File_} is refused: backup.json {why}. Nothing was written. Use another backup.");
+        Nothing();
+    }
+
+    [Fact]
+    public void A_part_longer_than_such_a_file_of_a_book_may_be_is_refused()
+    {
+        SealedZip.Write(File_, [("rehearsal.txt", new byte[4097], null)]);
+        Refused().Should().Contain("rehearsal.txt has 4097 bytes; backup.json says 4097, and 4096 are allowed");
+        SealedZip.Write(File_, [($"files/{PageLine.Nothing}", new byte[(20 << 20) + 1], null)]);
+        Refused().Should().Contain("and 20971520 are allowed");
         Nothing();
     }
 
@@ -158,9 +193,9 @@ public sealed class RestoreTests : IDisposable
     [Fact]
     public void A_size_that_the_list_and_the_zip_tell_differently_is_refused()
     {
-        SealedZip.Write(File_, [("pages/2026-03-04.jsonl", new byte[100], $"file 99 {PageLine.Nothing} pages/2026-03-04.jsonl\n")]);
-        Refused().Should().Contain("has 100 bytes; backup.txt says 99");
-        SealedZip.Write(File_, [("pages/2026-03-04.jsonl", new byte[100], $"file 9999999999999999999 {PageLine.Nothing} pages/2026-03-04.jsonl\n")]);
+        SealedZip.Write(File_, [("pages/2026-03-04.jsonl", new byte[100], told => With(told, "bytes", 99))]);
+        Refused().Should().Contain("has 100 bytes; backup.json says 99");
+        SealedZip.Write(File_, [("pages/2026-03-04.jsonl", new byte[100], told => With(told, "bytes", long.MaxValue))]);
         Refused().Should().Contain("has 100 bytes");
         Nothing();
     }
@@ -168,9 +203,9 @@ public sealed class RestoreTests : IDisposable
     [Fact]
     public void A_backup_of_a_newer_version_is_named_as_one()
     {
-        SealedZip.Write(File_, [("pages/2026-03-04.jsonl", new byte[100], null)], text => text.Replace("backup 1", "backup 2", StringComparison.Ordinal));
+        SealedZip.Write(File_, [("pages/2026-03-04.jsonl", new byte[100], null)], all => new JsonObject { ["version"] = 3, ["parts"] = all["files"]!.DeepClone() }.ToJsonString());
 
-        Refused().Should().Contain("it is of version 2, and this program knows version 1: restore it with the version that made it, or a newer one");
+        Refused().Should().Contain("it is of version 3, and this program knows version 2: restore it with the version that made it, or a newer one");
         Nothing();
     }
 
@@ -219,6 +254,12 @@ public sealed class RestoreTests : IDisposable
         {
             return e.Message;
         }
+    }
+
+    private static JsonObject With(JsonObject told, string name, JsonNode value)
+    {
+        told[name] = value;
+        return told;
     }
 
     /// <summary>Nothing was left behind, not even the folders above.</summary>

@@ -36,7 +36,7 @@ public sealed record EndDayAct(EndDay Command) : Act
         if (vans.Select(v => world.Elsewhere(v.Code)).FirstOrDefault(w => w is not null) is { } walked)
             return new(from, walked);
 
-        if (world.Desk.EndDay(Command) is { } refused)
+        if (world.Desk.Record(Command) is { } refused)
             return from.Refused(world.Scene, Command, refused);
 
         var depot = world.Desk.Depot;
