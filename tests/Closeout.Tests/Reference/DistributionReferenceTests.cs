@@ -78,8 +78,9 @@ public class DistributionReferenceTests
 
     /// <summary>
     /// Stevenson, Operations Management, table 13.3, unit normal loss, seen at holooly.com, question 13.P.7 (its typing errors
-    /// left out); from the loss functions above at 0.3, 1.3 and -1.4. A Poisson demand of mean 10,000 is nearly normal: what it leaves unmet at mean + z sd, in
-    /// sd, differs from the table by its skewness, 0.01 / 6 * z * density, 0.0005 at most, and by the table's last digit.
+    /// left out); from the loss functions above at 0.3, 1.3 and -1.4. A Poisson demand of mean 10,000 is nearly normal: what it
+    /// leaves unmet at mean + z sd, in sd, differs from the table by its skewness, 0.01 / 6 * z * density, 0.0005 at most, and
+    /// by the table's last digit.
     /// </summary>
     [Theory]
     [InlineData(-2.40, 2.403)]

@@ -75,9 +75,10 @@ public class NegativeBinomialReferenceTests
     public void Quantiles_as_r_computes_them(double p, int quantile) => Demand(10, 0.7).Quantile(p).Should().Be(quantile);
 
     /// <summary>
-    /// A published wrong value to guard against (M. Maechler, example-a.com/answer/23366503): a normal loss at 10 by 1 - cdf is 7.694599e-23 and truly 7.47456e-25.
-    /// Ours takes the same difference: a tail below 1e-15 says nothing but that it is small. The screens show four decimals and
-    /// sharing takes 1e-12 for a tie, so no decision hangs on it; it must never be below 0.
+    /// A published wrong value to guard against (M. Maechler, example-a.com/answer/23366503): a normal loss at 10 by 1 - cdf is
+    /// 7.694599e-23 and truly 7.47456e-25. Ours takes the same difference: a tail below 1e-15 says nothing but that it is
+    /// small. The screens show four decimals and sharing takes 1e-12 for a tie, so no decision hangs on it; it must never be
+    /// below 0.
     /// </summary>
     [Fact]
     public void A_chance_too_small_to_tell_from_none_is_never_below_none()

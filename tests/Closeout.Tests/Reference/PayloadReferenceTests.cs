@@ -25,8 +25,8 @@ public class PayloadReferenceTests
     public void The_van_manual_examples_leave_what_they_say(double occupantsLb, double cargoLb) => Payload.AllowanceLb(1500, occupantsLb).Should().Be(cargoLb);
 
     /// <summary>
-    /// 49 CFR 567.4(g)(3), seen as NHTSA's counsel quotes it, nhtsa.gov/interpretations/aiam2229: a rating counts 150 lb for each designated seat. Two seats; the other
-    /// 150 lb of ladders, tools and safety kit are common practice.
+    /// 49 CFR 567.4(g)(3), seen as NHTSA's counsel quotes it, nhtsa.gov/interpretations/aiam2229: a rating counts 150 lb for
+    /// each designated seat. Two seats; the other 150 lb of ladders, tools and safety kit are common practice.
     /// </summary>
     [Fact]
     public void The_default_counts_two_seats_at_the_federal_figure_and_as_much_again_for_kit() =>
