@@ -1,6 +1,5 @@
 using Closeout.Cardboard;
 using Closeout.Facts;
-using Closeout.Files;
 using FluentAssertions;
 using Xunit;
 
@@ -24,7 +23,7 @@ public sealed class BoxVolumeCrossCheck
     private const double EpaWholeLb = 74;
     private const double CubicInchesPerCuYd = 36.0 * 36 * 36;
 
-    private static readonly Setup Sample = DayFolder.Read(Repository.SampleDay).Given!.Setup;
+    private static readonly Setup Sample = SampleDay.Given.Setup;
 
     private static readonly Dictionary<string, double> CaliperIn = new() { ["B"] = 1 / 8.0, ["C"] = 5 / 32.0, ["BC"] = 1 / 8.0 + 5 / 32.0 };
 

@@ -1,6 +1,5 @@
 using Closeout.Cardboard;
 using Closeout.Facts;
-using Closeout.Files;
 using FluentAssertions;
 using Xunit;
 
@@ -22,7 +21,7 @@ public sealed class GreenhouseGasReferenceTests
     [Fact]
     public void The_samples_factor_is_recycling_less_landfilling_and_a_credit()
     {
-        var sample = DayFolder.Read(Repository.SampleDay).Given!.Setup.Depot;
+        var sample = SampleDay.Given.Setup.Depot;
         sample.GhgFactor.Should().BeApproximately(-3.14 - 0.18, 1e-12).And.BeApproximately(-3.1354 - 0.1816, 0.005);
         GreenhouseGas.Tons(sample, ShortTonLb).Should().Be(-3.32);
         GreenhouseGas.Words(sample, ShortTonLb).Should().StartWith("3.3200 t CO2e avoided (a credit), at -3.32 t a short ton: EPA WARM v15");

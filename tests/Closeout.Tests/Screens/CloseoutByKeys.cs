@@ -1,6 +1,5 @@
 using Closeout.DayBook;
 using Closeout.Facts;
-using Closeout.Files;
 using Closeout.Screens;
 using Closeout.Shifts;
 using FluentAssertions;
@@ -13,7 +12,7 @@ public sealed class CloseoutByKeys
     [Fact]
     public void A_clean_van_with_six_items_touched_closes_out_in_at_most_60_keys()
     {
-        var counts = EveningAnswers.Of(DayFolder.Read(Repository.SampleDay).Evening)
+        var counts = SampleDay.Answers
             .Select(a => a.Command).OfType<CountLeftover>().Where(c => c.Van.Text == "B1").ToDictionary(c => c.Item);
         using var kiosk = new SampleKiosk();
         kiosk.Press("{Enter}{Enter}");

@@ -19,7 +19,7 @@ public sealed class LoadingByKeys : IDisposable
 
     public LoadingByKeys()
     {
-        Rehearsal.Play(kiosk.Session.Desk, new Attachments(kiosk.Folder), EveningAnswers.Of(DayFolder.Read(Repository.SampleDay).Evening)).Should().BeEmpty();
+        Rehearsal.Play(kiosk.Session.Desk, new Attachments(kiosk.Folder), SampleDay.Answers).Should().BeEmpty();
         planned = [.. PickSheet.ToTake(kiosk.Depot, kiosk.Session.Desk.Plan, kiosk.Depot.Setup.Van(B6))
             .Select(l => new LoadedLine(l.Item.Code, l.Sealed, l.FromBin + l.FromOpened, 0, l.Units))];
         before = kiosk.Entries.Count;

@@ -1,7 +1,6 @@
 using System.Text;
 using Closeout.Commands;
 using Closeout.Facts;
-using Closeout.Files;
 using Closeout.People;
 using Closeout.Screens;
 using Closeout.Store;
@@ -24,7 +23,7 @@ public sealed class NoPinInClear
         var issued = ((IssuedScreen)kiosk.Session.Model.Screen).Pin;
         kiosk.Press("{Enter}{Escape}{F5}CO-10Y{Enter}1{Enter}T09{Enter}975311{Enter}").Clock.Pass(30);
         kiosk.TypePin("T09").Press("{Escape}");
-        Rehearsal.Play(kiosk.Session.Desk, new Attachments(kiosk.Folder), EveningAnswers.Of(DayFolder.Read(Repository.SampleDay).Evening).Where(a => a.Van.Text is "B1" or "B2")).Should().BeEmpty();
+        Rehearsal.Play(kiosk.Session.Desk, new Attachments(kiosk.Folder), SampleDay.Answers.Where(a => a.Van.Text is "B1" or "B2")).Should().BeEmpty();
         new Archive(kiosk.Folder).CatchUp();
         foreach (var (name, write) in Output.Files)
         {

@@ -1,6 +1,5 @@
 using Closeout.DayBook;
 using Closeout.Facts;
-using Closeout.Files;
 using Closeout.Screens;
 using Closeout.Shifts;
 using Closeout.Store;
@@ -44,7 +43,7 @@ public sealed class OtherPrograms
         using var kiosk = new SampleKiosk();
         kiosk.Press("B3{Enter}{Enter}**{Enter}={Enter}={Enter}B3{Enter}");
         kiosk.Closeout.At.Should().Be(Step.Closed);
-        var given = DayFolder.Read(Repository.SampleDay).Given! with { BusinessDate = new(2026, 11, 19) };
+        var given = SampleDay.Given with { BusinessDate = new(2026, 11, 19) };
         Book.OpenPage(kiosk.Folder, Book.Open(kiosk.Folder), Loading.NextPageWith(kiosk.Depot, given), DateTimeOffset.UnixEpoch);
 
         kiosk.Press("{PageUp}");

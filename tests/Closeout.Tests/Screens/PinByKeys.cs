@@ -210,7 +210,7 @@ public sealed class PinByKeys
     public void A_rehearsal_asks_for_none_and_says_so()
     {
         using var temp = new TempFolder();
-        var given = Closeout.Files.DayFolder.Read(Repository.SampleDay).Given!;
+        var given = SampleDay.Given;
         var folder = new Closeout.Store.BookFolder(temp["book"]);
         var desk = new Desk(Closeout.Store.Book.OpenPage(folder, null, given.FirstPage(rehearsal: true), DateTimeOffset.UnixEpoch), new FixedClock(16, 52));
         var session = new KioskSession(desk, new(folder), new(folder), pins: new Pins(1));

@@ -26,6 +26,8 @@ internal sealed partial class Pty : IDisposable
 
         start.Environment["TERM"] = "xterm-256color";
         start.Environment["SHELL"] = "/bin/sh";
+        start.Environment["DOTNET_TieredPGO"] = "0";
+        start.Environment["DOTNET_EnableWriteXorExecute"] = "0";
         start.Environment.Remove("NO_COLOR");
 
         // The window tests of this process do without a terminal; the program under test must not.

@@ -2,7 +2,6 @@ using System.Globalization;
 using Closeout.Commands;
 using Closeout.DayBook;
 using Closeout.Facts;
-using Closeout.Files;
 using Closeout.Screens;
 using Closeout.Store;
 using Closeout.Turning;
@@ -22,7 +21,7 @@ internal sealed class SampleKiosk : IDisposable
     public SampleKiosk(Func<DayGiven, DayGiven>? change = null, bool typesPins = true, params string[] without)
     {
         this.typesPins = typesPins;
-        var given = DayFolder.Read(Repository.SampleDay).Given!;
+        var given = SampleDay.Given;
         given = change is null ? given : change(given);
         Folder = new BookFolder(folder["book"]);
         var page = given.FirstPage(rehearsal: false);
@@ -65,7 +64,7 @@ internal sealed class SampleKiosk : IDisposable
     public static SampleKiosk Evening()
     {
         var kiosk = new SampleKiosk();
-        Rehearsal.Play(kiosk.Session.Desk, new Attachments(kiosk.Folder), EveningAnswers.Of(DayFolder.Read(Repository.SampleDay).Evening)).Should().BeEmpty();
+        Rehearsal.Play(kiosk.Session.Desk, new Attachments(kiosk.Folder), SampleDay.Answers).Should().BeEmpty();
         return kiosk;
     }
 
