@@ -26,6 +26,7 @@ internal sealed partial class KioskInTerminal : IDisposable
         start.Environment["TERM"] = "xterm-256color";
         start.Environment["SHELL"] = "/bin/sh";
         start.Environment["DOTNET_TieredPGO"] = "0";
+        start.Environment["DOTNET_EnableWriteXorExecute"] = "0";
         start.Environment.Remove("NO_COLOR");
         start.Environment.Remove("DisableRealDriverIO");
         process = Process.Start(start)!;
