@@ -29,7 +29,7 @@ public sealed class CloseoutByKeys
         counts.Should().HaveCount(6);
         items.Should().HaveCountGreaterThan(15);
         kiosk.Depot.Shift(new("B1"))!.IsClosed.Should().BeTrue(kiosk.Show());
-        kiosk.Entries.OfType<LeftoverCounted>().Should().OnlyContain(c => c.Gap == 0);
+        kiosk.Entries.OfType<LeftoverCounted>().Should().HaveCount(items.Count).And.OnlyContain(c => c.Gap == 0);
         kiosk.Session.Model.Screen.Should().BeOfType<WallScreen>();
         kiosk.Keys.Should().Be(48 + 7, "a PIN of six digits and Enter").And.BeLessThanOrEqualTo(60);
         File.ReadAllText(Path.Combine(Repository.Root, "docs", "user-guide", "technician.md")).Should().Contain($"takes {kiosk.Keys} keys", "the guide says the number");

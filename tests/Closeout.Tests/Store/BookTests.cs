@@ -102,15 +102,9 @@ public sealed class BookTests
         var stale = Book.Open(book.Folder);
         SmallBook.Count(book.Book, SmallBook.B1, kept: 2).Should().BeNull();
 
-        try
-        {
-            Book.OpenPage(book.Folder, stale, NextPage.After(stale.Depot, SmallDay.Date.AddDays(1)), SmallBook.At(9));
-        }
-        catch (BookException)
-        {
-            // Refusing is as good as following.
-        }
+        var opening = () => Book.OpenPage(book.Folder, stale, NextPage.After(stale.Depot, SmallDay.Date.AddDays(1)), SmallBook.At(9));
 
+        opening.Should().Throw<BookException>();
         book.Check().Should().Match<Spoken>(s => s.Code == 0, "the new page must follow the last entry, or not be written");
     }
 
