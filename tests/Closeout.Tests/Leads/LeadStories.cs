@@ -121,6 +121,14 @@ public sealed class LeadStories
         DayEnd.Decide(Signed, DateOnly.ParseExact(next, "yyyy-MM-dd"), Tiny.Lead).Refusal!.Code.Should().Be(code);
 
     [Fact]
+    public void The_next_date_lies_at_most_sixty_days_ahead()
+    {
+        var done = Signed.Did(new ExplainVan(Tiny.B2, true, "in the workshop", Tiny.Lead), new ExplainVan(Tiny.B3, false, "broke down, towed", Tiny.Lead));
+        DayEnd.Decide(done, Tiny.Wednesday.AddDays(60), Tiny.Lead).Page!.Date.Should().Be(Tiny.Wednesday.AddDays(60));
+        DayEnd.Decide(done, Tiny.Wednesday.AddDays(61), Tiny.Lead).Refusal!.Code.Should().Be("too-far-ahead");
+    }
+
+    [Fact]
     public void The_next_date_offered_is_the_next_on_which_anybody_is_rostered()
     {
         DayEnd.Next(Tiny.Opened(date: Tiny.Friday)).Should().Be(Tiny.Friday.AddDays(1), "T3 works on Saturdays");

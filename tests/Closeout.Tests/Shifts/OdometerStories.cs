@@ -35,6 +35,15 @@ public class OdometerStories
         (read.Sure, read.DistanceMi).Should().Be((true, 0m), "nobody knows how far it went");
     }
 
+    /// <summary>The median and six spreads, a spread of 10 mi at least, and in any case twice the median: our own rule.</summary>
+    [Theory]
+    [InlineData(40, 0, 100)]
+    [InlineData(40, 20, 160)]
+    [InlineData(200, 0, 400)]
+    [InlineData(200, 40, 440)]
+    public void How_far_is_far_follows_the_vans_own_days(int median, int spread, int far) =>
+        new DrivingHabit(median, spread, DrivingHabit.LeastDays).FarMi.Should().Be(far);
+
     /// <summary>1019 below a start of 1030 may be 1109 or 1091: whichever is nearer to what the van usually does.</summary>
     [Theory]
     [InlineData(40, 1091)]
