@@ -5,7 +5,10 @@ using Xunit;
 
 namespace Closeout.Tests;
 
-/// <summary>A test that needs more of the machine than .NET, see <see cref="Needs"/>. Where it is missing the test is left out, with a sentence.</summary>
+/// <summary>
+/// A test that needs more of the machine than .NET, see <see cref="Needs"/>. Where it is missing the test is left out, with a
+/// sentence.
+/// </summary>
 public sealed class NeedsFactAttribute : FactAttribute
 {
     public NeedsFactAttribute(params string[] needs) => Skip = Needs.LeftOut(needs);
@@ -17,7 +20,10 @@ public sealed class NeedsTheoryAttribute : TheoryAttribute
     public NeedsTheoryAttribute(params string[] needs) => Skip = Needs.LeftOut(needs);
 }
 
-/// <summary>What tests need of the machine, and the one place that knows how to look for it. Each is looked for once, when tests are discovered.</summary>
+/// <summary>
+/// What tests need of the machine, and the one place that knows how to look for it. Each is looked for once, when tests are
+/// discovered.
+/// </summary>
 internal static class Needs
 {
     /// <summary>A pseudo-terminal whose processes are seen in <c>/proc</c> and heed a hang-up, whoever started the tests.</summary>
@@ -27,7 +33,7 @@ internal static class Needs
     /// <summary>Mounts that nobody else sees.</summary>
     public const string Mounts = "mounts of its own";
 
-    /// <summary>Somebody who may not read and write everything: whoever runs the tests, or nobody if that is root.</summary>
+    /// <summary>Somebody whom the modes of files stop: whoever runs the tests, or root without the right to pass them over.</summary>
     public const string OrdinaryUser = "an ordinary user";
     public const string Pipe = "mkfifo";
     public const string Shell = "sh";
@@ -38,19 +44,20 @@ internal static class Needs
 
     /// <summary>The words before a program that is to run as an ordinary user.</summary>
     public static readonly string[] AsOrdinaryUser =
-        Environment.IsPrivilegedProcess ? ["setpriv", "--reuid", "65534", "--regid", "65534", "--clear-groups"] : [];
-
-    private static readonly string Program = Path.Combine(AppContext.BaseDirectory, "closeout.dll");
+        Environment.IsPrivilegedProcess ? ["setpriv", "--bounding-set", "-dac_override,-dac_read_search"] : [];
 
     private static readonly Dictionary<string, Lazy<string?>> Missing = new()
     {
         [Terminal] = new(() => OnLinux() ?? Tool("script", "bsdutils") ?? Tool("stty", "coreutils") ?? Tool("sh", "dash")
             ?? Works(["env", "--default-signal=HUP", "true"], "an env that resets signals (Debian: coreutils 8.31 or later)")),
-        [Strace] = new(() => OnLinux() ?? Tool("strace", "strace") ?? Works(["strace", "-f", "-o", "/dev/null", "true"], "the right to trace a program")),
+        [Strace] = new(() => OnLinux() ?? Tool("strace", "strace")
+            ?? Works(["strace", "-f", "-o", "/dev/null", "true"], "the right to trace a program")),
         [Mounts] = new(() => OnLinux() ?? Tool("unshare", "util-linux") ?? Tool("mount", "mount") ?? Tool("sh", "dash")
-            ?? Works([.. OwnMounts.Words, "mount", "-t", "tmpfs", "tmpfs", Path.GetTempPath()], "the right to mount (root has it, others where user namespaces are allowed)")),
+            ?? Works(
+                [.. OwnMounts.Words, "mount", "-t", "tmpfs", "tmpfs", Path.GetTempPath()],
+                "the right to mount (root has it, others where user namespaces are allowed)")),
         [OrdinaryUser] = new(() => OnUnix() ?? Tool("chmod", "coreutils") ?? (Environment.IsPrivilegedProcess
-            ? Tool("chown", "coreutils") ?? Tool("setpriv", "util-linux") ?? Works([.. AsOrdinaryUser, "dotnet", Program, "--version"], "a folder that others than root may read")
+            ? Tool("setpriv", "util-linux") ?? Works([.. AsOrdinaryUser, "true"], "for root the right to give up a right")
             : null)),
         [Pipe] = new(() => OnUnix() ?? Tool("mkfifo", "coreutils")),
         [Shell] = new(() => OnUnix() ?? Tool("sh", "dash")),
@@ -67,9 +74,11 @@ internal static class Needs
     private static string? OnUnix() => OperatingSystem.IsWindows() ? "Linux or another Unix" : null;
 
     /// <param name="package">Where Debian has it.</param>
-    private static string? Tool(string name, string package) => ExitCode(name, "--version") is null ? $"{name} (Debian: {package}), which is not on this machine" : null;
+    private static string? Tool(string name, string package) =>
+        ExitCode(name, "--version") is null ? $"{name} (Debian: {package}), which is not on this machine" : null;
 
-    private static string? Works(string[] words, string what) => ExitCode(words) == 0 ? null : $"{what}, and `{string.Join(' ', words)}` does not work on this machine";
+    private static string? Works(string[] words, string what) =>
+        ExitCode(words) == 0 ? null : $"{what}, and `{string.Join(' ', words)}` does not work on this machine";
 
     /// <summary>Null: there is no such program, or it may not be run.</summary>
     private static int? ExitCode(params string[] words)

@@ -53,7 +53,7 @@ public sealed class RehearsalLeftoversTests
         using var temp = new TempFolder();
         SmallDay.Write(temp["day"]);
         Directory.CreateDirectory(temp["out"]);
-        File.SetUnixFileMode(temp["out"], UnixFileMode.UserRead | UnixFileMode.UserExecute | UnixFileMode.OtherRead | UnixFileMode.OtherExecute);
+        File.SetUnixFileMode(temp["out"], UnixFileMode.UserRead | UnixFileMode.UserExecute);
 
         var said = Started.CloseoutBy(Needs.AsOrdinaryUser, temp.Path, "rehearse", "day", "--out", "out");
 

@@ -32,7 +32,6 @@ public sealed class ReadOnlyBookTests
     public void Check_of_a_book_of_which_nothing_may_be_written_works_for_whoever_may_read_it()
     {
         using var book = new LongBook();
-        GiveAway(book);
         Do("chmod", "-R", "a-w", book.Folder.Path);
         try
         {
@@ -53,7 +52,6 @@ public sealed class ReadOnlyBookTests
         foreach (var folder in new[] { "files", "pages" })
         {
             using var book = new LongBook();
-            GiveAway(book);
             var path = Path.Combine(book.Folder.Path, folder);
             Do("chmod", "0", path);
             var said = Started.CloseoutBy(Needs.AsOrdinaryUser, book.Temp.Path, "--book", book.Folder.Path, "check");
@@ -99,15 +97,6 @@ public sealed class ReadOnlyBookTests
     private static List<string> Everything(string folder) =>
         [.. Directory.EnumerateFileSystemEntries(folder, "*", SearchOption.AllDirectories).Order(StringComparer.Ordinal)
             .Select(f => $"{f} {File.GetLastWriteTimeUtc(f):O} {(File.Exists(f) ? Convert.ToHexString(System.Security.Cryptography.SHA256.HashData(File.ReadAllBytes(f))) : "")}")];
-
-    /// <summary>The book is the ordinary user's.</summary>
-    private static void GiveAway(LongBook book)
-    {
-        if (Environment.IsPrivilegedProcess)
-        {
-            Do("chown", "-R", "65534", book.Folder.Path);
-        }
-    }
 
     private static void Do(params string[] words)
     {
