@@ -9,13 +9,18 @@ internal static class Commands
     /// <summary>Stands behind all that a command says, on both streams. No command says it.</summary>
     private const char End = '\u0004';
 
-    /// <summary>Each line of standard input is the words of a command, as JSON. Behind what it says on standard output stands its exit code.</summary>
+    /// <summary>
+    /// Each line of standard input is a working folder and the words of a command, as JSON. Behind what it says on standard
+    /// output stands its exit code.
+    /// </summary>
     public static int Play()
     {
         var program = typeof(CommandLine).Assembly.EntryPoint!;
         while (Console.ReadLine() is { } line)
         {
-            var code = program.Invoke(null, [JsonSerializer.Deserialize<string[]>(line)]);
+            var words = JsonSerializer.Deserialize<string[]>(line)!;
+            Environment.CurrentDirectory = words[0];
+            var code = program.Invoke(null, [words[1..]]);
             Console.Error.Write(End);
             Console.Out.Write($"{End}{code}\n");
         }

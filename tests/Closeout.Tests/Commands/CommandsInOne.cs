@@ -5,18 +5,19 @@ using System.Text.Json;
 
 namespace Closeout.Tests.Commands;
 
-/// <summary>The built program's commands in a process apart, one process for many of them, in a working folder. No terminal is there.</summary>
+/// <summary>The built program's commands in a process apart, one process for many of them. No terminal is there.</summary>
 /// <remarks>What <see cref="Started.Closeout"/> does with a process for each; that costs ten times as much.</remarks>
-internal sealed class CommandsInOne(string folder) : IDisposable
+public sealed class CommandsInOne : IDisposable
 {
     private const char End = '\u0004';
 
-    private readonly Process process = Started.Begin("Closeout.Appender.dll", folder, "commands");
+    private readonly Process process = Started.Begin("Closeout.Appender.dll", Path.GetTempPath(), "commands");
 
-    public Started Run(params string[] args)
+    /// <param name="folder">The working folder.</param>
+    internal Started Run(string folder, params string[] args)
     {
         using var patience = new Timer(_ => process.Kill(), null, TimeSpan.FromSeconds(60), Timeout.InfiniteTimeSpan);
-        process.StandardInput.WriteLine(JsonSerializer.Serialize(args));
+        process.StandardInput.WriteLine(JsonSerializer.Serialize<string[]>([folder, .. args]));
         process.StandardInput.Flush();
         var err = Task.Run(() => UpTo(End, process.StandardError));
         var said = UpTo(End, process.StandardOutput);
@@ -26,7 +27,6 @@ internal sealed class CommandsInOne(string folder) : IDisposable
 
     public void Dispose()
     {
-        process.StandardInput.Close();
         process.Kill();
         process.WaitForExit();
         process.Dispose();

@@ -53,20 +53,20 @@ public sealed class SampleDayTests(SampleDayTests.Rehearsed rehearsed) : IClassF
     public void Exported_from_its_book_the_files_are_the_rehearsals_and_the_book_is_good()
     {
         var temp = rehearsed.Temp;
-        using var program = new CommandsInOne(temp.Path);
+        using var program = new CommandsInOne();
         foreach (var name in Exported)
         {
-            program.Run("--book", "out/book", name, "--out", name + ".csv").Should().Be(new Started(0, "", ""));
+            program.Run(temp.Path, "--book", "out/book", name, "--out", name + ".csv").Should().Be(new Started(0, "", ""));
             File.ReadAllBytes(temp[name + ".csv"]).Should().Equal(File.ReadAllBytes(temp["out", name + ".csv"]), $"of {name}");
         }
 
-        program.Run("--book", "out/book", "morning", "--out", "sheets").Should().Be(new Started(0, "", ""));
+        program.Run(temp.Path, "--book", "out/book", "morning", "--out", "sheets").Should().Be(new Started(0, "", ""));
         foreach (var sheet in Directory.GetFiles(temp["out", "morning"]).Select(f => Path.GetFileName(f)!))
         {
             File.ReadAllBytes(temp["sheets", sheet]).Should().Equal(File.ReadAllBytes(temp["out", "morning", sheet]), $"of {sheet}");
         }
 
-        program.Run("--book", "out/book", "check").Should().Match<Started>(s => s.Code == 0 && s.Out.StartsWith("The book is good: 1 page, ", StringComparison.Ordinal));
+        program.Run(temp.Path, "--book", "out/book", "check").Should().Match<Started>(s => s.Code == 0 && s.Out.StartsWith("The book is good: 1 page, ", StringComparison.Ordinal));
     }
 
     [Fact]
