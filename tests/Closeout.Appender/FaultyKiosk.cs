@@ -18,7 +18,7 @@ internal static class FaultyKiosk
                 [new Van(new("B1"), 1, "Avocet", 1500, "regular", 0, 0, 0, 0, default)],
                 [], [], [], [], [], []);
             var page = new PageOpened(new DateOnly(2026, 11, 18), true, new Carried(setup, [], [], [], [], [], [], [], [], [], [], [], YardCarried.Empty, 0, [], []));
-            var book = Book.OpenPage(folder, null, page, DateTimeOffset.UnixEpoch);
+            var book = Book.New(folder, page, DateTimeOffset.UnixEpoch);
             return KioskTerminal.Run(new KioskSession(new Desk(book, TimeProvider.System), null!, null!));
         }
         catch

@@ -4,11 +4,17 @@ using Closeout.Store;
 
 // A second program for the tests: appends counts to a book, one after the other, and says each as soon as it is recorded.
 // With the one argument faulty-kiosk: a kiosk that fails at F3, to see what an error of our own leaves behind.
+// With the one argument commands: the program's own commands, one for each line of standard input.
 // Otherwise, arguments: the book's folder, a van that has come in, an item, how many counts. After the first it waits for a line on standard input.
 
 if (args is ["faulty-kiosk"])
 {
     return Closeout.Appender.FaultyKiosk.Run();
+}
+
+if (args is ["commands"])
+{
+    return Closeout.Appender.Commands.Play();
 }
 
 var desk = new Desk(Book.Open(new BookFolder(args[0])), TimeProvider.System);

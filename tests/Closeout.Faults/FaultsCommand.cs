@@ -21,7 +21,7 @@ internal static class FaultsCommand
             () => KilledCommands.Appender(rounds, seed),
             () => KilledCommands.Rehearsal(rounds / 3, seed))),
         ["processes"] = (2000, (rounds, seed) => Each(() => ManyProcesses.Run(rounds, seed), () => HeldLocks.Run(Math.Max(4, rounds / 100), seed))),
-        ["full"] = (int.MaxValue, FullDisk.Run),
+        ["full"] = (int.MaxValue, (rounds, seed) => Each(() => FullDisk.SmallDisk(rounds, seed), () => FullDisk.FileLimit(rounds, seed))),
         ["fuzz"] = (100_000, (inputs, seed) => Fuzzing.Run(inputs, seed)),
         ["power"] = (4000, (rounds, seed) => [PowerLosses.Run(rounds, seed)]),
     };

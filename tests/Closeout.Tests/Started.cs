@@ -14,7 +14,7 @@ internal sealed record Started(int Code, string Out, string Err)
 
     /// <summary>The same begun by another program: one that takes something away from it.</summary>
     /// <param name="by">The program and its arguments, to which ours are added.</param>
-    public static Started CloseoutBy(string[] by, string folder, params string[] args) => End(Begin(by, "closeout.dll", folder, args, ("DOTNET_EnableWriteXorExecute", "0")));
+    public static Started CloseoutBy(string[] by, string folder, params string[] args) => End(Begin(by, "closeout.dll", folder, args));
 
     private static Started End(Process begun)
     {
@@ -44,6 +44,9 @@ internal sealed record Started(int Code, string Out, string Err)
 
         start.Environment["DOTNET_DbgEnableMiniDump"] = "0";
         start.Environment["DOTNET_TieredPGO"] = "0";
+
+        // Code that is compiled goes through a file else: slower to begin, and a limit on the length of files would stop it.
+        start.Environment["DOTNET_EnableWriteXorExecute"] = "0";
         foreach (var (name, value) in environment)
         {
             start.Environment[name] = value;

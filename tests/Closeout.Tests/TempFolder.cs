@@ -3,9 +3,11 @@ namespace Closeout.Tests;
 /// <summary>A folder of its own for one test, gone afterwards.</summary>
 internal sealed class TempFolder : IDisposable
 {
-    public TempFolder()
+    /// <param name="inMemory">Where the system has such a place: for tests of what is read, not of the disk.</param>
+    public TempFolder(bool inMemory = false)
     {
-        Path = System.IO.Path.Combine(System.IO.Path.GetTempPath(), $"closeout-test-{Guid.NewGuid():N}");
+        var place = inMemory && Directory.Exists("/dev/shm") ? "/dev/shm" : System.IO.Path.GetTempPath();
+        Path = System.IO.Path.Combine(place, $"closeout-test-{Guid.NewGuid():N}");
         Directory.CreateDirectory(Path);
     }
 

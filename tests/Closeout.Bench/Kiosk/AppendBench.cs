@@ -23,7 +23,7 @@ public static class AppendBench
     {
         using var temp = new TempFolder();
         var folder = new BookFolder(temp.At("book"));
-        var book = Book.OpenPage(folder, null, BigPlan.Read(TempFolder.InTree("sample-day")).FirstPage(rehearsal: true), DateTimeOffset.UnixEpoch);
+        var book = Book.New(folder, BigPlan.Read(TempFolder.InTree("sample-day")).FirstPage(rehearsal: true), DateTimeOffset.UnixEpoch);
         var desk = new Desk(book, TimeProvider.System);
         var van = desk.Depot.Setup.Vans[0];
         var item = desk.Depot.Setup.Items[0].Code;

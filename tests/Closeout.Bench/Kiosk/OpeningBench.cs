@@ -24,7 +24,7 @@ public static class OpeningBench
     {
         using var temp = new TempFolder();
         var (empty, young, old) = (new BookFolder(temp.At("empty")), new BookFolder(temp.At("young")), new BookFolder(temp.At("old")));
-        Book.OpenPage(empty, null, HundredVans.Write(temp.At("first-day"), history: false).FirstPage(rehearsal: true), DateTimeOffset.UnixEpoch);
+        Book.New(empty, HundredVans.Write(temp.At("first-day"), history: false).FirstPage(rehearsal: true), DateTimeOffset.UnixEpoch);
         var yesterday = Yesterday(new BookFolder(temp.At("evening")), HundredVans.Write(temp.At("day"), history: true));
         Age(young, yesterday, 1);
         Age(old, yesterday, Pages - 1);
@@ -87,7 +87,7 @@ public static class OpeningBench
     /// <summary>The entries of an evening on which half the vans were closed.</summary>
     private static IReadOnlyList<Recorded> Yesterday(BookFolder folder, DayGiven given)
     {
-        Book.OpenPage(folder, null, given.FirstPage(rehearsal: true), DateTimeOffset.UnixEpoch);
+        Book.New(folder, given.FirstPage(rehearsal: true), DateTimeOffset.UnixEpoch);
         FillEvening(folder);
         return Book.Open(folder).Entries();
     }
@@ -134,7 +134,7 @@ public static class OpeningBench
         }
 
         var last = Book.Open(folder);
-        Book.OpenPage(folder, last, NextPage.After(last.Depot, last.Date.AddDays(1)), DateTimeOffset.UnixEpoch);
+        last.Record(d => NextPage.After(d, d.Date.AddDays(1)), DateTimeOffset.UnixEpoch);
     }
 
     /// <summary>As large as an archive may become: a million rows. What is in them does not matter to whoever opens the wall, for it reads none.</summary>

@@ -16,7 +16,7 @@ public static class StartBench
     {
         using var temp = new TempFolder();
         var book = new BookFolder(temp.At("book"));
-        Book.OpenPage(book, null, BigPlan.Read(TempFolder.InTree("sample-day")).FirstPage(rehearsal: true), DateTimeOffset.UnixEpoch);
+        Book.New(book, BigPlan.Read(TempFolder.InTree("sample-day")).FirstPage(rehearsal: true), DateTimeOffset.UnixEpoch);
         var project = TempFolder.InTree("src/Closeout.Kiosk");
         Build($"publish {project} -p:PublishProfile=ReadyToRun -p:PublishDir={temp.At("ahead")}/");
         Build($"build {project} -c Release -o {temp.At("jit")}");

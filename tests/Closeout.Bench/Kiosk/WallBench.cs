@@ -86,7 +86,7 @@ public static class WallBench
     private static (KioskSession Session, Desk Other) Open(DayGiven given, string path)
     {
         var folder = new BookFolder(path);
-        var book = Book.OpenPage(folder, null, given.FirstPage(rehearsal: true), DateTimeOffset.UnixEpoch);
+        var book = Book.New(folder, given.FirstPage(rehearsal: true), DateTimeOffset.UnixEpoch);
         return (new(new Desk(book, TimeProvider.System), new Archive(folder), new Attachments(folder)), new Desk(Book.Open(folder), TimeProvider.System));
     }
 

@@ -16,15 +16,13 @@ public static class FullDisk
     /// <summary>What the process of its own says when it may not mount.</summary>
     private const string NotAllowed = "not allowed";
 
+    /// <summary>A disk that is filled. In a mount table of its own it goes with its process, however that ends.</summary>
     /// <param name="rounds">At most so many writes are tried, spread over the evening.</param>
-    public static IEnumerable<Figure> Run(int rounds, int seed)
-    {
-        var numbers = new[] { rounds, seed }.Select(n => n.ToString(CultureInfo.InvariantCulture)).ToList();
+    public static Figure SmallDisk(int rounds, int seed) => Apart("full (small disk)", [.. OwnMounts.Words, .. Child.Command("filled", $"{rounds}", $"{seed}")]);
 
-        // In a mount table of its own the disk goes with its process, however that ends.
-        yield return Apart("full (small disk)", ["unshare", "--mount", .. Child.Command("filled", numbers[0], numbers[1])]);
-        yield return Apart("full (file limit)", [.. Child.Command("limited", numbers[0], numbers[1])]);
-    }
+    /// <summary>Files that may not become longer.</summary>
+    /// <param name="rounds">At most so many writes are tried, spread over the evening.</param>
+    public static Figure FileLimit(int rounds, int seed) => Apart("full (file limit)", [.. Child.Command("limited", $"{rounds}", $"{seed}")]);
 
     /// <summary>What the process does that fills a disk.</summary>
     public static void Filled(int rounds, int seed)

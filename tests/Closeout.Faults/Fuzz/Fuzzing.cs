@@ -40,7 +40,7 @@ public static class Fuzzing
         var day = folder + "-day";
         ShortDay.Write(day);
         var given = Files.DayFolder.Read(day, StepPages.Evening).Given!;
-        var kiosk = new Screens.KioskSession(new Desk(Book.OpenPage(book, null, given.FirstPage(rehearsal: true), DateTimeOffset.UnixEpoch), TimeProvider.System), new Archive(book), new Attachments(book));
+        var kiosk = new Screens.KioskSession(new Desk(Book.New(book, given.FirstPage(rehearsal: true), DateTimeOffset.UnixEpoch), TimeProvider.System), new Archive(book), new Attachments(book));
         var typist = new Typist(new Random(1), ["B1", "B4", "B6"]);
         while (!typist.IsDone(kiosk.Desk.Depot))
         {
@@ -52,7 +52,7 @@ public static class Fuzzing
 
         var again = Book.Open(book);
         again.Record(_ => (Rules.Decision)given.Loaded(), DateTimeOffset.UnixEpoch);
-        Book.OpenPage(book, again, Turning.NextPage.After(again.Depot, again.Date.AddDays(1)), DateTimeOffset.UnixEpoch);
+        again.Record(d => Turning.NextPage.After(d, d.Date.AddDays(1)), DateTimeOffset.UnixEpoch);
         return book;
     }
 }

@@ -85,7 +85,7 @@ internal sealed class KeysFuzz(string temp) : IFuzzed
         }
 
         book = new BookFolder(Path.Combine(temp, "book"));
-        kiosk = new KioskSession(new Desk(Book.OpenPage(book, null, Day.Value.FirstPage(rehearsal: true), TimeProvider.System.GetLocalNow()), TimeProvider.System), new Archive(book), new Attachments(book));
+        kiosk = new KioskSession(new Desk(Book.New(book, Day.Value.FirstPage(rehearsal: true), TimeProvider.System.GetLocalNow()), TimeProvider.System), new Archive(book), new Attachments(book));
         typist = new Typist(new Random(seed));
     }
 }

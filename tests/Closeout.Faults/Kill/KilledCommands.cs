@@ -49,8 +49,12 @@ public static class KilledCommands
     /// <c>rehearse</c> over its own earlier output. It acknowledges by its exit code alone; killed, it must leave whole files, a
     /// book that is good or none, and must run again.
     /// </summary>
-    /// <param name="calls">The system calls that change names, at each of which it is killed once; null: all of them.</param>
-    public static Figure Rehearsal(int rounds, int seed, IReadOnlyList<string>? calls = null)
+    /// <param name="calls">The system calls that change names, at which it is killed; null: all of them.</param>
+    /// <param name="sparse">
+    /// At each of the first eight of a call, which are the book's own, and at every third behind them, which are files out; else
+    /// at each.
+    /// </param>
+    public static Figure Rehearsal(int rounds, int seed, IReadOnlyList<string>? calls = null, bool sparse = false)
     {
         using var temp = new TempFolder();
         var (faults, random, outDir) = (new FaultList(), new Random(seed), temp["out"]);
@@ -71,7 +75,7 @@ public static class KilledCommands
         // And once at every change of names that it makes, the last of which it outlives.
         foreach (var call in calls ?? ["mkdir", "rename", "unlink", "rmdir"])
         {
-            for (var times = 1; KilledAt(call, times, outDir); times++)
+            for (var times = 1; KilledAt(call, times, outDir); times += sparse && times >= 8 ? 3 : 1)
             {
                 acts++;
                 Look($"at {call} {times}");
@@ -120,6 +124,8 @@ public static class KilledCommands
     {
         string[] arguments = ["-f", "-o", "/dev/null", "-e", $"trace={call}", "-e", $"inject={call}:signal=SIGKILL:when={times}"];
         var start = new ProcessStartInfo("strace") { UseShellExecute = false, RedirectStandardOutput = true, RedirectStandardError = true };
+        start.Environment["DOTNET_TieredPGO"] = "0";
+        start.Environment["DOTNET_EnableWriteXorExecute"] = "0";
         foreach (var word in arguments.Concat(Child.Program("closeout.dll", "rehearse", Repository.SampleDay, "--out", outDir)))
         {
             start.ArgumentList.Add(word);

@@ -55,6 +55,7 @@ public static class KilledKiosks
         Books.Copy(book.Path, copy.Path);
         var shadow = new Shadow(copy, withWriter ? Other : null);
         using var writer = withWriter ? new SecondWriter(book, Other) : null;
+        writer?.AwaitFirst();
         int acknowledged;
         using (var terminal = new KioskInTerminal(book.Path))
         {

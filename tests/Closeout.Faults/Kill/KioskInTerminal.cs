@@ -16,9 +16,9 @@ internal sealed partial class KioskInTerminal : IDisposable
 
     public KioskInTerminal(string book)
     {
-        var start = new ProcessStartInfo("script") { RedirectStandardInput = true, RedirectStandardOutput = true, RedirectStandardError = true, UseShellExecute = false };
+        var start = new ProcessStartInfo("env") { RedirectStandardInput = true, RedirectStandardOutput = true, RedirectStandardError = true, UseShellExecute = false };
         var program = string.Join(' ', Child.Program("closeout.dll", "--book", book));
-        foreach (var arg in new[] { "-q", "-f", "-c", $"stty rows 24 cols 80; sh -c 'echo PID $$.; exec {program}'", "/dev/null" })
+        foreach (var arg in new[] { "--default-signal=HUP", "script", "-q", "-f", "-c", $"stty rows 24 cols 80; sh -c 'echo PID $$.; exec {program}'", "/dev/null" })
         {
             start.ArgumentList.Add(arg);
         }
@@ -26,6 +26,7 @@ internal sealed partial class KioskInTerminal : IDisposable
         start.Environment["TERM"] = "xterm-256color";
         start.Environment["SHELL"] = "/bin/sh";
         start.Environment["DOTNET_TieredPGO"] = "0";
+        start.Environment["DOTNET_EnableWriteXorExecute"] = "0";
         start.Environment.Remove("NO_COLOR");
         start.Environment.Remove("DisableRealDriverIO");
         process = Process.Start(start)!;

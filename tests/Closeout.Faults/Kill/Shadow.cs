@@ -76,7 +76,8 @@ internal sealed partial class Shadow(BookFolder copy, string? other)
             }
         }
 
-        return string.Join('\n', sentences.Where(s => other is null || !IsOthers(s))).TrimEnd();
+        // Empty lines fill the wall up: the more the other van's entries say there, the fewer they are.
+        return string.Join('\n', sentences.Where(s => other is null || (s.Length > 0 && !IsOthers(s)))).TrimEnd();
     }
 
     private bool IsOthers(string sentence) =>

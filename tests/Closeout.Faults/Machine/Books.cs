@@ -17,7 +17,7 @@ internal static class Books
     public static DayGiven Day => Sample.Value;
 
     /// <summary>A new book of the sample day, before anybody came in. A rehearsal, in which nobody is asked for a PIN.</summary>
-    public static Book New(BookFolder folder) => Book.OpenPage(folder, null, Day.FirstPage(rehearsal: true), TimeProvider.System.GetLocalNow());
+    public static Book New(BookFolder folder) => Book.New(folder, Day.FirstPage(rehearsal: true), TimeProvider.System.GetLocalNow());
 
     /// <summary>All entries of all pages in order, as the book writes them, without their times.</summary>
     public static List<string> Entries(BookFolder folder) =>

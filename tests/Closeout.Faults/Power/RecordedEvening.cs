@@ -28,8 +28,8 @@ internal static class RecordedEvening
         }
 
         Say(book.Depot.Number);
-        var next = Book.OpenPage(folder, book, NextPage.After(book.Depot, book.Date.AddDays(1)), TimeProvider.System.GetLocalNow());
-        Say(next.Depot.Number);
+        book.Record(d => NextPage.After(d, d.Date.AddDays(1)), TimeProvider.System.GetLocalNow());
+        Say(book.Depot.Number);
         Type(folder, new Random(seed + 2), answers);
     }
 

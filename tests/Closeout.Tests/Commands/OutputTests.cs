@@ -33,7 +33,7 @@ public sealed class OutputTests : IDisposable
         Run("check").Code.Should().Be(0);
     }
 
-    [Fact]
+    [NeedsFact(Needs.Pipe)]
     public void Nor_that_of_a_pipe_or_device()
     {
         using var made = Process.Start("mkfifo", temp["pipe"])!;
@@ -55,7 +55,7 @@ public sealed class OutputTests : IDisposable
         File.ReadAllText(temp["real.csv"]).Should().StartWith("date,van,");
     }
 
-    [Theory]
+    [NeedsTheory(Needs.Linux, Needs.Shell)]
     [InlineData("wall")]
     [InlineData("restock --out -")]
     [InlineData("--help")]

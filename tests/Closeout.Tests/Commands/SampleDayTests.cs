@@ -5,8 +5,20 @@ using Xunit;
 
 namespace Closeout.Tests.Commands;
 
-public sealed class SampleDayTests
+public sealed class SampleDayTests(SampleDayTests.Rehearsed rehearsed) : IClassFixture<SampleDayTests.Rehearsed>
 {
+    /// <summary>The sample day rehearsed once, for tests that only look.</summary>
+    public sealed class Rehearsed : IDisposable
+    {
+        public Rehearsed() => Said = Rehearse(Temp, "out");
+
+        internal TempFolder Temp { get; } = new();
+
+        internal Started Said { get; }
+
+        public void Dispose() => Temp.Dispose();
+    }
+
     private static readonly string Expected = Path.Combine(Repository.SampleDay, "expected");
 
     private static readonly string[] Exported = [.. Output.Rehearsed.Where(f => f != "wall")];
@@ -20,12 +32,12 @@ public sealed class SampleDayTests
     {
         using var temp = new TempFolder();
         var (first, again) = (Rehearse(temp, "first"), Rehearse(temp, "first"));
-        var second = Rehearse(temp, "second");
+        var second = rehearsed.Said;
 
         first.Should().Match<Started>(s => s.Code == 0 && s.Err == "" && s.Out.Length > 0);
         again.Should().Be(first);
         second.Should().Be(first);
-        Page(temp, "first").Should().Equal(Page(temp, "second"));
+        Page(temp, "first").Should().Equal(Page(rehearsed.Temp, "out"));
         foreach (var file in ExpectedFiles)
         {
             File.ReadAllText(temp["first", file]).Should().Be(File.ReadAllText(Path.Combine(Expected, file)), $"of {file}");
@@ -33,37 +45,34 @@ public sealed class SampleDayTests
 
         foreach (var file in Directory.GetFiles(temp["first"], "*.csv").Concat(Directory.GetFiles(temp["first", "morning"])).Select(f => Path.GetRelativePath(temp["first"], f)))
         {
-            File.ReadAllBytes(temp["second", file]).Should().Equal(File.ReadAllBytes(temp["first", file]), $"of {file}");
+            File.ReadAllBytes(rehearsed.Temp["out", file]).Should().Equal(File.ReadAllBytes(temp["first", file]), $"of {file}");
         }
     }
 
     [Fact]
     public void Exported_from_its_book_the_files_are_the_rehearsals_and_the_book_is_good()
     {
-        using var temp = new TempFolder();
-        Rehearse(temp, "out");
+        var temp = rehearsed.Temp;
+        using var program = new CommandsInOne();
         foreach (var name in Exported)
         {
-            Started.Closeout(temp.Path, "--book", "out/book", name, "--out", name + ".csv").Should().Be(new Started(0, "", ""));
+            program.Run(temp.Path, "--book", "out/book", name, "--out", name + ".csv").Should().Be(new Started(0, "", ""));
             File.ReadAllBytes(temp[name + ".csv"]).Should().Equal(File.ReadAllBytes(temp["out", name + ".csv"]), $"of {name}");
         }
 
-        Started.Closeout(temp.Path, "--book", "out/book", "morning", "--out", "sheets").Should().Be(new Started(0, "", ""));
+        program.Run(temp.Path, "--book", "out/book", "morning", "--out", "sheets").Should().Be(new Started(0, "", ""));
         foreach (var sheet in Directory.GetFiles(temp["out", "morning"]).Select(f => Path.GetFileName(f)!))
         {
             File.ReadAllBytes(temp["sheets", sheet]).Should().Equal(File.ReadAllBytes(temp["out", "morning", sheet]), $"of {sheet}");
         }
 
-        Started.Closeout(temp.Path, "--book", "out/book", "check").Should().Match<Started>(s => s.Code == 0 && s.Out.StartsWith("The book is good: 1 page, ", StringComparison.Ordinal));
+        program.Run(temp.Path, "--book", "out/book", "check").Should().Match<Started>(s => s.Code == 0 && s.Out.StartsWith("The book is good: 1 page, ", StringComparison.Ordinal));
     }
 
     [Fact]
     public void Its_ledger_balances_and_nothing_is_below_zero()
     {
-        using var temp = new TempFolder();
-        Rehearse(temp, "out");
-
-        var ledger = Book.Open(new BookFolder(temp["out", "book"])).Depot.Stock.Ledger;
+        var ledger = Book.Open(new BookFolder(rehearsed.Temp["out", "book"])).Depot.Stock.Ledger;
 
         ledger.Unbalanced.Should().BeEmpty();
         ledger.BelowZero.Should().BeEmpty();

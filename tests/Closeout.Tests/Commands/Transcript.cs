@@ -10,7 +10,7 @@ namespace Closeout.Tests.Commands;
 /// <c>$</c> is done; below it stands what must come of it.
 /// </summary>
 /// <remarks>
-/// <c>$ closeout ...</c> runs the built program: its output, its errors behind <c>! </c>, and <c>= code</c> unless it is 0.
+/// <c>$ closeout ...</c> runs the built program, all files of a folder in one process: its output, its errors behind <c>! </c>, and <c>= code</c> unless it is 0.
 /// <c>...</c> alone stands for any output, and <c>######</c> for the digits of a PIN that was drawn. <c>$ edit FILE: was => now</c> (<c>\n</c> is a line end, <c>(nothing)</c> nothing), <c>$ write FILE: text</c>,
 /// <c>$ copy A B</c>, <c>$ remove FILE</c> work on files; <c>$ list FOLDER</c> and <c>$ show FILE</c> (its empty lines left out) say what is there,
 /// <c>$ same A B</c> says whether two files are equal to the byte.
@@ -21,7 +21,7 @@ internal static partial class Transcript
     public static TheoryData<string> In(string folder) =>
         [.. Directory.GetFiles(Path.Combine(Repository.Transcripts, folder), "*.txt").Select(f => folder + "/" + Path.GetFileName(f)).Order(StringComparer.Ordinal)];
 
-    public static void ComesOutAsWritten(string name)
+    public static void ComesOutAsWritten(string name, CommandsInOne program)
     {
         var written = File.ReadAllText(Path.Combine(Repository.Transcripts, name)).ReplaceLineEndings("\n");
         using var temp = new TempFolder();
@@ -29,7 +29,7 @@ internal static partial class Transcript
         var played = new StringBuilder();
         foreach (var block in Blocks(written))
         {
-            played.Append(block[0].StartsWith('$') ? Play(temp, block) : string.Concat(block.Select(l => l + "\n")));
+            played.Append(block[0].StartsWith('$') ? Play(temp, program, block) : string.Concat(block.Select(l => l + "\n")));
         }
 
         played.ToString().Should().Be(written);
@@ -53,17 +53,17 @@ internal static partial class Transcript
         yield return block;
     }
 
-    private static string Play(TempFolder temp, List<string> block)
+    private static string Play(TempFolder temp, CommandsInOne program, List<string> block)
     {
         var line = block[0][2..];
         var words = line.Split(' ');
-        var told = words[0] == "closeout" ? Run(temp, words[1..], anything: block.Contains("...")) : Do(temp, words[0], line[(words[0].Length + 1)..]);
+        var told = words[0] == "closeout" ? Run(temp, program, words[1..], anything: block.Contains("...")) : Do(temp, words[0], line[(words[0].Length + 1)..]);
         return block[0] + "\n" + told.Replace(temp.Path, ".", StringComparison.Ordinal);
     }
 
-    private static string Run(TempFolder temp, string[] args, bool anything)
+    private static string Run(TempFolder temp, CommandsInOne program, string[] args, bool anything)
     {
-        var run = Started.Closeout(temp.Path, [.. args.Select(a => a == "\"\"" ? "" : a)]);
+        var run = program.Run(temp.Path, [.. args.Select(a => a == "\"\"" ? "" : a)]);
         var text = new StringBuilder();
         text.Append(anything && run.Out.Length > 0 ? "...\n" : Drawn().Replace(run.Out.Replace("\r\n", "\n", StringComparison.Ordinal), "######"));
         // How far the archive is, is said only where the machine is busy.

@@ -2,7 +2,6 @@ using Closeout.Commands;
 using Closeout.Facts;
 using Closeout.Files;
 using Closeout.Restock;
-using Closeout.Screens.Steps;
 using Closeout.Store;
 using Closeout.Tests.Screens;
 using FluentAssertions;
@@ -22,7 +21,7 @@ public sealed class HeavyEvening : IDisposable
         {
             Setup = given.Setup with { Vans = [.. given.Setup.Vans.Select(v => payloads.FirstOrDefault(p => p.Van == v.Code.Text) is { Van: not null } p ? v with { PayloadLb = p.PayloadLb } : v)] },
         });
-        Rehearsal.Play(kiosk.Session.Desk, new Attachments(kiosk.Folder), EveningAnswers.Of(DayFolder.Read(Repository.SampleDay, StepPages.Evening).Evening)).Should().BeEmpty();
+        Rehearsal.Play(kiosk.Session.Desk, new Attachments(kiosk.Folder), SampleDay.Answers).Should().BeEmpty();
         return kiosk;
     }
 

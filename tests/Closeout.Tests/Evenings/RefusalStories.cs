@@ -42,10 +42,10 @@ public sealed class RefusalStories
     }
 
     [Theory]
-    [InlineData("depot.csv", "2026-03-04", "9999-12-31")]
-    [InlineData("depot.csv", "2026-03-04", "0001-01-01")]
-    [InlineData("vans.csv", "2026-01-10", "9999-12-31")]
-    public void A_date_at_the_end_of_the_calendar_is_an_answer_and_no_crash(string file, string was, string now)
+    [InlineData("depot.csv", "2026-03-04", "9999-12-31", 2)]
+    [InlineData("depot.csv", "2026-03-04", "0001-01-01", 2)]
+    [InlineData("vans.csv", "2026-01-10", "9999-12-31", 2)]
+    public void A_date_at_the_end_of_the_calendar_is_an_answer_and_no_crash(string file, string was, string now, int code)
     {
         var rehearsing = () =>
         {
@@ -53,6 +53,6 @@ public sealed class RefusalStories
             return evening.Said;
         };
 
-        rehearsing.Should().NotThrow().Which.Code.Should().BeOneOf(0, 2);
+        rehearsing.Should().NotThrow().Which.Code.Should().Be(code);
     }
 }

@@ -1,8 +1,6 @@
 using Closeout.Commands;
 using Closeout.DayBook;
-using Closeout.Files;
 using Closeout.Restock;
-using Closeout.Screens.Steps;
 using Closeout.Store;
 using Closeout.Tests.Screens;
 using Closeout.Vans;
@@ -52,7 +50,7 @@ public sealed class SampleEvening
     private static SampleKiosk Played()
     {
         var kiosk = new SampleKiosk();
-        Rehearsal.Play(kiosk.Session.Desk, new Attachments(kiosk.Folder), EveningAnswers.Of(DayFolder.Read(Repository.SampleDay, StepPages.Evening).Evening)).Should().BeEmpty();
+        Rehearsal.Play(kiosk.Session.Desk, new Attachments(kiosk.Folder), SampleDay.Answers).Should().BeEmpty();
         return kiosk;
     }
 }

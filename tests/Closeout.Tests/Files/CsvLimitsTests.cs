@@ -1,4 +1,3 @@
-using System.Diagnostics;
 using System.Text;
 using Closeout.DayBook;
 using Closeout.Files;
@@ -93,12 +92,12 @@ public sealed class CsvLimitsTests
     [InlineData(Usage, "2026-13-01,B1,1,install,LAMP,x\n")]
     public void Junk_is_told_in_a_moment_and_in_few_lines(string before, string again)
     {
-        var begun = Stopwatch.StartNew();
+        var text = before + Again(again, 8 << 20);
+        var told = 0;
 
-        var read = ReadDay.With(("usage.csv", before + Again(again, 8 << 20)));
+        Worked.Over(() => told = ReadDay.With(("usage.csv", text)).Findings.Problems.Count).Should().BeLessThan(TimeSpan.FromSeconds(20));
 
-        read.Findings.Problems.Should().HaveCountLessThanOrEqualTo(CsvLimits.MostTold + 1);
-        begun.Elapsed.Should().BeLessThan(TimeSpan.FromSeconds(20));
+        told.Should().BeLessThanOrEqualTo(CsvLimits.MostTold + 1);
     }
 
     /// <summary>Kept rows took thousands of megabytes.</summary>
@@ -132,16 +131,15 @@ public sealed class CsvLimitsTests
     [Fact]
     public void A_hundred_thousand_pictures_of_a_walk_round_are_put_in_order_in_a_moment()
     {
-        var begun = Stopwatch.StartNew();
+        IReadOnlyList<EveningAnswer> answers = [];
         var weekly = StepPages.Evening.Single(s => s.Step == Step.Weekly);
         var (clean, photo) = (weekly.Fields.Single(f => f.Name == "clean"), weekly.Fields.Single(f => f.IsPhoto));
         var rows = Enumerable.Range(0, 100_000).Select(i => new EveningRow(i + 2, new("B1"), new("T1"), weekly, i == 0 ? clean : photo, "", i == 0 ? "yes" : "a.png"));
 
-        var answers = EveningAnswers.Of(rows);
+        Worked.Over(() => answers = EveningAnswers.Of(rows)).Should().BeLessThan(TimeSpan.FromSeconds(10));
 
         answers.Should().HaveCount(100_000);
         answers[^1].Line.Should().Be(2, "the check stands behind its pictures");
-        begun.Elapsed.Should().BeLessThan(TimeSpan.FromSeconds(10));
     }
 
     private static string Again(string text, int length) => new StringBuilder().Insert(0, text, length / text.Length).ToString();

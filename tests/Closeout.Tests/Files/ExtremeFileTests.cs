@@ -34,12 +34,12 @@ public sealed class ExtremeFileTests
     [InlineData("item,cartons,due\n\"\n\n\n\n\"", ",x")]
     public void A_row_without_an_end_is_told_in_a_moment(string before, string again)
     {
-        var begun = System.Diagnostics.Stopwatch.StartNew();
+        IReadOnlyList<Problem> problems = [];
 
-        var read = ReadDay.With(("orders.csv", before + string.Concat(Enumerable.Repeat(again, 1_000_000 / again.Length))));
+        Worked.Over(() => problems = ReadDay.With(("orders.csv", before + string.Concat(Enumerable.Repeat(again, 1_000_000 / again.Length)))).Findings.Problems)
+            .Should().BeLessThan(TimeSpan.FromSeconds(15), "half a minute was what it took when each place was reckoned from the row's start");
 
-        read.Findings.Problems.Should().OnlyContain(p => p.File == "orders.csv").And.NotBeEmpty();
-        begun.Elapsed.Should().BeLessThan(TimeSpan.FromSeconds(15), "half a minute of processor time was what it took when each place was reckoned from the row's start");
+        problems.Should().OnlyContain(p => p.File == "orders.csv").And.NotBeEmpty();
     }
 
     [Fact]

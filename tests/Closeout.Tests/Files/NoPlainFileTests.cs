@@ -23,14 +23,9 @@ public sealed class NoPlainFileTests
         Faults(folder).Should().ContainSingle().Which.Should().StartWith($"{file}:1:1: the file cannot be read: found a folder, allowed is a readable CSV file");
     }
 
-    [Fact]
+    [NeedsFact(Needs.Pipe)]
     public void A_pipe_is_a_fault_and_nobody_waits_for_its_writer()
     {
-        if (OperatingSystem.IsWindows())
-        {
-            return;
-        }
-
         using var temp = new TempFolder();
         var folder = SmallDay.Write(temp["day"]);
         Process.Start("mkfifo", [Path.Combine(folder, "usage.csv")])!.WaitForExit();
@@ -38,16 +33,11 @@ public sealed class NoPlainFileTests
         Faults(folder).Should().ContainSingle().Which.Should().StartWith("usage.csv:1:1: the file cannot be read: found a pipe or a device, and no file");
     }
 
-    [Theory]
+    [NeedsTheory(Needs.Unix)]
     [InlineData("/dev/zero")]
     [InlineData("/dev/urandom")]
     public void A_device_is_a_fault_and_not_read_for_ever(string device)
     {
-        if (!File.Exists(device))
-        {
-            return;
-        }
-
         using var temp = new TempFolder();
         var folder = SmallDay.Write(temp["day"]);
         File.CreateSymbolicLink(Path.Combine(folder, "usage.csv"), device);

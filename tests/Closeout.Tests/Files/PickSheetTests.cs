@@ -5,7 +5,6 @@ using Closeout.DayBook;
 using Closeout.Facts;
 using Closeout.Files;
 using Closeout.Restock;
-using Closeout.Screens.Steps;
 using Closeout.Shifts.Steps;
 using Closeout.Store;
 using Closeout.Tests.Screens;
@@ -126,7 +125,7 @@ public sealed partial class PickSheetTests
     private static SampleKiosk Sample()
     {
         var kiosk = new SampleKiosk();
-        Rehearsal.Play(kiosk.Session.Desk, new Attachments(kiosk.Folder), EveningAnswers.Of(DayFolder.Read(Repository.SampleDay, StepPages.Evening).Evening)).Should().BeEmpty();
+        Rehearsal.Play(kiosk.Session.Desk, new Attachments(kiosk.Folder), SampleDay.Answers).Should().BeEmpty();
         return kiosk;
     }
 

@@ -120,6 +120,14 @@ public sealed class LeadStories
         new EndDay(DateOnly.ParseExact(next, "yyyy-MM-dd"), Tiny.Lead).Decide(Signed).Refusal!.Code.Should().Be(code);
 
     [Fact]
+    public void The_next_date_lies_at_most_sixty_days_ahead()
+    {
+        var done = Signed.Did(new ExplainVan(Tiny.B2, true, "in the workshop", Tiny.Lead), new ExplainVan(Tiny.B3, false, "broke down, towed", Tiny.Lead));
+        ((PageOpened)new EndDay(Tiny.Wednesday.AddDays(60), Tiny.Lead).Decide(done).Entry!).Date.Should().Be(Tiny.Wednesday.AddDays(60));
+        new EndDay(Tiny.Wednesday.AddDays(61), Tiny.Lead).Decide(done).Refusal!.Code.Should().Be("too-far-ahead");
+    }
+
+    [Fact]
     public void The_next_date_offered_is_the_next_on_which_anybody_is_rostered()
     {
         DayEnd.Next(Tiny.Opened(date: Tiny.Friday)).Should().Be(Tiny.Friday.AddDays(1), "T3 works on Saturdays");

@@ -9,16 +9,14 @@ namespace Closeout.Tests.Reference;
 public sealed class CheckDigitReferenceTests
 {
     /// <summary>
-    /// 79927398713: the worked number of a public collection of algorithms; 78949: doctest of a library of standard numbers;
-    /// 356938035643809 and 534618613411234: a package's page; 1234567897, 473802106: another's doctest. All VERIFIED.
+    /// All seen. 79927398713: TheAlgorithms/Python, hashes/luhn.py, doctest. 78949: arthurdejong/python-stdnum, stdnum/luhn.py,
+    /// doctest. 356938035643809 and 534618613411234: pypi.org/project/luhn/0.2.0, examples.
     /// </summary>
     [Theory]
     [InlineData("79927398713")]
     [InlineData("78949")]
     [InlineData("356938035643809")]
     [InlineData("534618613411234")]
-    [InlineData("1234567897")]
-    [InlineData("473802106")]
     public void A_published_number_fits_and_no_other_last_digit_does(string number)
     {
         for (var last = '0'; last <= '9'; last++)

@@ -6,7 +6,10 @@ using Xunit;
 
 namespace Closeout.Tests.Reference;
 
-/// <summary>RFC 4180 (October 2005), section 2, rules 1 to 5 VERIFIED in copies of its text, 6 and 7 VERIFIED as quoted; and formula injection.</summary>
+/// <summary>
+/// Y. Shafranovich, RFC 4180, October 2005, section 2: rules 1 to 5 seen in copies of its text, 6 and 7 seen as quoted. And
+/// formula injection.
+/// </summary>
 public class CsvRulesTests
 {
     private static readonly string[] Abc = ["aaa", "bbb", "ccc"];
@@ -89,7 +92,10 @@ public class CsvRulesTests
     public void What_is_written_is_read_as_it_was() => Gen.OneOf("a", "b", " ", ",", "\"", "\r\n", "\n", "ä", "1").Array[1, 8].Select(c => "x" + string.Concat(c)).Array[3].Holds(
         fields => Read("aaa,bbb,ccc\r\n" + Written(fields)).Rows.Single().Should().Equal(fields));
 
-    /// <summary>First characters that a spreadsheet runs: OWASP, CSV Injection, as cited by an advisory of 2021, VERIFIED: = + - @ TAB CR.</summary>
+    /// <summary>
+    /// First characters that a spreadsheet runs, = + - @ TAB CR: OWASP, CSV Injection, seen as cited by the advisory
+    /// CVE-2021-41270.
+    /// </summary>
     [Theory]
     [InlineData("=1+1")]
     [InlineData("+1")]

@@ -4,10 +4,13 @@ using Xunit;
 
 namespace Closeout.Tests.Reference;
 
-/// <summary>Poisson and negative binomial against published values. VERIFIED: seen in a copy of the source; from memory where said.</summary>
+/// <summary>Poisson and negative binomial against published values, all seen in a copy of the source.</summary>
 public class DistributionReferenceTests
 {
-    /// <summary>Cumulative Poisson distribution table, n.d., VERIFIED: four decimals. For mean 4 also Stevenson, Operations Management 14e, p. 537, 2020, VERIFIED.</summary>
+    /// <summary>
+    /// Cumulative Poisson Distribution Table, scribd.com/document/96601458, mean 10 scribd.com/document/37416648: four
+    /// decimals. For mean 4 also Stevenson, Operations Management, 14th ed., 2021, p. 537.
+    /// </summary>
     [Theory]
     [InlineData(0.5, "0.6065 0.9098 0.9856 0.9982 0.9998 1.0000")]
     [InlineData(1, "0.3679 0.7358 0.9197 0.9810 0.9963 0.9994")]
@@ -18,26 +21,32 @@ public class DistributionReferenceTests
     [InlineData(10, "0.0000 0.0005 0.0028 0.0103 0.0293")]
     public void The_table_of_poisson_says_the_same(double mean, string table) => Are(new(mean, mean), table, 0.5e-4);
 
-    /// <summary>Tests of Apache Commons Statistics (values computed with R), property files, 2026-08, VERIFIED.</summary>
+    /// <summary>
+    /// Tests of Apache Commons Statistics, values computed with R: github.com/apache/commons-statistics at 033dc76,
+    /// test.poisson.*.properties.
+    /// </summary>
     [Theory]
     [InlineData(0.75, "0.47236655274101469 0.82664146729677568 0.95949456025518609 0.99270783349478875")]
     [InlineData(4, "0.01831563888873418 0.09157819444367089 0.23810330555354428 0.4334701203667089 0.6288369351798735 0.7851303870304054")]
     public void Poisson_to_the_last_digits_that_r_prints(double mean, string values) => Are(new(mean, mean), values, 1e-15);
 
-    /// <summary>The same source, VERIFIED: mean 10 at 5, 10, 15, 20.</summary>
+    /// <summary>The same source: mean 10 at 5, 10, 15, 20.</summary>
     [Fact]
     public void Poisson_of_mean_ten_as_r_prints_it() =>
         new[] { 5, 10, 15, 20 }.Select(new Demand(10, 10).AtMost).Zip([0.06708596287903189, 0.5830397501929849, 0.9512595966960212, 0.9984117393381420])
             .Should().AllSatisfy(v => v.First.Should().BeApproximately(v.Second, 1e-15));
 
-    /// <summary>UMass statistics tables, Poisson r = 5-20, n.d., VERIFIED: single chances of mean 10, four decimals.</summary>
+    /// <summary>
+    /// University of Massachusetts, Warring States Project, statistics tables, umass.edu/wsp/statistics/tables/poisson2.html:
+    /// single chances of mean 10, four decimals.
+    /// </summary>
     /// <remarks>Single chances, not cumulated: the first two columns alone would pass as either.</remarks>
     [Fact]
     public void Single_chances_of_mean_ten() =>
         Enumerable.Range(0, 6).Select(x => new Demand(10, 10).AtMost(x) - new Demand(10, 10).AtMost(x - 1)).Zip([0, 0.0005, 0.0023, 0.0076, 0.0189, 0.0378])
             .Should().AllSatisfy(v => v.First.Should().BeApproximately(v.Second, 0.5e-4));
 
-    /// <summary>Cachon and Terwiesch, Matching Supply with Demand, Statistics Tutorial p. 431, 2013, VERIFIED.</summary>
+    /// <summary>Cachon and Terwiesch, Matching Supply with Demand, 3rd ed., 2013, Statistics Tutorial, p. 431.</summary>
     [Fact]
     public void A_night_s_shortfall_by_what_is_aboard()
     {
@@ -47,7 +56,11 @@ public class DistributionReferenceTests
             .Should().AllSatisfy(v => v.First.Should().BeApproximately(v.Second, 0.5e-5));
     }
 
-    /// <summary>Loss functions as tested in an open-source library after Zipkin 2000 and Snyder and Shen 2019, VERIFIED. Expected units unmet, expected units left.</summary>
+    /// <summary>
+    /// Loss functions after Zipkin, Foundations of Inventory Management, 2000, and Snyder and Shen, 2019, as the latter's
+    /// library tests them: github.com/LarrySnyder/stockpyl at 0bae176, loss_functions. Expected units unmet, expected units
+    /// left.
+    /// </summary>
     [Theory]
     [InlineData(15, 15, 18, 0.5176095282584724, 3.5176095282584723)]
     [InlineData(200, 200, 220, 0.536005857158494, 20.536005857158482)]
@@ -64,9 +77,10 @@ public class DistributionReferenceTests
     }
 
     /// <summary>
-    /// Stevenson, table 13.3, unit normal loss, n.d., VERIFIED (its typing errors left out); from the loss functions above at
-    /// 0.3, 1.3 and -1.4, VERIFIED. A Poisson demand of mean 10,000 is nearly normal: what it leaves unmet at mean + z sd, in
-    /// sd, differs from the table by its skewness, 0.01 / 6 * z * density, 0.0005 at most, and by the table's last digit.
+    /// Stevenson, Operations Management, table 13.3, unit normal loss, seen at holooly.com, question 13.P.7 (its typing errors
+    /// left out); from the loss functions above at 0.3, 1.3 and -1.4. A Poisson demand of mean 10,000 is nearly normal: what it
+    /// leaves unmet at mean + z sd, in sd, differs from the table by its skewness, 0.01 / 6 * z * density, 0.0005 at most, and
+    /// by the table's last digit.
     /// </summary>
     [Theory]
     [InlineData(-2.40, 2.403)]

@@ -8,18 +8,24 @@ namespace Closeout.Tests.Reference;
 /// <summary>Miles a gallon over several stretches: a harmonic mean, as published examples have it.</summary>
 public sealed class FuelEconomyReferenceTests
 {
-    /// <summary>A forum's worked example, VERIFIED: 20 and 100 mpg over equal distances are 33.33.</summary>
+    /// <summary>
+    /// Worked example at forums.speedlife.net/t/54-5-mpgs-by-2025/259691/39, seen: 20 and 100 mpg over equal distances are
+    /// 33.33.
+    /// </summary>
     [Fact]
     public void Twenty_and_a_hundred_over_equal_distances_are_33_33() => Over((300, 20), (300, 100)).MilesPerGallon.Should().BeApproximately(33.33m, 0.005m);
 
-    /// <summary>The fleet example of an encyclopedia's text, VERIFIED: 15, 13, 17 and 100 mpg are "slightly less than 19"; exactly 18.8312.</summary>
+    /// <summary>
+    /// An encyclopedia's text on how a fleet's average is reckoned, seen quoted at ecomodder.com/forum/103815-post18.html: 15,
+    /// 13, 17 and 100 mpg are "slightly less than 19"; exactly 18.8312.
+    /// </summary>
     [Fact]
     public void A_fleet_of_15_13_17_and_100_is_slightly_less_than_19() =>
         Over((100, 15), (100, 13), (100, 17), (100, 100)).MilesPerGallon.Should().BeApproximately(18.8312m, 0.00005m).And.BeInRange(18.5m, 19m);
 
     /// <summary>
-    /// EPA combines city and highway harmonically, 0.55 and 0.45: 40 CFR 600.206(a)(3), VERIFIED. Its sample's 27.7 and 36.9
-    /// were seen; that they combine to 31.2 was derived here, not seen.
+    /// EPA combines city and highway harmonically, 0.55 and 0.45: 40 CFR 600.206-86(a)(3), seen. The 27.7 and 36.9 of its
+    /// sample, 40 CFR part 600, Appendix II (a), were seen; that they combine to 31.2 was derived here, not seen.
     /// </summary>
     [Fact]
     public void City_27_7_and_highway_36_9_combine_to_31_2()
@@ -40,7 +46,10 @@ public sealed class FuelEconomyReferenceTests
         economy.GallonsPer100Miles.Should().Be(3);
     }
 
-    /// <summary>From fill to fill: what was in the tank before the first fill is nobody's business, and days between count with their miles.</summary>
+    /// <summary>
+    /// From fill to fill: what was in the tank before the first fill is nobody's business, and days between count with their
+    /// miles.
+    /// </summary>
     [Fact]
     public void The_first_fill_only_begins_the_count()
     {
@@ -50,6 +59,7 @@ public sealed class FuelEconomyReferenceTests
         FuelEconomy.Of([Day(1, 100, 100, 5), Day(2, 100, 100, 5)]).Should().BeNull("it was not driven between");
     }
 
+    /// <summary>Three fills: common practice, partial fills even out over several only. No rule says how many.</summary>
     [Fact]
     public void Few_fills_are_said_to_be_few_and_kilometres_are_read_as_litres()
     {

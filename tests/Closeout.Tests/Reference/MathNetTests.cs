@@ -7,7 +7,10 @@ using Xunit;
 
 namespace Closeout.Tests.Reference;
 
-/// <summary>Against a general library: Poisson by its incomplete gamma function, negative binomial by its incomplete beta function.</summary>
+/// <summary>
+/// Against a general library, MathNet.Numerics 5.0.0: Poisson by its incomplete gamma function, negative binomial by its
+/// incomplete beta function.
+/// </summary>
 public class MathNetTests
 {
     private static readonly double[] Means = [0.01, 0.3, 1, 2.5, 7, 20, 55, 130, 420, 900, 2_500];

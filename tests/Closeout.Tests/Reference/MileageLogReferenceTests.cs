@@ -9,9 +9,10 @@ using Xunit;
 namespace Closeout.Tests.Reference;
 
 /// <summary>
-/// The elements of a vehicle's record by 26 CFR 1.274-5T(b)(6), as the US Tax Court states them (opinions 2000 to 2008), VERIFIED:
-/// the amount; the mileage of each business use and the total mileage; the date; the business purpose. IRS Publication 463,
-/// chapter 5 (secondary), VERIFIED: date, miles, destination, purpose, and the year's totals; a weekly log is timely.
+/// The elements of a vehicle's record by 26 CFR 1.274-5T(b)(6), seen as the US Tax Court states them (Xiong, T.C. Summary
+/// Opinion, 2007; Schubert, 2008): the amount; the mileage of each business use and the total mileage; the date; the business
+/// purpose. IRS Publication 463, chapter 5, seen as yourtaxcare.com quotes it: date, miles, destination, purpose, and the
+/// year's totals; a weekly log is timely.
 /// </summary>
 public sealed class MileageLogReferenceTests
 {
@@ -44,7 +45,7 @@ public sealed class MileageLogReferenceTests
             "2026,B2,,2000,2040,40,,,total of the year, as logged,,,",
             "2027,B1,,1062.5,1090,37.5,,3,total of the year, as logged,3,,");
 
-    /// <summary>Worked entry of a tax practitioner's page, 2015, VERIFIED: 40315 to 40350 are 35 miles.</summary>
+    /// <summary>Worked entry at taxabletalk.com/?p=7560, 2015, seen: 40315 to 40350 are 35 miles.</summary>
     [Fact]
     public void From_40315_to_40350_is_35_business_miles() => Miles("2026-03-02", "B1", 40315, 40350, null, 1, "x").DistanceMi.Should().Be(35);
 

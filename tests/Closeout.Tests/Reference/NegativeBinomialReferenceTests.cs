@@ -4,10 +4,15 @@ using Xunit;
 
 namespace Closeout.Tests.Reference;
 
-/// <summary>Negative binomial demand, failures before the r-th success of chance p: mean r (1-p) / p, variance mean / p. VERIFIED: seen in a copy.</summary>
+/// <summary>
+/// Negative binomial demand, failures before the r-th success of chance p: mean r (1-p) / p, variance mean / p. All seen.
+/// </summary>
 public class NegativeBinomialReferenceTests
 {
-    /// <summary>Boost.Math test_negative_binomial.cpp, test_spots and cdf tests, 2006, VERIFIED (its references are MathCAD's).</summary>
+    /// <summary>
+    /// github.com/boostorg/math, test/test_negative_binomial.cpp, test_spots and cdf tests, 2006 (its references are
+    /// MathCAD's).
+    /// </summary>
     [Theory]
     [InlineData(2, 0.25, 0, 0.0625)]
     [InlineData(2, 0.5, 1, 0.5)]
@@ -23,7 +28,7 @@ public class NegativeBinomialReferenceTests
     public void As_a_library_of_special_functions_tests_itself(double r, double p, int x, double atMost) =>
         Demand(r, p).AtMost(x).Should().BeApproximately(atMost, 1e-13);
 
-    /// <summary>The same source, VERIFIED: the upper tail at 48 of r = 8, p = 0.25, and the complement at 0 of r = 2, p = 0.25.</summary>
+    /// <summary>The same source: the upper tail at 48 of r = 8, p = 0.25, and the complement at 0 of r = 2, p = 0.25.</summary>
     [Fact]
     public void Upper_tails_as_that_library_has_them()
     {
@@ -32,14 +37,17 @@ public class NegativeBinomialReferenceTests
     }
 
     /// <summary>
-    /// CONTRADICTION, the same source's comment, VERIFIED: for r = 100, k = 100,000, p = 0.001 one system says
+    /// Two sources that contradict each other, by the same file's comment: for r = 100, k = 100,000, p = 0.001 one system says
     /// 0.51730475342603 and another 0.51730475350683. The first is wrong from the tenth digit.
     /// </summary>
     [Fact]
     public void Of_two_published_values_ours_is_the_right_one() =>
         Demand(100, 0.001).AtMost(100_000).Should().BeApproximately(0.51730475350683, 1e-12).And.NotBeApproximately(0.51730475342603, 5e-11);
 
-    /// <summary>Tests of Apache Commons Statistics (values computed with R), property files, 2026-08, VERIFIED: r = 10, p = 0.7.</summary>
+    /// <summary>
+    /// Tests of Apache Commons Statistics, values computed with R: github.com/apache/commons-statistics at 033dc76,
+    /// test.pascal.*.properties, r = 10, p = 0.7.
+    /// </summary>
     [Theory]
     [InlineData(0, 0.0282475249)]
     [InlineData(1, 0.1129900996)]
@@ -49,7 +57,7 @@ public class NegativeBinomialReferenceTests
     [InlineData(11, 0.99125984199604)]
     public void As_r_computes_it(int x, double atMost) => Demand(10, 0.7).AtMost(x).Should().BeApproximately(atMost, 1e-13);
 
-    /// <summary>The same source, VERIFIED.</summary>
+    /// <summary>The same source.</summary>
     [Theory]
     [InlineData(4, 0.4157988137806499784)]
     [InlineData(5, 0.2783785597956361380)]
@@ -57,7 +65,7 @@ public class NegativeBinomialReferenceTests
     [InlineData(11, 0.0087401580039625278)]
     public void The_chance_of_missing_as_r_computes_it(int x, double above) => Demand(10, 0.7).Above(x).Should().BeApproximately(above, 1e-15);
 
-    /// <summary>The same source, VERIFIED.</summary>
+    /// <summary>The same source.</summary>
     [Theory]
     [InlineData(0.90, 8)]
     [InlineData(0.95, 9)]
@@ -67,9 +75,10 @@ public class NegativeBinomialReferenceTests
     public void Quantiles_as_r_computes_them(double p, int quantile) => Demand(10, 0.7).Quantile(p).Should().Be(quantile);
 
     /// <summary>
-    /// Published wrong value to guard against, VERIFIED: a normal loss at 10 by 1 - cdf is 7.694599e-23 and truly 7.47456e-25.
-    /// Ours takes the same difference: a tail below 1e-15 says nothing but that it is small. The screens show four decimals and
-    /// sharing takes 1e-12 for a tie, so no decision hangs on it; it must never be below 0.
+    /// A published wrong value to guard against (M. Maechler, example-a.com/answer/23366503): a normal loss at 10 by 1 - cdf is
+    /// 7.694599e-23 and truly 7.47456e-25. Ours takes the same difference: a tail below 1e-15 says nothing but that it is
+    /// small. The screens show four decimals and sharing takes 1e-12 for a tie, so no decision hangs on it; it must never be
+    /// below 0.
     /// </summary>
     [Fact]
     public void A_chance_too_small_to_tell_from_none_is_never_below_none()

@@ -4,7 +4,10 @@ using Xunit;
 
 namespace Closeout.Tests.Reference;
 
-/// <summary>Recycling by ISO 8601 week where the years meet. Week dates of a public test suite of week dates, VERIFIED; the last row from memory.</summary>
+/// <summary>
+/// Recycling by ISO 8601 week where the years meet. Week dates of Assorted.Utils, DateUtilsTests.Parse_Iso8601, seen; the last
+/// row from memory.
+/// </summary>
 public sealed class RecyclingWeeksReferenceTests
 {
     [Theory]
@@ -27,7 +30,10 @@ public sealed class RecyclingWeeksReferenceTests
         RecyclingTotals.By(Period.Month, Tiny.Settings, boxes).Sum(m => m.Sum.Flattened).Should().Be(9);
     }
 
-    /// <summary>A year of 53 weeks, VERIFIED for 2009: its weeks sort behind one another, and the next year's first comes after.</summary>
+    /// <summary>
+    /// A year of 53 weeks, 2009 by DateUtilsTests.Iso8601_Weeks_In_Year, seen: its weeks sort behind one another, and the next
+    /// year's first comes after.
+    /// </summary>
     [Fact]
     public void Fifty_three_weeks_come_in_order()
     {

@@ -4,17 +4,20 @@ using Xunit;
 
 namespace Closeout.Tests.Reference;
 
-/// <summary>Stocking levels for one period, the quantile at the critical ratio, against textbooks. VERIFIED: seen in a copy; from memory where said.</summary>
+/// <summary>Stocking levels for one period, the quantile at the critical ratio, against textbooks.</summary>
 public class StockingReferenceTests
 {
-    /// <summary>Stevenson, Operations Management 14e, chapter 12, example 15 p. 537, 2021, VERIFIED: mean 4 dozen, shortage 3, excess 2: level 0.60, stock 4.</summary>
+    /// <summary>
+    /// Stevenson, Operations Management, 14th ed., 2021, chapter 12, example 15, p. 537, seen: mean 4 dozen, shortage 3, excess
+    /// 2: level 0.60, stock 4.
+    /// </summary>
     [Fact]
     public void Four_dozen_for_a_mean_of_four() => new Demand(4, 4).Quantile(3 / (3 + 2.0)).Should().Be(4);
 
     /// <summary>
-    /// Snyder and Shen, Fundamentals of Supply Chain Theory 2e, 2019, as tested in an open-source library, VERIFIED: holding
-    /// h, penalty p, stock S* and its cost h E(S-D)+ + p E(D-S)+. Example 4.7, library test, problem 4.8a, problem 4.19
-    /// (18 a period over a lead time of 4 and the period itself).
+    /// Snyder and Shen, Fundamentals of Supply Chain Theory, 2nd ed., 2019, seen as the author's library tests it,
+    /// github.com/LarrySnyder/stockpyl at 0bae176: holding h, penalty p, stock S* and its cost h E(S-D)+ + p E(D-S)+. Example
+    /// 4.7, the library's doctest, problem 4.8a, problem 4.19 (18 a period over a lead time of 4 and the period itself).
     /// </summary>
     [Theory]
     [InlineData(6, 1, 4, 8, 3.570106945770946)]
@@ -28,13 +31,16 @@ public class StockingReferenceTests
         Cost(mean, h, p, stock).Should().BeLessThan(Cost(mean, h, p, stock - 1)).And.BeLessThan(Cost(mean, h, p, stock + 1));
     }
 
-    /// <summary>The same, VERIFIED: what other stocks would cost. Example 4.7 at 5, problem 4.8a at 13.</summary>
+    /// <summary>The same, seen: what other stocks would cost. Example 4.7 at 5, problem 4.8a at 13.</summary>
     [Theory]
     [InlineData(6, 1, 4, 5, 6.590296024616344)]
     [InlineData(18, 200, 270, 13, 1445.751062891969)]
     public void Another_stock_costs_as_published(double mean, double h, double p, int stock, double cost) => Cost(mean, h, p, stock).Should().BeApproximately(cost, 1e-9);
 
-    /// <summary>Cachon and Terwiesch 3e, chapter 14, 2012, from memory: problem seen, answers derived. 1.5 a day over 3 + 1 days.</summary>
+    /// <summary>
+    /// Cachon and Terwiesch, Matching Supply with Demand, 3rd ed., 2013, chapter 14, shirts: problem seen at solutioninn.com,
+    /// answers derived. 1.5 a day over 3 + 1 days.
+    /// </summary>
     [Fact]
     public void Shirts_over_four_days()
     {
@@ -42,7 +48,10 @@ public class StockingReferenceTests
         new Demand(6, 6).Quantile(6 / 6.01).Should().Be(14);
     }
 
-    /// <summary>Stevenson 14e p. 537, 2020, VERIFIED: a level that is itself a cumulative chance makes that stock and the next cost the same. Ours takes the smaller.</summary>
+    /// <summary>
+    /// Stevenson, Operations Management, 14th ed., 2021, p. 537, seen: a level that is itself a cumulative chance makes that
+    /// stock and the next cost the same. Ours takes the smaller.
+    /// </summary>
     [Theory]
     [InlineData(4, 3)]
     [InlineData(4, 5)]
@@ -56,8 +65,9 @@ public class StockingReferenceTests
     }
 
     /// <summary>
-    /// Worked check of facts.csv, derived from the Poisson tables, NOT PUBLISHED: two items of means 2 and 4, six units; giving
-    /// each unit where it is most likely wanted serves 4.677192 units, 2 of the one and 4 of the other, by B B A B A B.
+    /// Derived from the Poisson tables, not published: two items of means 2 and 4, six units; giving each unit where it is most
+    /// likely wanted serves 4.677192 units, 2 of the one and 4 of the other, by B B A B A B. That this is best where chances
+    /// fall: Federgruen and Groenevelt, "The Greedy Procedure for Resource Allocation Problems", Operations Research 34(6), 1986.
     /// </summary>
     [Fact]
     public void Six_units_shared_by_two_serve_most()

@@ -7,12 +7,16 @@ namespace Closeout.Tests.Reference;
 
 /// <summary>
 /// Universal waste by 40 CFR part 273. One year from the date on which it was generated or received: 273.15(a), and with the
-/// same words 273.35(a), VERIFIED in a reprint; South Carolina, Orange County and Washington guidance say one year too, VERIFIED.
-/// The container bears the earliest date: 273.15(c)(1), VERIFIED in the same reprint of 273.35(c)(1).
+/// same words 273.35(a), seen in a reprint of 2025; guidance of South Carolina (dmsbcam.sc.edu), Orange County (ocgov.com) and
+/// Everett, Washington (lfportal.everettwa.gov) says one year too, seen. The container bears the earliest date: 273.15(c)(1),
+/// seen in the same reprint of 273.35(c)(1).
 /// </summary>
 public sealed class UniversalWasteReferenceTests
 {
-    /// <summary>273.14(e), as quoted in compliance guidance for lamps, VERIFIED; (a) and (d) as quoted by waste handlers' pages, VERIFIED (secondary).</summary>
+    /// <summary>
+    /// 40 CFR 273.14(e), seen as compliance guidance for lamps quotes it; (a) and (d), seen as waste handlers' pages quote
+    /// them.
+    /// </summary>
     [Theory]
     [InlineData("lamps", "Universal Waste-Lamp(s)")]
     [InlineData("batteries", "Universal Waste-Battery(ies)")]
@@ -21,7 +25,9 @@ public sealed class UniversalWasteReferenceTests
     [InlineData("film", null)]
     public void The_label_has_the_rules_words(string stream, string? label) => WasteStream.Of(new(stream)).Label.Should().Be(label);
 
-    /// <summary>Of a 29 February the year ends on the 28th: the 365th day after, and no day more than a year.</summary>
+    /// <summary>
+    /// Of a 29 February the year ends on the 28th, the 365th day after: the rule is silent on it, so the careful reading.
+    /// </summary>
     [Theory]
     [InlineData("2026-01-05", "2027-01-05")]
     [InlineData("2027-02-28", "2028-02-28")]   // a leap year behind it
@@ -31,6 +37,10 @@ public sealed class UniversalWasteReferenceTests
     [InlineData("2026-12-31", "2027-12-31")]
     public void One_year_from_the_first_thing_in_it(string started, string last) => Collecting.ShipBy(Box("lamps", started)).Should().Be(DateOnly.Parse(last));
 
+    /// <summary>
+    /// Sixty days: common practice, a pickup takes weeks to arrange. That the last day still counts is the rule's "no longer
+    /// than one year".
+    /// </summary>
     [Theory]
     [InlineData("2026-01-05", "2026-11-05", null)]             // 61 days before
     [InlineData("2026-01-05", "2026-11-06", "must go by")]     // 60

@@ -53,6 +53,19 @@ public class AccuracyTests
         ThursdayNight().Next(Tiny.Friday).Planning.Promises.Should().Equal(new Promise(Tiny.B1, Lamp, 12));
     }
 
+    /// <summary>12 lamps were promised.</summary>
+    [Theory]
+    [InlineData(12, 1)]
+    [InlineData(13, 0)]
+    public void A_promise_is_kept_up_to_its_very_target(int wanted, int within)
+    {
+        var morning = Wednesday.Next(Thursday);
+        var night = (morning with { Planning = morning.Planning with { ByVan = morning.Planning.ByVan.Add((Thursday, Tiny.B1), new(Thursday, Tiny.B1, [new(Lamp, wanted)], [])) } })
+            .At(Tiny.B1, Step.Leftovers).Did(new CountLeftover(Tiny.B1, Lamp, 0, 0, 0)).At(Tiny.B1, Step.Closed);
+
+        Accuracy.Tonight(night).Should().ContainSingle().Which.Within.Should().Be(within);
+    }
+
     [Fact]
     public void A_target_that_a_lead_set_is_what_is_promised() =>
         Wednesday.Did(Change(OverrideKind.Target, Tiny.B1, 7)).Next(Thursday).Planning.Promises.Should().Contain(new Promise(Tiny.B1, Lamp, 7));

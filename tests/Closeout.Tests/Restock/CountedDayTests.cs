@@ -53,6 +53,16 @@ public class CountedDayTests
     }
 
     [Fact]
+    public void Reports_loaded_with_the_next_date_take_the_place_of_what_was_counted_tonight()
+    {
+        var given = new DayGiven(
+            Tomorrow, Tiny.Setup, [], GivenBookings.None, new([Tiny.Wednesday], [Reported(9)], [], [new(Tiny.Wednesday, Tiny.B1)]), null, []);
+        var loaded = Open(Loading.NextPageWith(Evening(), given));
+        Day(loaded).Should().Be(default(VisitUse));
+        VisitHistory.Of(loaded).UseOf(new("HOME"), Lamp).Should().Be(new VisitUse(1, 9, 0));
+    }
+
+    [Fact]
     public void Reports_of_another_day_leave_it()
     {
         var monday = Reported(9) with { Date = Tiny.Monday };

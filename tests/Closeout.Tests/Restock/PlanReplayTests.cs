@@ -16,7 +16,7 @@ public sealed class PlanReplayTests : IDisposable
     private readonly TempFolder temp = new();
     private readonly Book book;
 
-    public PlanReplayTests() => book = Book.OpenPage(Folder, null, SmallDay.Given(
+    public PlanReplayTests() => book = Book.New(Folder, SmallDay.Given(
         ("bookings.csv", "date,van,visit_kind,visits\n2026-03-05,B1,install,3\n2026-03-05,B2,install,2\n2026-03-05,B2,day,1\n"),
         ("usage.csv", "date,van,visit,visit_kind,item,units\n2026-03-03,B1,v1,install,LAMP,9\n2026-03-03,B1,v2,install,LAMP,4\n2026-03-02,B2,v3,install,HEAD,2\n2026-03-02,B2,v4,install,,0\n"),
         ("orders.csv", "item,cartons,due\nHEAD,2,2026-03-09\n")).FirstPage(false), SmallBook.At(0));

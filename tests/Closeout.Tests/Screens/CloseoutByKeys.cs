@@ -1,9 +1,7 @@
 using Closeout.DayBook;
 using Closeout.Facts;
-using Closeout.Files;
 using Closeout.Screens;
 using Closeout.Screens.Parts;
-using Closeout.Screens.Steps;
 using Closeout.Shifts.Steps;
 using FluentAssertions;
 using Xunit;
@@ -15,7 +13,7 @@ public sealed class CloseoutByKeys
     [Fact]
     public void A_clean_van_with_six_items_touched_closes_out_in_at_most_60_keys()
     {
-        var counts = EveningAnswers.Of(DayFolder.Read(Repository.SampleDay, StepPages.Evening).Evening)
+        var counts = SampleDay.Answers
             .Select(a => a.Command).OfType<CountLeftover>().Where(c => c.Van.Text == "B1").ToDictionary(c => c.Item);
         using var kiosk = new SampleKiosk();
         kiosk.Press("{Enter}{Enter}");
@@ -32,7 +30,7 @@ public sealed class CloseoutByKeys
         counts.Should().HaveCount(6);
         items.Should().HaveCountGreaterThan(15);
         kiosk.Depot.Shift(new("B1"))!.IsClosed.Should().BeTrue(kiosk.Show());
-        kiosk.Entries.OfType<LeftoverCounted>().Should().OnlyContain(c => c.Gap == 0);
+        kiosk.Entries.OfType<LeftoverCounted>().Should().HaveCount(items.Count).And.OnlyContain(c => c.Gap == 0);
         kiosk.Session.Model.Screen.Should().BeOfType<WallScreen>();
         kiosk.Keys.Should().Be(48 + 7, "a PIN of six digits and Enter").And.BeLessThanOrEqualTo(60);
         File.ReadAllText(Path.Combine(Repository.Root, "docs", "user-guide", "technician.md")).Should().Contain($"takes {kiosk.Keys} keys", "the guide says the number");

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using Closeout.Tests.Evenings;
 using FluentAssertions;
 using Xunit;
@@ -113,6 +114,11 @@ public sealed class GoldenScreens
         ["day-book-help"] = "{F8}{F1}",
     };
 
+    /// <summary>Sizes down to one cell, and a very large one.</summary>
+    private static readonly (int Width, int Height)[] Odd = [(1, 1), (5, 2), (20, 3), (40, 5), (47, 24), (60, 10), (79, 23), (109, 24), (110, 8), (400, 100)];
+
+    private static readonly ConcurrentDictionary<string, Lazy<DrawnScreen>> All = new();
+
     public static IEnumerable<object[]> Rows =>
         from name in Screens.Keys from size in new[] { (80, 24), (120, 40) } select new object[] { name, size.Item1, size.Item2 };
 
@@ -120,8 +126,7 @@ public sealed class GoldenScreens
     [MemberData(nameof(Rows))]
     public void A_screen_looks_as_its_picture(string name, int width, int height)
     {
-        using var kiosk = Kiosk(name);
-        var shown = kiosk.Press(Screens[name]).Show(width, height);
+        var shown = Of(name).At(width, height);
         var picture = Repository.Golden("screens", $"{name}-{width}x{height}.txt");
         if (Environment.GetEnvironmentVariable("UPDATE_GOLDEN") == "1")
         {
@@ -137,11 +142,9 @@ public sealed class GoldenScreens
     {
         foreach (var (name, keys) in Screens)
         {
-            using var kiosk = Kiosk(name);
-            kiosk.Press(keys);
-            foreach (var (width, height) in new[] { (1, 1), (5, 2), (20, 3), (40, 5), (47, 24), (60, 10), (79, 23), (109, 24), (110, 8), (400, 100) })
+            foreach (var (width, height) in Odd)
             {
-                kiosk.Invoking(k => k.Show(width, height)).Should().NotThrow($"{keys} at {width}x{height}");
+                Of(name).Invoking(d => d.At(width, height)).Should().NotThrow($"{keys} at {width}x{height}");
             }
         }
     }
@@ -149,21 +152,27 @@ public sealed class GoldenScreens
     [Fact]
     public void No_key_line_or_caution_is_cut_at_80_columns()
     {
-        foreach (var (name, keys) in Screens)
+        foreach (var name in Screens.Keys)
         {
-            using var kiosk = Kiosk(name);
-            kiosk.Press(keys);
-            var narrow = kiosk.Show().Split('\n');
-            var wide = kiosk.Show(200).Split('\n');
+            var narrow = Of(name).At(80, 24).Split('\n');
+            var wide = Of(name).At(200, 24).Split('\n');
 
             narrow[23].Should().Be(wide[23], $"the keys of {name} fit");
             narrow[22].Should().Be(wide[22], $"the keys of {name} fit");
-            if (kiosk.Session.Model is { Said: "", Screen: Closeout.Screens.CloseoutScreen })
+            if (Of(name).HasCaution)
             {
                 narrow[21].Should().Be(wide[21], $"the caution of {name} fits");
             }
         }
     }
+
+    /// <summary>The screen, drawn once at all sizes for whichever test asks first.</summary>
+    private static DrawnScreen Of(string name) => All.GetOrAdd(name, n => new(() =>
+    {
+        using var kiosk = Kiosk(n);
+        kiosk.Press(Screens[n]);
+        return new DrawnScreen(kiosk, [(80, 24), (120, 40), (200, 24), .. Odd]);
+    })).Value;
 
     /// <summary>A kiosk before anybody came in, after the sample evening, or after the same one with vans that may carry little.</summary>
     private static SampleKiosk Kiosk(string name) => name switch

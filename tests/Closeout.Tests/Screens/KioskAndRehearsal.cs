@@ -3,7 +3,6 @@ using System.Text.Json;
 using Closeout.Commands;
 using Closeout.Facts;
 using Closeout.Files;
-using Closeout.Screens.Steps;
 using Closeout.Store;
 using FluentAssertions;
 using Xunit;
@@ -15,7 +14,7 @@ public sealed class KioskAndRehearsal
     [Fact]
     public void The_sample_evening_by_keys_alone_gives_the_same_entries_as_its_rehearsal()
     {
-        var answers = EveningAnswers.Of(DayFolder.Read(Repository.SampleDay, StepPages.Evening).Evening);
+        var answers = SampleDay.Answers;
         using var rehearsed = new SampleKiosk();
         Rehearsal.Play(rehearsed.Session.Desk, new Attachments(rehearsed.Folder), answers).Should().BeEmpty();
         using var typed = new SampleKiosk();

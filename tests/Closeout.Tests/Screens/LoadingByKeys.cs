@@ -1,10 +1,8 @@
 using Closeout.Commands;
 using Closeout.Facts;
-using Closeout.Files;
 using Closeout.Restock;
 using Closeout.Screens;
 using Closeout.Screens.Parts;
-using Closeout.Screens.Steps;
 using Closeout.Store;
 using FluentAssertions;
 using Xunit;
@@ -22,7 +20,7 @@ public sealed class LoadingByKeys : IDisposable
 
     public LoadingByKeys()
     {
-        Rehearsal.Play(kiosk.Session.Desk, new Attachments(kiosk.Folder), EveningAnswers.Of(DayFolder.Read(Repository.SampleDay, StepPages.Evening).Evening)).Should().BeEmpty();
+        Rehearsal.Play(kiosk.Session.Desk, new Attachments(kiosk.Folder), SampleDay.Answers).Should().BeEmpty();
         planned = [.. StowOrder.ToTake(kiosk.Depot, kiosk.Session.Desk.Plan, B6)
             .Select(l => new LoadedLine(l.Item.Code, l.Sealed, l.FromBin + l.FromOpened, 0, l.Units))];
         before = kiosk.Entries.Count;

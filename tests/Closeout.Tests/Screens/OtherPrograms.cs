@@ -1,8 +1,6 @@
 using Closeout.DayBook;
 using Closeout.Facts;
-using Closeout.Files;
 using Closeout.Screens;
-using Closeout.Screens.Steps;
 using Closeout.Shifts.Steps;
 using Closeout.Store;
 using Closeout.Turning;
@@ -83,8 +81,8 @@ public sealed class OtherPrograms
         using var kiosk = new SampleKiosk();
         kiosk.Press("B3{Enter}{Enter}**{Enter}={Enter}={Enter}B3{Enter}");
         kiosk.Closeout.At.Should().Be(Step.Closed);
-        var given = DayFolder.Read(Repository.SampleDay, StepPages.Evening).Given! with { BusinessDate = new(2026, 11, 19) };
-        Book.OpenPage(kiosk.Folder, Book.Open(kiosk.Folder), Loading.NextPageWith(kiosk.Depot, given), DateTimeOffset.UnixEpoch);
+        var given = SampleDay.Given with { BusinessDate = new(2026, 11, 19) };
+        Book.Open(kiosk.Folder).Record(new LoadFolder(given).Decide, DateTimeOffset.UnixEpoch);
 
         kiosk.Press("{PageUp}");
         kiosk.Session.Refresh();

@@ -2,7 +2,6 @@ using Closeout.Facts;
 using Closeout.Screens;
 using Closeout.Screens.Parts;
 using Closeout.Screens.People;
-using Closeout.Screens.Steps;
 using Closeout.Store;
 using FluentAssertions;
 using Xunit;
@@ -213,9 +212,9 @@ public sealed class PinByKeys
     public void A_rehearsal_asks_for_none_and_says_so()
     {
         using var temp = new TempFolder();
-        var given = Closeout.Files.DayFolder.Read(Repository.SampleDay, StepPages.Evening).Given!;
+        var given = SampleDay.Given;
         var folder = new Closeout.Store.BookFolder(temp["book"]);
-        var desk = new Desk(Closeout.Store.Book.OpenPage(folder, null, given.FirstPage(rehearsal: true), DateTimeOffset.UnixEpoch), new FixedClock(16, 52));
+        var desk = new Desk(Book.New(folder, given.FirstPage(rehearsal: true), DateTimeOffset.UnixEpoch), new FixedClock(16, 52));
         var session = new KioskSession(desk, new(folder), new(folder), pins: new Pins(1));
         foreach (var key in Keystroke.Parse(ToSign))
         {

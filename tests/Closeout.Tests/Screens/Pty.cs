@@ -6,6 +6,7 @@ using System.Text.RegularExpressions;
 namespace Closeout.Tests.Screens;
 
 /// <summary>A program in a pseudo-terminal of 80 x 24, by way of <c>script</c>: what a person types and sees, and the terminal's settings before and after.</summary>
+/// <remarks>It heeds a hang-up even where the tests were started so that they do not, as by <c>nohup</c>: <c>env</c> sees to that.</remarks>
 internal sealed partial class Pty : IDisposable
 {
     private readonly Process process;
@@ -17,14 +18,16 @@ internal sealed partial class Pty : IDisposable
         Before = folder["before"];
         After = folder["after"];
         var shell = $"stty rows 24 cols 80; stty -a > {Before}; sh -c 'echo PID $$; {environment} exec {command}'; echo CODE $?; stty -a > {After}";
-        var start = new ProcessStartInfo("script") { RedirectStandardInput = true, RedirectStandardOutput = true, RedirectStandardError = true, UseShellExecute = false };
-        foreach (var arg in new[] { "-q", "-f", "-e", "-c", shell, "/dev/null" })
+        var start = new ProcessStartInfo("env") { RedirectStandardInput = true, RedirectStandardOutput = true, RedirectStandardError = true, UseShellExecute = false };
+        foreach (var arg in new[] { "--default-signal=HUP", "script", "-q", "-f", "-e", "-c", shell, "/dev/null" })
         {
             start.ArgumentList.Add(arg);
         }
 
         start.Environment["TERM"] = "xterm-256color";
         start.Environment["SHELL"] = "/bin/sh";
+        start.Environment["DOTNET_TieredPGO"] = "0";
+        start.Environment["DOTNET_EnableWriteXorExecute"] = "0";
         start.Environment.Remove("NO_COLOR");
 
         // The window tests of this process do without a terminal; the program under test must not.
@@ -87,7 +90,7 @@ internal sealed partial class Pty : IDisposable
 
     public Pty Signal(string name)
     {
-        Process.Start("kill", [$"-{name}", Id.ToString(CultureInfo.InvariantCulture)]).WaitForExit();
+        Process.Start("sh", ["-c", $"kill -{name} {Id}"]).WaitForExit();
         return this;
     }
 

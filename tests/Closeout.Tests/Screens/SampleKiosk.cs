@@ -2,7 +2,6 @@ using System.Globalization;
 using Closeout.Commands;
 using Closeout.DayBook;
 using Closeout.Facts;
-using Closeout.Files;
 using Closeout.Screens;
 using Closeout.Screens.Parts;
 using Closeout.Screens.People;
@@ -25,12 +24,12 @@ internal sealed class SampleKiosk : IDisposable
     public SampleKiosk(Func<DayGiven, DayGiven>? change = null, bool typesPins = true, params string[] without)
     {
         this.typesPins = typesPins;
-        var given = DayFolder.Read(Repository.SampleDay, StepPages.Evening).Given!;
+        var given = SampleDay.Given;
         given = change is null ? given : change(given);
         Folder = new BookFolder(folder["book"]);
         var page = given.FirstPage(rehearsal: false);
         page = page with { Carried = page.Carried with { People = [.. given.Setup.Crew.Where(t => !without.Contains(t.Code.Text)).Select(t => Set(given.Setup, t.Code))] } };
-        Book = Book.OpenPage(Folder, null, page, Clock.GetLocalNow());
+        Book = Book.New(Folder, page, Clock.GetLocalNow());
         Session = new KioskSession(new Desk(Book, Clock), new Archive(Folder), new Attachments(Folder), pins: new Pins(1, "bay"));
     }
 
@@ -69,7 +68,7 @@ internal sealed class SampleKiosk : IDisposable
     public static SampleKiosk Evening()
     {
         var kiosk = new SampleKiosk();
-        Rehearsal.Play(kiosk.Session.Desk, new Attachments(kiosk.Folder), EveningAnswers.Of(DayFolder.Read(Repository.SampleDay, StepPages.Evening).Evening)).Should().BeEmpty();
+        Rehearsal.Play(kiosk.Session.Desk, new Attachments(kiosk.Folder), SampleDay.Answers).Should().BeEmpty();
         return kiosk;
     }
 

@@ -14,7 +14,7 @@ public sealed partial class TerminalTests
 
     private static string Program => $"dotnet {Path.Combine(AppContext.BaseDirectory, "closeout.dll")}";
 
-    [Theory]
+    [NeedsTheory(Needs.Terminal)]
     [InlineData("quit", 0)]
     [InlineData("TERM", 143)]
     [InlineData("INT", 130)]
@@ -34,7 +34,7 @@ public sealed partial class TerminalTests
         File.ReadAllText(pty.After).Should().Be(File.ReadAllText(pty.Before));
     }
 
-    [Theory]
+    [NeedsTheory(Needs.Terminal)]
     [InlineData("")]
     [InlineData("trap \"\" HUP;")]
     public void A_cut_line_ends_the_program_soon_and_keeps_what_was_confirmed(string before)
@@ -57,7 +57,7 @@ public sealed partial class TerminalTests
         Book.Open(kiosk.Folder).Depot.Shift(new("B3")).Should().NotBeNull();
     }
 
-    [Fact]
+    [NeedsFact(Needs.Terminal)]
     public void With_nothing_on_its_standard_input_it_takes_the_keys_of_the_terminal_and_stays()
     {
         using var folder = new TempFolder();
@@ -71,7 +71,7 @@ public sealed partial class TerminalTests
         pty.Type("B3\r").Await("Who closes it out").Type("\u0011").Code().Should().Be(0);
     }
 
-    [Fact]
+    [NeedsFact(Needs.Terminal)]
     public void A_scanner_and_a_typist_close_out_a_van_through_the_real_program()
     {
         using var folder = new TempFolder();
@@ -90,7 +90,7 @@ public sealed partial class TerminalTests
         depot.Shift(new("B3"))!.Counts[new("LED-G25")].Gap.Should().Be(2);
     }
 
-    [Fact]
+    [NeedsFact(Needs.Terminal)]
     public void What_is_pasted_is_typed_its_line_end_is_no_Enter_and_an_emoji_is_refused_with_a_word()
     {
         using var folder = new TempFolder();
@@ -104,7 +104,7 @@ public sealed partial class TerminalTests
         Book.Open(kiosk.Folder).Depot.Shift(new("B3"))!.Technician.Text.Should().Be("T14", "the roster's name stood there until the paste replaced it");
     }
 
-    [Theory]
+    [NeedsTheory(Needs.Terminal)]
     [InlineData("NO_COLOR=1")]
     [InlineData("")]
     [InlineData("TERM=vt100")]
@@ -119,7 +119,7 @@ public sealed partial class TerminalTests
         ColourCode().Matches(pty.Seen).Should().BeEmpty();
     }
 
-    [Fact]
+    [NeedsFact(Needs.Terminal)]
     public void An_error_of_our_own_is_told_on_the_restored_terminal()
     {
         using var folder = new TempFolder();

@@ -48,6 +48,29 @@ public class LeftoverStories
         after.Stock.Ledger.Units(Place.Unexplained, Tiny.Wrap.Code).Should().Be(-2);
     }
 
+    [Theory]
+    [InlineData(2, 0, 6)]
+    [InlineData(2, 1, 5)]
+    [InlineData(3, 0, 0)]
+    public void What_is_above_the_book_by_a_unit_or_more_is_asked_again(int boxed, int bin, int kept) =>
+        Counting.Refuses(new CountLeftover(Tiny.B1, Lamp, boxed, bin, kept)).Should().Match<Refusal>(r => r.Code == "blind-above-the-book" && r.AskAgain);
+
+    /// <summary>99,999 of the loose ones, and as many cartons, or fewer where they would hold more than ten million units.</summary>
+    [Fact]
+    public void The_most_that_an_answer_may_say_is_taken_and_one_more_is_not()
+    {
+        var most = new CountLeftover(Tiny.B1, Lamp, 99_999, 99_999, 99_999, 99_999, Sure: true);
+        Counting.Accepts(most);
+        foreach (var more in new[] { most with { Sealed = 100_000 }, most with { Bin = 100_000 }, most with { Kept = 100_000 }, most with { Installed = 100_000 } })
+        {
+            Counting.Refuses(more).Should().Match<Refusal>(r => r.Code == "out-of-range" && r.Text.Contains("100000"));
+        }
+    }
+
+    [Fact]
+    public void Just_what_the_book_has_is_not_asked_again() =>
+        ((LeftoverCounted)Counting.Accepts(new CountLeftover(Tiny.B1, Lamp, 2, 1, 4))).Should().Match<LeftoverCounted>(c => c.Used == 0 && c.Gap == 0 && c.Emptied == 0);
+
     [Fact]
     public void A_second_count_replaces_the_first()
     {

@@ -1,6 +1,8 @@
 using Closeout.DayBook;
 using Closeout.Facts;
+using Closeout.Rules;
 using Closeout.Shifts.Steps;
+using Closeout.Vans;
 using FluentAssertions;
 using Xunit;
 
@@ -31,6 +33,27 @@ public class OdometerStories
     {
         var read = (MileageLogged)AtMileage.Accepts(new LogMileage(Tiny.B1, 900, Sure: true));
         (read.Sure, read.DistanceMi).Should().Be((true, 0m), "nobody knows how far it went");
+    }
+
+    /// <summary>The median and six spreads, a spread of 10 mi at least, and in any case twice the median: our own rule.</summary>
+    [Theory]
+    [InlineData(40, 0, 100)]
+    [InlineData(40, 20, 160)]
+    [InlineData(200, 0, 400)]
+    [InlineData(200, 40, 440)]
+    public void How_far_is_far_follows_the_vans_own_days(int median, int spread, int far) =>
+        new DrivingHabit(median, spread, DrivingHabit.LeastDays).FarMi.Should().Be(far);
+
+    /// <summary>1019 below a start of 1030 may be 1109 or 1091: whichever is nearer to what the van usually does.</summary>
+    [Theory]
+    [InlineData(40, 1091)]
+    [InlineData(80, 1109)]
+    public void Of_two_readings_that_swapped_digits_may_have_meant_the_one_nearest_to_the_usual_day_is_offered(int usual, int meant)
+    {
+        var driven = Enumerable.Range(1, DrivingHabit.LeastDays).Select(d => new DrivenDay(Tiny.Wednesday.AddDays(-d), 0, usual, null)).Reverse().ToList();
+        var depot = Tiny.Opened(carried: v => v with { OdometerMi = 1030, Driven = driven }).At(Tiny.B1, Step.Mileage);
+
+        depot.Refuses(new LogMileage(Tiny.B1, 1019)).Should().Match<Refusal>(r => r.Code == "odometer-below-start" && r.InsteadMi == meant);
     }
 
     [Theory]

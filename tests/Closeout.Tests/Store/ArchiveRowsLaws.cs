@@ -27,7 +27,7 @@ public sealed class ArchiveRowsLaws
         using var temp = new TempFolder();
         var folder = new BookFolder(temp["book"]);
         var yard = YardCarried.Empty with { BoxDays = [new(Tiny.Monday.AddDays(-3), 5, 4, 2.5), new(Tiny.Monday, 3, 3, 1.5)], Collecting = [new(new("lamps"), Tiny.Monday, 2)] };
-        var book = Book.OpenPage(folder, null, NextPage.After(AnyYard.Afternoon(Tiny.Monday, yard), Tiny.Wednesday), Tiny.FiveOClock);
+        var book = Book.New(folder, NextPage.After(AnyYard.Afternoon(Tiny.Monday, yard), Tiny.Wednesday), Tiny.FiveOClock);
         var archive = new Archive(folder);
         foreach (var deeds in pages)
         {
@@ -40,7 +40,7 @@ public sealed class ArchiveRowsLaws
                 }
             }
 
-            book = Book.OpenPage(folder, book, NextPage.After(book.Depot, book.Date.AddDays(2)), Tiny.FiveOClock);
+            book = book.Turned(NextPage.After(book.Depot, book.Date.AddDays(2)), Tiny.FiveOClock);
         }
 
         Agrees(archive, folder);
@@ -58,7 +58,7 @@ public sealed class ArchiveRowsLaws
     {
         using var temp = new TempFolder();
         var folder = new BookFolder(temp["book"]);
-        var book = Book.OpenPage(folder, null, NextPage.After(AnyYard.Afternoon(Tiny.Monday), Tiny.Wednesday), Tiny.FiveOClock);
+        var book = Book.New(folder, NextPage.After(AnyYard.Afternoon(Tiny.Monday), Tiny.Wednesday), Tiny.FiveOClock);
         foreach (var deeds in pages)
         {
             foreach (var (deed, _) in deeds)
@@ -66,7 +66,7 @@ public sealed class ArchiveRowsLaws
                 book.Record(depot => AnyYard.Decide(depot, deed), Tiny.FiveOClock);
             }
 
-            book = Book.OpenPage(folder, book, NextPage.After(book.Depot, book.Date.AddDays(1)), Tiny.FiveOClock);
+            book = book.Turned(NextPage.After(book.Depot, book.Date.AddDays(1)), Tiny.FiveOClock);
         }
 
         var (archive, to) = (new Archive(folder), Tiny.Wednesday.AddDays(1));

@@ -191,7 +191,7 @@ public sealed class ArchiveTests
         new Archive(book.Folder).EntriesOf("B2").Should().Equal(3, 5);
 
         SmallBook.Count(book.Book, SmallBook.B1, kept: 5).Should().BeNull();
-        Book.OpenPage(book.Folder, book.Book, NextPage.After(book.Book.Depot, Tomorrow), SmallBook.At(9));
+        book.Book.Turned(NextPage.After(book.Book.Depot, Tomorrow), SmallBook.At(9));
 
         new Archive(book.Folder).CatchUp();
         new Archive(book.Folder).Seen().Number.Should().Be(7);

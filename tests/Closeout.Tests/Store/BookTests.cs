@@ -1,3 +1,4 @@
+using Closeout.Facts;
 using Closeout.Shifts.Steps;
 using Closeout.Store;
 using Closeout.Turning;
@@ -102,16 +103,10 @@ public sealed class BookTests
         var stale = Book.Open(book.Folder);
         SmallBook.Count(book.Book, SmallBook.B1, kept: 2).Should().BeNull();
 
-        try
-        {
-            Book.OpenPage(book.Folder, stale, NextPage.After(stale.Depot, SmallDay.Date.AddDays(1)), SmallBook.At(9));
-        }
-        catch (BookException)
-        {
-            // Refusing is as good as following.
-        }
+        stale.Record(d => NextPage.After(d, SmallDay.Date.AddDays(1)), SmallBook.At(9)).Should().BeNull();
 
-        book.Check().Should().Match<Spoken>(s => s.Code == 0, "the new page must follow the last entry, or not be written");
+        stale.Depot.Stock.Ledger.Units(Place.Loose(SmallBook.B1), SmallBook.Lamp).Should().Be(2);
+        book.Check().Should().Match<Spoken>(s => s.Code == 0, "the new page follows the last entry");
     }
 
     [Fact]
@@ -119,7 +114,7 @@ public sealed class BookTests
     {
         using var book = new SmallBook();
 
-        var opening = () => Book.OpenPage(book.Folder, null, SmallDay.Given().FirstPage(false) with { Date = SmallDay.Date.AddDays(1) }, SmallBook.At(9));
+        var opening = () => Book.New(book.Folder, SmallDay.Given().FirstPage(false) with { Date = SmallDay.Date.AddDays(1) }, SmallBook.At(9));
 
         opening.Should().Throw<BookException>();
         book.Check().Code.Should().Be(0);
@@ -131,7 +126,7 @@ public sealed class BookTests
         using var book = new SmallBook();
         var before = book.Bytes;
 
-        var opening = () => Book.OpenPage(book.Folder, null, SmallDay.Given().FirstPage(false), SmallBook.At(9));
+        var opening = () => Book.New(book.Folder, SmallDay.Given().FirstPage(false), SmallBook.At(9));
 
         opening.Should().Throw<BookException>().WithMessage("*another program*");
         book.Bytes.Should().Equal(before);

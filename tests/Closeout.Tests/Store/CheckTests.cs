@@ -62,7 +62,7 @@ public sealed class CheckTests
     {
         using var book = new SmallBook();
         var next = NextPage.After(book.Book.Depot, SmallDay.Date.AddDays(1));
-        Book.OpenPage(book.Folder, book.Book, next with { Carried = next.Carried with { Balances = [] } }, SmallBook.At(5));
+        book.Book.Turned(next with { Carried = next.Carried with { Balances = [] } }, SmallBook.At(5));
 
         book.Check().Should().Match<Spoken>(s => s.Code == 1 && s.Err.Contains("2026-03-05.jsonl:1: the balances carried forward"));
     }
@@ -72,7 +72,7 @@ public sealed class CheckTests
     {
         using var book = new SmallBook();
         var second = book.NextDay();
-        Book.OpenPage(book.Folder, second, NextPage.After(second.Depot, SmallDay.Date.AddDays(2)), SmallBook.At(5));
+        second.Turned(NextPage.After(second.Depot, SmallDay.Date.AddDays(2)), SmallBook.At(5));
         File.Delete(book.Folder.Page(SmallDay.Date.AddDays(1)));
 
         book.Check().Should().Match<Spoken>(s => s.Code == 1 && s.Err.Contains("2026-03-06.jsonl:1:") && s.Err.Contains("is missing"));

@@ -32,8 +32,8 @@ public sealed class DamagedCopies(ITestOutputHelper output)
     [Fact]
     public void None_is_silently_wrong_and_of_each_a_good_book_is_saved_whose_entries_add_up()
     {
-        using var book = new LongBook();
-        using var other = new LongBook(second: 1000);
+        using var book = new LongBook(inMemory: true);
+        using var other = new LongBook(second: 1000, inMemory: true);
         var truth = new Truth(book.Folder, book.Entries);
         var kinds = Damage.All(other.Folder);
         var outcomes = new Outcome[Copies];

@@ -1,22 +1,18 @@
+using System.Runtime.Versioning;
 using Closeout.Commands;
 using FluentAssertions;
-using Xunit;
 
 namespace Closeout.Tests.Store;
 
+[UnsupportedOSPlatform("windows")]
 public sealed class FileModeTests
 {
     private const UnixFileMode OwnersFile = UnixFileMode.UserRead | UnixFileMode.UserWrite;
     private const UnixFileMode OwnersFolder = OwnersFile | UnixFileMode.UserExecute;
 
-    [Fact]
+    [NeedsFact(Needs.Unix)]
     public void Every_folder_and_file_of_a_book_is_for_its_owner_alone_and_so_is_a_backup()
     {
-        if (OperatingSystem.IsWindows())
-        {
-            return;
-        }
-
         using var temp = new TempFolder();
         SmallDay.Write(temp["day"], SmallDay.Evening("B1,T1,sign,,,"));
         Command(temp, "rehearse", temp["day"], "--out", temp["out"]);
@@ -39,14 +35,9 @@ public sealed class FileModeTests
         Directory.EnumerateFiles(temp["book", "backups"]).Should().ContainSingle("load wrote the day's backup");
     }
 
-    [Fact]
+    [NeedsFact(Needs.Unix)]
     public void A_file_written_for_others_keeps_the_users_own_mask()
     {
-        if (OperatingSystem.IsWindows())
-        {
-            return;
-        }
-
         using var book = new SmallBook();
         using var temp = new TempFolder();
         File.WriteAllText(temp["as-the-mask-says"], "");

@@ -1,6 +1,5 @@
 using Closeout.Store;
 using FluentAssertions;
-using Xunit;
 
 namespace Closeout.Tests.Store;
 
@@ -10,14 +9,9 @@ public sealed class FileSizeLimitTests
     // A thousand bytes; the signal ignored, as the system tells it by an error then.
     private static readonly string[] Limited = ["sh", "-c", "trap '' XFSZ; ulimit -f 1; exec \"$@\"", "sh"];
 
-    [Fact]
+    [NeedsFact(Needs.Shell)]
     public void Backup_restore_repair_and_files_out_end_with_a_sentence()
     {
-        if (OperatingSystem.IsWindows())
-        {
-            return;
-        }
-
         using var book = new LongBook();
         using var temp = new TempFolder();
         Backup.Write(book.Folder, temp["good.zip"], SmallBook.At(9));

@@ -77,7 +77,7 @@ public sealed class LinkedPagesTests
         Directory.Delete(book.Folder.Pages, recursive: true);
 
         Opening(book, null).Should().StartWith($"The pages of the book at {book.Folder.Path} are gone: it has had entries up to {book.Entries}, of {LongBook.Third:yyyy-MM-dd}.");
-        var anew = () => Book.OpenPage(book.Folder, null, SmallDay.Given().FirstPage(rehearsal: false), SmallBook.At(0));
+        var anew = () => Book.New(book.Folder, SmallDay.Given().FirstPage(rehearsal: false), SmallBook.At(0));
         anew.Should().Throw<BookException>().WithMessage("*are gone*");
         Directory.EnumerateFiles(book.Folder.Pages).Should().BeEmpty();
     }

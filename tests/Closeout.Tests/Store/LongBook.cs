@@ -18,14 +18,14 @@ internal sealed class LongBook : IDisposable
 
     private static readonly Code<Technician> Lead = new("L1");
 
-    private readonly TempFolder temp = new();
+    private readonly TempFolder temp;
     private int second;
 
     /// <param name="second">When it was set up: two books differ by it.</param>
-    public LongBook(int second = 0)
+    public LongBook(int second = 0, bool inMemory = false)
     {
-        this.second = second;
-        var book = Book.OpenPage(Folder, null, SmallDay.Given(("depot.csv", SmallDay.Text("depot.csv") + "streams,lamps\n")).FirstPage(rehearsal: false), Now());
+        (this.second, temp) = (second, new(inMemory));
+        var book = Book.New(Folder, SmallDay.Given(("depot.csv", SmallDay.Text("depot.csv") + "streams,lamps\n")).FirstPage(rehearsal: false), Now());
         Told(book, new ComeIn(SmallBook.B1, new("T1")));
         Told(book, new CountLeftover(SmallBook.B1, SmallBook.Lamp, 1, 2, 5, Sure: true));
         Told(book, new CountLeftover(SmallBook.B1, SmallBook.Lamp, 1, 3, 2, Sure: true));
@@ -109,7 +109,7 @@ internal sealed class LongBook : IDisposable
 
     private DateTimeOffset Now() => SmallBook.At(second += 7);
 
-    private Book Next(Book book, DateOnly date) => Book.OpenPage(Folder, book, NextPage.After(book.Depot, date), Now());
+    private Book Next(Book book, DateOnly date) => book.Turned(NextPage.After(book.Depot, date), Now());
 
     private void Close(Book book, Code<Van> van, int odometer)
     {

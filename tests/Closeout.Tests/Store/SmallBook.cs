@@ -16,7 +16,7 @@ internal sealed class SmallBook : IDisposable
     private readonly TempFolder temp = new();
 
     /// <param name="second">When it was set up: two books differ by it.</param>
-    public SmallBook(int second = 0) => Book = Book.OpenPage(Folder, null, SmallDay.Given().FirstPage(rehearsal: false), At(second));
+    public SmallBook(int second = 0) => Book = Book.New(Folder, SmallDay.Given().FirstPage(rehearsal: false), At(second));
 
     public BookFolder Folder => new(temp["book"]);
 
@@ -63,7 +63,7 @@ internal sealed class SmallBook : IDisposable
     }
 
     /// <summary>Opens the next business date.</summary>
-    public Book NextDay(int days = 1) => Book.OpenPage(Folder, Book, NextPage.After(Book.Depot, SmallDay.Date.AddDays(days)), At(86_400));
+    public Book NextDay(int days = 1) => Book.Turned(NextPage.After(Book.Depot, SmallDay.Date.AddDays(days)), At(86_400));
 
     public Spoken Check() => Spoken.By(() => Closeout.Commands.CheckCommand.Run(Folder));
 

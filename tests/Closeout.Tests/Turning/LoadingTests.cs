@@ -38,14 +38,17 @@ public class LoadingTests
         Loading.Faults(Stocked.At(Tiny.B1, Step.Mileage), Given(Tiny.Setup)).Should().BeEmpty("the evening goes on");
     }
 
-    [Fact]
-    public void The_business_date_does_not_go_back() =>
-        Fault(Stocked, Given(Tiny.Setup, Tiny.Monday), "depot.csv", "found 2026-11-16", "2026-11-18");
+    [Theory]
+    [InlineData("2026-11-16")]
+    [InlineData("2026-11-17")]
+    public void The_business_date_does_not_go_back(string date) =>
+        Fault(Stocked, Given(Tiny.Setup, DateOnly.Parse(date)), "depot.csv", $"found {date}", "2026-11-18");
 
     [Fact]
     public void A_business_date_that_is_far_ahead_is_taken_for_mistyped()
     {
         Loading.Faults(Stocked, Given(Tiny.Setup, Tiny.Wednesday.AddDays(60))).Should().BeEmpty();
+        Fault(Stocked, Given(Tiny.Setup, Tiny.Wednesday.AddDays(61)), "depot.csv", "61 days ahead");
         Fault(Stocked, Given(Tiny.Setup, new(2062, 11, 19)), "depot.csv", "13150 days ahead", "found 2062-11-19", "allowed up to 2027-01-17");
     }
 
@@ -76,6 +79,7 @@ public class LoadingTests
     public void A_van_with_stock_aboard_does_not_disappear_and_an_empty_one_may()
     {
         Fault(Stocked, Given(Without(Tiny.B1)), "vans.csv", "B1", "25 units");
+        Fault(Tiny.Opened("B2: 0+1 LAMP"), Given(Without(Tiny.B2)), "vans.csv", "B2", "1 units");
         Loading.Faults(Stocked, Given(Without(Tiny.B3))).Should().BeEmpty();
     }
 

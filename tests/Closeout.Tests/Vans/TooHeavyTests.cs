@@ -27,6 +27,16 @@ public class TooHeavyTests
     }
 
     [Theory]
+    [InlineData(0, 0)]
+    [InlineData(-0.25, 0.25)]
+    public void Just_the_payload_is_not_too_heavy_and_a_quarter_of_a_pound_above_it_is(double left, double aboveLb)
+    {
+        var depot = With(450 + RestockPlan.For(With(3000)).Weight(Tiny.B1).AboardLb + left);
+
+        Payload.AboveLb(depot, depot.Setup.Van(Tiny.B1)).Should().BeApproximately(aboveLb, 1e-9);
+    }
+
+    [Theory]
     [InlineData(0)]
     [InlineData(3000)]
     public void Within_the_payload_and_where_none_is_stated_nothing_is_said(double payloadLb)
