@@ -1,5 +1,3 @@
-using Closeout.Facts;
-
 namespace Closeout.Cardboard;
 
 /// <summary>Boards that a depot need not set up: typical combined weights, from memory.</summary>

@@ -1,5 +1,3 @@
-using Closeout.Facts;
-
 namespace Closeout.Cardboard;
 
 /// <summary>The flat sheet that a regular slotted container (FEFCO 0201) is cut from, and what it weighs.</summary>

@@ -1,6 +1,3 @@
-using Closeout.DayBook;
-using Closeout.Facts;
-
 namespace Closeout.Cardboard;
 
 /// <summary>When the container will have reached the filling at which the hauler is called.</summary>

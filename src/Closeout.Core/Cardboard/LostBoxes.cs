@@ -1,6 +1,3 @@
-using Closeout.DayBook;
-using Closeout.Facts;
-
 namespace Closeout.Cardboard;
 
 /// <summary>

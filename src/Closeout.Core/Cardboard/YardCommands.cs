@@ -1,7 +1,3 @@
-using Closeout.DayBook;
-using Closeout.Facts;
-using Closeout.Rules;
-
 namespace Closeout.Cardboard;
 
 /// <summary>Count the flattened boxes of an item that was opened at the depot.</summary>

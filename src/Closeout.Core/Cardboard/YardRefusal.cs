@@ -1,6 +1,3 @@
-using Closeout.Facts;
-using Closeout.Rules;
-
 namespace Closeout.Cardboard;
 
 /// <summary>Why a command of the yard was not recorded.</summary>

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using Closeout.Facts;
 
 namespace Closeout.DayBook;
 

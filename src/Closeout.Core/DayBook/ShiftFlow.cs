@@ -31,7 +31,9 @@ public enum Trigger
 public static class ShiftFlow
 {
     private static readonly Dictionary<(Step, Trigger), Step> Table = Declared().GetInfo().States
-        .SelectMany(s => s.FixedTransitions.Select(t => (From: s.UnderlyingState, By: t.Trigger.UnderlyingTrigger, To: t.DestinationState.UnderlyingState)))
+        .SelectMany(s =>
+            s.FixedTransitions.Select(t =>
+                (From: s.UnderlyingState, By: t.Trigger.UnderlyingTrigger, To: t.DestinationState.UnderlyingState)))
         .ToDictionary(t => ((Step)t.From, (Trigger)t.By), t => (Step)t.To);
 
     /// <summary>Whether the trigger is allowed there. An answer to an earlier step is: it may be changed until the sign-off.</summary>

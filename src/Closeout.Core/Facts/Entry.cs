@@ -4,16 +4,9 @@ namespace Closeout.Facts;
 
 /// <summary>One fact that somebody confirmed, in the past tense. Never edited: a correction is a new entry.</summary>
 /// <remarks>
-/// The hierarchy is closed. Each kind has a name and a version in the list above its base; the codec of the store reads them
-/// there. A fold that meets a kind it does not know throws.
+/// The hierarchy is closed. Each kind has a name and a version in the list above its base, where the codec of the store reads
+/// them. A fold that meets a kind it does not know throws.
 /// </remarks>
-[JsonDerivedType(typeof(PageEntry))]
-[JsonDerivedType(typeof(VanEntry))]
-[JsonDerivedType(typeof(StockEntry))]
-[JsonDerivedType(typeof(PlanEntry))]
-[JsonDerivedType(typeof(HoldEntry))]
-[JsonDerivedType(typeof(YardEntry))]
-[JsonDerivedType(typeof(PinEntry))]
 public abstract record Entry
 {
     private protected Entry()

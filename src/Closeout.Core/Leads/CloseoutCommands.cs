@@ -1,7 +1,3 @@
-using Closeout.DayBook;
-using Closeout.Facts;
-using Closeout.Rules;
-
 namespace Closeout.Leads;
 
 /// <summary>Look over a signed close-out.</summary>

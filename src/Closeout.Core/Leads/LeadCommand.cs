@@ -1,7 +1,3 @@
-using Closeout.DayBook;
-using Closeout.Facts;
-using Closeout.Rules;
-
 namespace Closeout.Leads;
 
 /// <summary>What a lead asks to have recorded of close-outs and bookings.</summary>

@@ -1,6 +1,4 @@
 using System.Globalization;
-using Closeout.Facts;
-using Closeout.Rules;
 
 namespace Closeout.Leads;
 

@@ -1,7 +1,4 @@
-using Closeout.DayBook;
-using Closeout.Facts;
 using Closeout.Restock;
-using Closeout.Rules;
 
 namespace Closeout.Leads;
 

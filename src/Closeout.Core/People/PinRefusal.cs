@@ -1,6 +1,3 @@
-using Closeout.Facts;
-using Closeout.Rules;
-
 namespace Closeout.People;
 
 /// <summary>Why a PIN was not taken, or not given. None of them says a PIN.</summary>

@@ -1,7 +1,3 @@
-using Closeout.DayBook;
-using Closeout.Facts;
-using Closeout.Rules;
-
 namespace Closeout.People;
 
 /// <summary>How often a PIN may be tried. All of it follows from entries, so that it outlasts a restart of the program.</summary>

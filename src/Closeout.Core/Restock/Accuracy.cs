@@ -1,6 +1,3 @@
-using Closeout.DayBook;
-using Closeout.Facts;
-
 namespace Closeout.Restock;
 
 /// <summary>How well the plan did: its promises against what was used.</summary>

@@ -1,6 +1,3 @@
-using Closeout.DayBook;
-using Closeout.Facts;
-
 namespace Closeout.Restock;
 
 /// <summary>The depot as it would be had nothing been loaded tonight; all else that was recorded stands.</summary>

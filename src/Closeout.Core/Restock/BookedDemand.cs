@@ -1,5 +1,3 @@
-using Closeout.Facts;
-
 namespace Closeout.Restock;
 
 /// <summary>Visits of a kind booked for a van, and what one of them uses of an item.</summary>

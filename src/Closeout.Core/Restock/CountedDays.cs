@@ -1,6 +1,3 @@
-using Closeout.DayBook;
-using Closeout.Facts;
-
 namespace Closeout.Restock;
 
 /// <summary>Which of tonight's close-outs count as days without visit reports.</summary>

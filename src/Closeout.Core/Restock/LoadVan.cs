@@ -1,7 +1,3 @@
-using Closeout.DayBook;
-using Closeout.Facts;
-using Closeout.Rules;
-
 namespace Closeout.Restock;
 
 /// <summary>What was taken of an item: sealed cartons and loose units.</summary>

@@ -1,6 +1,3 @@
-using Closeout.DayBook;
-using Closeout.Facts;
-
 namespace Closeout.Restock;
 
 /// <summary>Plans item by item: demand, target and need of each van, then who gets what, in which cartons, and what to buy.</summary>

@@ -1,6 +1,3 @@
-using Closeout.DayBook;
-using Closeout.Facts;
-
 namespace Closeout.Restock;
 
 /// <summary>What the depot must buy of an item.</summary>

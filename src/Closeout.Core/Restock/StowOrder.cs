@@ -1,6 +1,3 @@
-using Closeout.DayBook;
-using Closeout.Facts;
-
 namespace Closeout.Restock;
 
 /// <summary>The order in which a van is loaded: what lies deepest is named first in the items file.</summary>

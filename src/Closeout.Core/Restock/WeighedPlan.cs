@@ -1,6 +1,3 @@
-using Closeout.DayBook;
-using Closeout.Facts;
-
 namespace Closeout.Restock;
 
 /// <summary>The plan of all items, cut back where it would overload a van; see docs/methods.md, "Load".</summary>

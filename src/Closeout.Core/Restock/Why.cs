@@ -1,5 +1,4 @@
 using System.Globalization;
-using Closeout.Facts;
 
 namespace Closeout.Restock;
 

@@ -1,5 +1,3 @@
-using Closeout.Facts;
-
 namespace Closeout.Rules;
 
 /// <summary>What a command comes to: one entry, or a refusal. One entry each, so that no crash can record half of an answer.</summary>

@@ -1,5 +1,3 @@
-using Closeout.Facts;
-
 namespace Closeout.Rules;
 
 /// <summary>

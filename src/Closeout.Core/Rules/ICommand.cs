@@ -1,5 +1,3 @@
-using Closeout.DayBook;
-
 namespace Closeout.Rules;
 
 /// <summary>What somebody asks to have recorded. It knows its own rule.</summary>

@@ -1,7 +1,3 @@
-using Closeout.DayBook;
-using Closeout.Facts;
-using Closeout.Rules;
-
 namespace Closeout.Shifts;
 
 /// <summary>What somebody asks to have recorded of a van's close-out: an answer to one of its steps, or a picture beside it.</summary>

@@ -1,6 +1,3 @@
-using Closeout.DayBook;
-using Closeout.Facts;
-
 namespace Closeout.Shifts;
 
 /// <summary>Which items a close-out counts blind, so that every item of every van is counted in good time.</summary>

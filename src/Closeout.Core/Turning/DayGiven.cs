@@ -1,5 +1,3 @@
-using Closeout.Facts;
-
 namespace Closeout.Turning;
 
 /// <summary>What a day folder says, read and found without fault.</summary>

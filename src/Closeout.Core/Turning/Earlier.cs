@@ -1,5 +1,4 @@
 using Closeout.Cardboard;
-using Closeout.Facts;
 using Closeout.Vans;
 
 namespace Closeout.Turning;

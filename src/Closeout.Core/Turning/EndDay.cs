@@ -1,7 +1,4 @@
-using Closeout.DayBook;
-using Closeout.Facts;
 using Closeout.Leads;
-using Closeout.Rules;
 
 namespace Closeout.Turning;
 

@@ -1,6 +1,3 @@
-using Closeout.DayBook;
-using Closeout.Rules;
-
 namespace Closeout.Turning;
 
 /// <summary>

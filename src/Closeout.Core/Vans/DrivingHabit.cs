@@ -1,6 +1,3 @@
-using Closeout.DayBook;
-using Closeout.Facts;
-
 namespace Closeout.Vans;
 
 /// <summary>How far a van usually goes in a day, by its own last days.</summary>

@@ -1,6 +1,4 @@
 using System.Globalization;
-using Closeout.DayBook;
-using Closeout.Facts;
 
 namespace Closeout.Vans;
 

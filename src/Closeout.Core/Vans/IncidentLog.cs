@@ -1,6 +1,3 @@
-using Closeout.DayBook;
-using Closeout.Facts;
-
 namespace Closeout.Vans;
 
 /// <summary>What has become of an incident.</summary>

@@ -1,6 +1,3 @@
-using Closeout.DayBook;
-using Closeout.Facts;
-
 namespace Closeout.Vans;
 
 /// <summary>A kit piece of which a van has fewer than it must.</summary>

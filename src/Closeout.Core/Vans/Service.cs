@@ -1,6 +1,3 @@
-using Closeout.DayBook;
-using Closeout.Facts;
-
 namespace Closeout.Vans;
 
 /// <summary>When a van is due in the workshop: by distance or by date, whichever comes first.</summary>

@@ -1,5 +1,3 @@
-using Closeout.Facts;
-
 namespace Closeout.Vans;
 
 /// <summary>When the longer check of the week is due.</summary>

@@ -9,9 +9,7 @@ public static class BackupCommand
     public static int Write(BookFolder folder, string file, TimeProvider clock)
     {
         if (Path.GetDirectoryName(RealPath.Of(file)) != RealPath.Of(folder.Backups))
-        {
             Output.RefuseInBook(file);
-        }
 
         if (Path.Exists(file))
         {

@@ -9,9 +9,7 @@ public static class CheckCommand
     {
         var found = BookCheck.Of(folder);
         foreach (var note in found.Notes)
-        {
             Say.Done(note);
-        }
 
         return found.Fault is { } fault
             ? Say.Wrong(fault)

@@ -1,8 +1,5 @@
 using System.CommandLine;
-using Closeout.DayBook;
-using Closeout.Facts;
 using Closeout.Store;
-using Closeout.Words;
 
 namespace Closeout.Commands;
 

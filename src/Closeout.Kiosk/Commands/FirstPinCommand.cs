@@ -1,6 +1,4 @@
-using Closeout.Facts;
 using Closeout.People;
-using Closeout.Rules;
 using Closeout.Store;
 
 namespace Closeout.Commands;
@@ -18,9 +16,7 @@ public static class FirstPinCommand
     public static int AtSetUp(Book book, Pins pins, TimeProvider clock)
     {
         if (book.Depot.Setup.Crew.FirstOrDefault(t => t.IsLead) is { } lead)
-        {
             return Issue(book, lead.Code, pins, clock);
-        }
 
         return Say.Wrong(
             "crew.csv has no lead, so nobody can issue a PIN at the kiosk. Load a crew.csv with one, then: closeout first-pin LEAD",
@@ -30,9 +26,7 @@ public static class FirstPinCommand
     private static int Issue(Book book, Code<Technician> code, Pins pins, TimeProvider clock)
     {
         if (book.Depot.Setup.Find(code) is not { } lead)
-        {
             return Say.Wrong(Refusal.NoSuchTechnician(code).Text);
-        }
 
         var pin = Pins.Draw(lead);
         return book.Record(new FirstPin(lead.Code, pins.Hash(pin)).Decide, clock.GetLocalNow()) is { } refusal

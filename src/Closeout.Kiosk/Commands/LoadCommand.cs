@@ -12,9 +12,7 @@ public static class LoadCommand
     public static int Run(string folder, BookFolder target, DateOnly? date, TimeProvider clock, DailyBackup daily, Pins pins)
     {
         if (Given(DayFolder.Read(folder, StepPages.Evening), date) is not { } given)
-        {
             return ExitCode.BadInput;
-        }
 
         if (!target.HasPages)
         {
@@ -29,9 +27,7 @@ public static class LoadCommand
         var kept = Loading.KeepSpelling(book.Depot, given);
         var faults = Loading.Faults(book.Depot, kept).ToList();
         if (faults.Count > 0)
-        {
             return Say.Faults([.. faults.Select(f => new Problem(f.File, 1, 1, f.Text))], "nothing was loaded.");
-        }
 
         var before = book.Date;
         if (book.Record(new LoadFolder(kept).Decide, clock.GetLocalNow()) is { } refusal)
@@ -82,9 +78,7 @@ public static class LoadCommand
             // Also where the archive cannot be brought up: the day's backup would end with the program.
             daily.Finish(Timeout.InfiniteTimeSpan);
             if (daily.Failure() is { Length: > 0 } failure)
-            {
                 Say.Wrong(failure);
-            }
         }
     }
 }

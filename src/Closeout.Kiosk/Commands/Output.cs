@@ -1,9 +1,7 @@
 using Closeout.Cardboard;
-using Closeout.DayBook;
 using Closeout.Files;
 using Closeout.Restock;
 using Closeout.Store;
-using Closeout.Words;
 
 namespace Closeout.Commands;
 
@@ -51,9 +49,7 @@ public static class Output
                 RefuseInBook(path);
                 var place = RealPath.Of(path);
                 if (File.Exists(place))
-                {
                     PlainFile.Refuse(place);
-                }
 
                 Disk.WriteWhole(place, bytes, own: false);
                 return ExitCode.Done;
@@ -87,9 +83,7 @@ public static class Output
     public static void RefuseInBook(string folder, IEnumerable<string> names)
     {
         foreach (var name in names)
-        {
             RefuseInBook(Path.Combine(folder, name));
-        }
     }
 
     /// <summary>Makes a folder for files out.</summary>

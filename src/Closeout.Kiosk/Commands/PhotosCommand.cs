@@ -1,4 +1,3 @@
-using Closeout.Facts;
 using Closeout.Store;
 
 namespace Closeout.Commands;

@@ -1,5 +1,4 @@
 using Closeout.Files;
-using Closeout.Words;
 
 namespace Closeout.Commands;
 

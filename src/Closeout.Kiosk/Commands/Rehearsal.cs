@@ -1,6 +1,4 @@
-using Closeout.Facts;
 using Closeout.Files;
-using Closeout.Rules;
 using Closeout.Screens.Steps;
 using Closeout.Shifts.Steps;
 using Closeout.Store;
@@ -8,48 +6,37 @@ using Closeout.Store;
 namespace Closeout.Commands;
 
 /// <summary>Plays an evening's answers through the same desk as the kiosk.</summary>
-public static class Rehearsal
+/// <param name="attachments">Where pictures go.</param>
+/// <param name="clock">The desk's, when it stands until told; null: the desk's goes by itself.</param>
+public sealed class Rehearsal(Desk desk, Attachments attachments, AnswerClock? clock = null)
 {
-    /// <summary>Between two answers on a rehearsal's clock, from the end of the shift: the same folder gives the same book.</summary>
-    private const int SecondsPerAnswer = 15;
-
-    /// <summary>The clock of a rehearsal of that day.</summary>
-    public static TimeProvider Clock(DateOnly date, TimeOnly shiftEnd) => new Ticking(new(date.ToDateTime(shiftEnd), TimeSpan.Zero));
-
     /// <summary>Plays the answers; the faults are the refusals, each at its line.</summary>
-    /// <param name="attachments">Where pictures go.</param>
-    public static IEnumerable<Problem> Play(Desk desk, Attachments attachments, IEnumerable<EveningAnswer> answers)
+    public IEnumerable<Problem> Play(IEnumerable<EveningAnswer> answers)
     {
         foreach (var answer in answers)
         {
-            if (Give(desk, attachments, answer) is { } refusal)
-            {
+            if (Give(answer) is { } refusal)
                 yield return new(EveningFile.File, answer.Line, 1, refusal.Text);
-            }
         }
     }
 
     /// <summary>One answer: whoever answers a later step has confirmed the earlier ones as booked.</summary>
-    private static Refusal? Give(Desk desk, Attachments attachments, EveningAnswer answer)
+    private Refusal? Give(EveningAnswer answer)
     {
-        if (desk.Depot.Shift(answer.Van) is null && Tell(desk, new ComeIn(answer.Van, answer.Technician)) is { } notIn)
-        {
+        if (desk.Depot.Shift(answer.Van) is null && Tell(new ComeIn(answer.Van, answer.Technician)) is { } notIn)
             return notIn;
-        }
 
         while (desk.Depot.Shift(answer.Van)!.Step < answer.Step)
         {
-            if (Tell(desk, StepPages.Of(desk.Depot.Shift(answer.Van)!.Step).Unchanged(answer.Van)) is { } refusal)
-            {
+            if (Tell(StepPages.Of(desk.Depot.Shift(answer.Van)!.Step).Unchanged(answer.Van)) is { } refusal)
                 return refusal;
-            }
         }
 
-        var (command, none) = answer.Photo is { } path ? Photo(attachments, answer.Van, path) : (answer.Command, null);
-        return none ?? Tell(desk, command!);
+        var (command, none) = answer.Photo is { } path ? Photo(answer.Van, path) : (answer.Command, null);
+        return none ?? Tell(command!);
     }
 
-    private static (ICommand? Command, Refusal? None) Photo(Attachments attachments, Code<Van> van, string path)
+    private (ICommand? Command, Refusal? None) Photo(Code<Van> van, string path)
     {
         try
         {
@@ -63,18 +50,26 @@ public static class Rehearsal
     }
 
     /// <summary>Records; what the kiosk would ask twice was answered twice.</summary>
-    private static Refusal? Tell(Desk desk, ICommand command)
+    private Refusal? Tell(ICommand command)
     {
-        var refusal = desk.Record(command);
-        return refusal is { AskAgain: true } && command is IAskedAgain again ? desk.Record(again.Surely()) : refusal;
+        clock?.Next();
+        return desk.Record(command) is not { } refusal ? null
+            : refusal.AskAgain && command is IAskedAgain again ? Tell(again.Surely())
+            : refusal;
     }
+}
 
-    private sealed class Ticking(DateTimeOffset start) : TimeProvider
-    {
-        private int ticks;
+/// <summary>A rehearsal's clock, from the end of the shift: each answer has its time, so the same folder gives the same book.</summary>
+public sealed class AnswerClock(DateOnly date, TimeOnly shiftEnd) : TimeProvider
+{
+    private static readonly TimeSpan Between = TimeSpan.FromSeconds(15);
 
-        public override TimeZoneInfo LocalTimeZone => TimeZoneInfo.Utc;
+    private DateTimeOffset now = new(date.ToDateTime(shiftEnd), TimeSpan.Zero);
 
-        public override DateTimeOffset GetUtcNow() => start.AddSeconds(SecondsPerAnswer * ticks++);
-    }
+    public override TimeZoneInfo LocalTimeZone => TimeZoneInfo.Utc;
+
+    public override DateTimeOffset GetUtcNow() => now;
+
+    /// <summary>On to the next answer.</summary>
+    public void Next() => now += Between;
 }

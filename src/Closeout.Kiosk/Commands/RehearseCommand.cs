@@ -2,7 +2,6 @@ using Closeout.Files;
 using Closeout.Screens.Steps;
 using Closeout.Store;
 using Closeout.Turning;
-using Closeout.Words;
 
 namespace Closeout.Commands;
 
@@ -16,9 +15,7 @@ public static class RehearseCommand
         var day = DayFolder.Read(folder, StepPages.Evening);
         var target = BookFolder.At(book ?? Path.Combine(outDir, "book"));
         if (LoadCommand.Given(day, date) is not { } given || Refuses(target, named: book is not null))
-        {
             return ExitCode.BadInput;
-        }
 
         Output.RefuseInBook(outDir, [.. Output.Rehearsed.Select(f => f + ".csv"), Path.Combine("morning", "morning.txt")]);
         Output.MakeFolder(outDir);
@@ -33,32 +30,24 @@ public static class RehearseCommand
 
     private static int Play(DayFolder day, DayGiven given, RehearsedBook fresh, BookFolder target, string outDir, bool final)
     {
-        var clock = Rehearsal.Clock(given.BusinessDate, given.Setup.Depot.ShiftEnd);
+        var clock = new AnswerClock(given.BusinessDate, given.Setup.Depot.ShiftEnd);
         var desk = new Desk(Book.New(fresh.Folder, given.FirstPage(rehearsal: true), clock.GetLocalNow()), clock);
         var faults = new Findings();
-        var played = Rehearsal.Play(desk, new Attachments(fresh.Folder), EveningAnswers.Of(day.Evening));
+        var played = new Rehearsal(desk, new Attachments(fresh.Folder), clock).Play(EveningAnswers.Of(day.Evening));
         foreach (var fault in played.Take(CsvLimits.MostTold + 1))
-        {
             faults.Fault(fault.File, fault.Line, fault.Column, fault.Text);
-        }
 
         if (faults.AreFaults)
-        {
             return Say.Faults(faults.Problems, "the evening was not rehearsed and nothing was written.");
-        }
 
         if (final && Say.NotFinal(desk.Depot))
-        {
             return ExitCode.No;
-        }
 
         new Archive(fresh.Folder).CatchUp();
         Disk.WriteWhole(fresh.Folder.RehearsalMark, "A rehearsal's book: rehearse replaces it. Nobody stood at a van.\n"u8, own: true);
         fresh.Keep();
         foreach (var name in Output.Rehearsed)
-        {
             Output.Write(Path.Combine(outDir, name + ".csv"), Output.Files[name](desk.Depot, new Archive(target)));
-        }
 
         MorningCommand.Run(desk.Tonight, Path.Combine(outDir, "morning"));
         Console.Out.Write(WallText.Of(desk.Tonight));
@@ -69,9 +58,7 @@ public static class RehearseCommand
     {
         Output.RefuseInBook(target.Path, named ? "--book" : "--out");
         if (!Path.Exists(target.Path) || (!named && File.Exists(target.RehearsalMark)))
-        {
             return false;
-        }
 
         Say.Wrong(named
             ? $"The book {target.Path} exists, and a rehearsal needs a fresh one. Name another with --book, or leave --book away."

@@ -24,9 +24,7 @@ internal sealed class RehearsedBook : IDisposable
         {
             // Else it lives, or is somebody else's.
             if (Disk.Try(() => Disk.Own(other, FileMode.Open, FileAccess.ReadWrite, FileShare.None).Dispose()))
-            {
                 Remove(other);
-            }
         }
     }
 
@@ -39,9 +37,7 @@ internal sealed class RehearsedBook : IDisposable
     public void Keep()
     {
         if (Directory.Exists(target.Path))
-        {
             Directory.Move(target.Path, Folder.Path + ".old");
-        }
 
         Directory.Move(Folder.Path, target.Path);
     }
@@ -60,9 +56,7 @@ internal sealed class RehearsedBook : IDisposable
     {
         var folder = mark[..^Mark.Length];
         foreach (var left in new[] { folder, folder + ".old" }.Where(Directory.Exists))
-        {
             Directory.Delete(left, recursive: true);
-        }
 
         File.Delete(mark);
     });

@@ -1,6 +1,4 @@
-using Closeout.DayBook;
 using Closeout.Files;
-using Closeout.Words;
 
 namespace Closeout.Commands;
 
@@ -35,18 +33,14 @@ public static class Say
     public static void Notes(Findings findings)
     {
         foreach (var note in findings.Notes)
-        {
             Wrong($"note: {note}");
-        }
     }
 
     /// <summary>Every fault on a line of its own, and what became of it.</summary>
     public static int Faults(IReadOnlyCollection<Problem> problems, string became)
     {
         foreach (var problem in problems)
-        {
             Wrong(problem.ToString());
-        }
 
         return Wrong($"{Count(problems.Count, "fault", "faults")}; {became}", ExitCode.BadInput);
     }

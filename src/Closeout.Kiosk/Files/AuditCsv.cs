@@ -1,7 +1,5 @@
 using System.Globalization;
-using Closeout.Facts;
 using Closeout.Store;
-using Closeout.Words;
 
 namespace Closeout.Files;
 

@@ -1,5 +1,3 @@
-using Closeout.Facts;
-
 namespace Closeout.Files;
 
 /// <summary>boards.csv: a depot's own board weights.</summary>

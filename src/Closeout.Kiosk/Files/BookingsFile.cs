@@ -1,5 +1,3 @@
-using Closeout.Facts;
-
 namespace Closeout.Files;
 
 /// <summary>bookings.csv: visits booked, by date, van and kind. Rows of the same three add up.</summary>

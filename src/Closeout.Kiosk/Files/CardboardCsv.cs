@@ -1,5 +1,4 @@
 using Closeout.Cardboard;
-using Closeout.DayBook;
 
 namespace Closeout.Files;
 

@@ -1,5 +1,3 @@
-using Closeout.Facts;
-
 namespace Closeout.Files;
 
 /// <summary>crew.csv: technicians and leads, their usual van and workdays.</summary>

@@ -1,5 +1,4 @@
 using System.Text;
-using Closeout.Words;
 
 namespace Closeout.Files;
 
@@ -36,14 +35,17 @@ public sealed class CsvTable
         {
             if (required)
             {
-                findings.Fault(file, 1, 1, $"the file is missing: found nothing, allowed is a CSV file with the columns {string.Join(",", columns)}");
+                findings.Fault(
+                    file, 1, 1, $"the file is missing: found nothing, allowed is a CSV file with the columns {string.Join(",", columns)}");
             }
 
             return new(file, null);
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            findings.Fault(file, 1, 1, $"the file cannot be read: found {(e as NoPlainFileException)?.Found ?? e.Message}, allowed is a readable CSV file of at most {CsvLimits.MostBytes} bytes");
+            findings.Fault(file, 1, 1,
+                $"the file cannot be read: found {(e as NoPlainFileException)?.Found ?? e.Message}, allowed is a readable CSV file of at "
+                    + $"most {CsvLimits.MostBytes} bytes");
             return new(file, null);
         }
 
@@ -52,7 +54,8 @@ public sealed class CsvTable
             var before = bytes.AsSpan(0, bad);
             var line = 1 + before.Count((byte)'\n');
             var column = 1 + Encoding.UTF8.GetCharCount(before[(before.LastIndexOf((byte)'\n') + 1)..]);
-            findings.Fault(file, line, column, $"the text is not UTF-8: found byte 0x{bytes[bad]:X2}, allowed is UTF-8 with or without BOM");
+            findings.Fault(
+                file, line, column, $"the text is not UTF-8: found byte 0x{bytes[bad]:X2}, allowed is UTF-8 with or without BOM");
             return new(file, null);
         }
 
@@ -64,15 +67,11 @@ public sealed class CsvTable
     {
         // The whole at once is quick; byte by byte it is only to find the place.
         if (System.Text.Unicode.Utf8.IsValid(bytes))
-        {
             return null;
-        }
 
         var at = 0;
         while (Rune.DecodeFromUtf8(bytes.AsSpan(at), out _, out var read) == System.Buffers.OperationStatus.Done)
-        {
             at += read;
-        }
 
         return at;
     }

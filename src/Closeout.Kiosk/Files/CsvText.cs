@@ -1,5 +1,4 @@
 using System.Globalization;
-using Closeout.Words;
 using CsvHelper;
 
 namespace Closeout.Files;

@@ -1,5 +1,3 @@
-using Closeout.Facts;
-
 namespace Closeout.Files;
 
 /// <summary>depot.csv: settings by name.</summary>

@@ -1,7 +1,3 @@
-using Closeout.DayBook;
-using Closeout.Facts;
-using Closeout.Rules;
-
 namespace Closeout.Files;
 
 /// <summary>One answer at the kiosk: the rows of evening.csv that belong together.</summary>

@@ -1,4 +1,3 @@
-using Closeout.Facts;
 using Closeout.Vans;
 
 namespace Closeout.Files;

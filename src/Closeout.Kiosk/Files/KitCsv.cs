@@ -1,4 +1,3 @@
-using Closeout.DayBook;
 using Closeout.Vans;
 
 namespace Closeout.Files;

@@ -1,5 +1,3 @@
-using Closeout.Facts;
-
 namespace Closeout.Files;
 
 /// <summary>kit.csv: what every van carries, in the order in which people check it.</summary>

@@ -1,5 +1,4 @@
 using System.Globalization;
-using Closeout.DayBook;
 using Closeout.Vans;
 
 namespace Closeout.Files;

@@ -1,10 +1,7 @@
 using System.Text;
 using Closeout.Cardboard;
-using Closeout.DayBook;
-using Closeout.Facts;
 using Closeout.Restock;
 using Closeout.Vans;
-using Closeout.Words;
 
 namespace Closeout.Files;
 

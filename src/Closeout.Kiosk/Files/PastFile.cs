@@ -1,6 +1,3 @@
-using Closeout.Facts;
-using Closeout.Rules;
-
 namespace Closeout.Files;
 
 /// <summary>past.csv: what older records say of the days before, one fact a row. It goes into a new book only.</summary>

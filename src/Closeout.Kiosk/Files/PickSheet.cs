@@ -1,9 +1,7 @@
 using System.Globalization;
 using System.Text;
-using Closeout.Facts;
 using Closeout.Restock;
 using Closeout.Vans;
-using Closeout.Words;
 
 namespace Closeout.Files;
 

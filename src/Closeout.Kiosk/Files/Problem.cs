@@ -1,5 +1,4 @@
 using System.Globalization;
-using Closeout.Words;
 
 namespace Closeout.Files;
 

@@ -1,5 +1,4 @@
 using Closeout.Cardboard;
-using Closeout.Facts;
 
 namespace Closeout.Files;
 

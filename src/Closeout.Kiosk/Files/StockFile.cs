@@ -1,5 +1,3 @@
-using Closeout.Facts;
-
 namespace Closeout.Files;
 
 /// <summary>stock.csv: opening stock of the shelf, the bin and the vans.</summary>

@@ -1,5 +1,3 @@
-using Closeout.Facts;
-
 namespace Closeout.Files;
 
 /// <summary>usage.csv: what past visits used, one row per visit and item.</summary>

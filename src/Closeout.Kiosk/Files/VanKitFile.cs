@@ -1,5 +1,3 @@
-using Closeout.Facts;
-
 namespace Closeout.Files;
 
 /// <summary>van_kit.csv: a van's own required number of a kit piece, before that of kit.csv.</summary>

@@ -1,5 +1,3 @@
-using Closeout.Facts;
-
 namespace Closeout.Files;
 
 /// <summary>van_limits.csv: a van's own low and high of an item.</summary>

@@ -1,5 +1,3 @@
-using Closeout.Facts;
-
 namespace Closeout.Files;
 
 /// <summary>visits.csv: planning rates by visit kind and item.</summary>

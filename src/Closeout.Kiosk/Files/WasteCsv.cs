@@ -1,6 +1,4 @@
 using Closeout.Cardboard;
-using Closeout.DayBook;
-using Closeout.Facts;
 using Closeout.Store;
 
 namespace Closeout.Files;

@@ -1,10 +1,6 @@
-using Closeout.DayBook;
-using Closeout.Facts;
-using Closeout.Rules;
 using Closeout.Screens.Parts;
 using Closeout.Shifts.Steps;
 using Closeout.Store;
-using Closeout.Words;
 
 namespace Closeout.Screens;
 

@@ -1,10 +1,6 @@
-using Closeout.DayBook;
-using Closeout.Facts;
-using Closeout.Rules;
 using Closeout.Screens.Parts;
 using Closeout.Screens.Steps;
 using Closeout.Shifts.Steps;
-using Closeout.Words;
 
 namespace Closeout.Screens;
 
@@ -46,7 +42,8 @@ public sealed record CloseoutScreen(Question Question, Screen Back) : Screen
         [
             .. own, pictures, change, pages, HelpKey(), escape,
             new(Keys.Of("Down", Press.Down, Press.Tab), null, _ => After(depot, Page.After(depot, q))),
-            new(Keys.Editing, null, key => q.Form.Edit(key) is var form && form != q.Form ? Edited(depot, form) : this),
+            new(Keys.Editing, null, key => q.Form.Edit(key) is var form && form != q.Form ? Edited(depot, form) : this)
+                { Help = "replaces; Left, Right, Home, End, Backspace, Delete, Ctrl+Left, Ctrl+Right edit" },
         ];
     }
 

@@ -1,8 +1,6 @@
 using System.Globalization;
-using Closeout.Facts;
 using Closeout.Screens.Forms;
 using Closeout.Screens.Parts;
-using Closeout.Words;
 
 namespace Closeout.Screens;
 

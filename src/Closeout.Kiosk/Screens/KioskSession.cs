@@ -1,7 +1,6 @@
 using Closeout.Screens.Parts;
 using Closeout.Screens.People;
 using Closeout.Store;
-using Closeout.Words;
 
 namespace Closeout.Screens;
 

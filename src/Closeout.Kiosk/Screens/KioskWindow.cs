@@ -78,7 +78,8 @@ public sealed class KioskWindow : Runnable
                     Look.Strong => Strong,
                     Look.Faint => Faint,
                     Look.Field => Field,
-                    _ => Plain,
+                    Look.Plain => Plain,
+                    _ => throw new InvalidOperationException($"no paint for {look}"),
                 });
                 Move(column, row);
                 AddStr(text);

@@ -1,10 +1,7 @@
-using Closeout.DayBook;
-using Closeout.Facts;
 using Closeout.Restock;
 using Closeout.Screens.Forms;
 using Closeout.Screens.Parts;
 using Closeout.Vans;
-using Closeout.Words;
 
 namespace Closeout.Screens;
 

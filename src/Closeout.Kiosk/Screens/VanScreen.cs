@@ -1,8 +1,5 @@
-using Closeout.DayBook;
-using Closeout.Facts;
 using Closeout.Screens.Forms;
 using Closeout.Screens.Parts;
-using Closeout.Words;
 
 namespace Closeout.Screens;
 

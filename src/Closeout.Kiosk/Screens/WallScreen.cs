@@ -1,11 +1,7 @@
-using Closeout.DayBook;
-using Closeout.Facts;
-using Closeout.Rules;
 using Closeout.Screens.Forms;
 using Closeout.Screens.Parts;
 using Closeout.Screens.People;
 using Closeout.Screens.Yard;
-using Closeout.Words;
 
 namespace Closeout.Screens;
 
@@ -35,8 +31,8 @@ public sealed record WallScreen(int Selected = 0, string Typed = "") : Screen
             new(Keys.F(8), "day",
                 _ => new(this, Act: new OpenAct(w => DayBookScreen.Open(w, Here)))) { Help = "the day book, and the end of the day" },
             new(Keys.F(9), "PINs", _ => new PeopleScreen(Here)) { Help = "people and their PINs" },
-            new(Keys.Of("^Q", Press.Quit), "", _ => this) { Help = "quit: nothing is lost" },
-            new(Keys.Enter, null, _ => Opened(depot)),
+            new(Keys.Of("^Q", Press.Quit), "", _ => this) { Help = "(Ctrl+Q) quits: nothing is lost" },
+            new(Keys.Enter, null, _ => Opened(depot)) { Help = "opens the van" },
             new(Keys.Tab, null, _ => new WallScreen(Math.Min(last, Selected + 1))),
             new(Keys.Arrows, null,
                 key => new WallScreen(key.Press == Press.End ? last : Math.Min(last, Scrolling.To(Selected, key.Press)))),
@@ -56,9 +52,6 @@ public sealed record WallScreen(int Selected = 0, string Typed = "") : Screen
         "ready: nothing odd was confirmed. ready, note: read the notes before you drive. HELD: it may not go out until a lead lifts the "
             + "hold. not closed: somebody still has to close it out.",
         "The wall repeats what people confirmed. It does not say that a van is safe.",
-        "",
-        string.Join("   ",
-            Bindings(scene).Where(b => b.Help.Length > 0).Select(b => $"{(b.Keys.Name == "^Q" ? "Ctrl+Q" : b.Keys.Name)} {b.Help}")) + ".",
     ];
 
     public override Screen Within(Depot depot) =>

@@ -1,8 +1,6 @@
-using Closeout.Facts;
 using Closeout.Restock;
 using Closeout.Screens.Forms;
 using Closeout.Screens.Parts;
-using Closeout.Words;
 
 namespace Closeout.Screens;
 

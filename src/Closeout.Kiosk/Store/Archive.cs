@@ -1,7 +1,5 @@
 using Closeout.Cardboard;
-using Closeout.Facts;
 using Closeout.Vans;
-using Closeout.Words;
 using LiteDB;
 
 namespace Closeout.Store;
@@ -53,9 +51,7 @@ public sealed class Archive(BookFolder folder, Action<int, int>? progress = null
     internal (LastEntry? Last, string Unasked) Witness()
     {
         if (!files.Exist)
-        {
             return (null, "");
-        }
 
         try
         {

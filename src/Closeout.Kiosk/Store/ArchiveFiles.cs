@@ -1,6 +1,5 @@
 using System.Security.Cryptography;
 using System.Text;
-using Closeout.Words;
 using LiteDB;
 
 namespace Closeout.Store;
@@ -58,9 +57,7 @@ internal sealed record ArchiveFiles(string Folder)
     private static LiteDatabase Fitting(LiteDatabase db)
     {
         if (ArchiveState.Fits(db))
-        {
             return db;
-        }
 
         db.Dispose();
         throw new InvalidDataException("an archive of another shape");
@@ -76,9 +73,7 @@ internal sealed record ArchiveFiles(string Folder)
     public void PutAside()
     {
         foreach (var file in new[] { Database, Log }.Where(File.Exists))
-        {
             File.Move(file, file + ".damaged", overwrite: true);
-        }
     }
 
     /// <summary>Both together: a log without its database would be taken for the next one's.</summary>

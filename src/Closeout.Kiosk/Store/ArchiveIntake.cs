@@ -1,6 +1,4 @@
 using Closeout.Cardboard;
-using Closeout.DayBook;
-using Closeout.Facts;
 using Closeout.Vans;
 using LiteDB;
 
@@ -18,9 +16,7 @@ internal sealed class ArchiveIntake(BookFolder folder, ArchiveFiles files, Actio
         {
             var answer = Read(read, ref taken);
             if (taken > 0)
-            {
                 files.SetSeal();
-            }
 
             return answer;
         }
@@ -40,9 +36,7 @@ internal sealed class ArchiveIntake(BookFolder folder, ArchiveFiles files, Actio
         using var db = files.Connect();
         var known = ArchiveState.Of(db);
         if (known.Number > 0 && known.BookSha != PageEnds.BookSha(folder))
-        {
             throw new InvalidDataException("an archive of another book");
-        }
 
         var dates = folder.Dates.Where(d => ArchiveRows.Day(d) >= known.Day).ToList();
         for (var i = 0; i < dates.Count; i++)
@@ -63,9 +57,7 @@ internal sealed class ArchiveIntake(BookFolder folder, ArchiveFiles files, Actio
         var (known, path) = (ArchiveState.Of(db), folder.Page(date));
         var page = PageReader.Read(path, default);
         if (page.Entries.Count == 0)
-        {
             return 0;
-        }
 
         var first = page.Entries[0].Number;
         if (known.Number > page.Mark.Number || (known.Number >= first && page.Shas[known.Number - first] != known.Sha))
@@ -75,17 +67,13 @@ internal sealed class ArchiveIntake(BookFolder folder, ArchiveFiles files, Actio
         }
 
         if (page.Mark.Number == known.Number)
-        {
             return 0;
-        }
 
         var fault = known.Number >= first ? null
             : known.Number == 0 ? PageLinks.First(path, page)
             : PageLinks.After(path, page, "the page that the archive has before it", known.Sha);
         if (fault is not null)
-        {
             throw BookException.Damaged(fault);
-        }
 
         db.BeginTrans();
         TakeEntries(db, date, page, known);
@@ -100,9 +88,7 @@ internal sealed class ArchiveIntake(BookFolder folder, ArchiveFiles files, Actio
     {
         var entries = db.GetCollection("entries");
         foreach (var field in new[] { "date", "van", "person", "kind" })
-        {
             entries.EnsureIndex(field);
-        }
 
         // All of the page are looked at: who is in charge of a van stands before its answers.
         entries.Insert(Concerned.Of(page.Entries).Where(e => e.Recorded.Number > known.Number)

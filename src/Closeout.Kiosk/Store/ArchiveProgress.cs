@@ -15,9 +15,7 @@ public sealed class ArchiveProgress(TimeProvider clock, Action<string> say)
     public void Told(int done, int all)
     {
         if (done == 0)
-        {
             (begun, next) = (clock.GetTimestamp(), Quiet);
-        }
 
         var waited = clock.GetElapsedTime(begun);
         if (waited >= next)

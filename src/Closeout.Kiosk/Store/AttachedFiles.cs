@@ -1,6 +1,5 @@
 using System.Security.Cryptography;
 using System.Text.RegularExpressions;
-using Closeout.Words;
 
 namespace Closeout.Store;
 

@@ -1,5 +1,4 @@
 using System.Security.Cryptography;
-using Closeout.Words;
 
 namespace Closeout.Store;
 
@@ -55,9 +54,7 @@ public sealed class Attachments(BookFolder folder)
             var bytes = new byte[length];
             file.ReadExactly(bytes);
             if (!IsPicture(bytes))
-            {
                 throw new BookException($"{path} is no picture: allowed are JPEG, PNG, WebP and HEIC. Nothing was attached.");
-            }
 
             var sha = Convert.ToHexStringLower(SHA256.HashData(bytes));
             if (AttachedFiles.Fault(Place(sha)) is not null)
@@ -89,9 +86,7 @@ public sealed class Attachments(BookFolder folder)
         try
         {
             if (string.Equals(Path.GetDirectoryName(Path.GetFullPath(path)), Path.GetFullPath(folder.Inbox), StringComparison.Ordinal))
-            {
                 File.Delete(path);
-            }
 
             return "";
         }

@@ -1,5 +1,4 @@
 using System.IO.Compression;
-using Closeout.Words;
 
 namespace Closeout.Store;
 
@@ -52,14 +51,10 @@ public static class Backup
             last?.BookSha,
             sha => parts.ContainsKey("files/" + sha));
         if (found.Fault is { } fault)
-        {
             throw Damaged(fault);
-        }
 
         foreach (var part in told.Parts.Where(p => !p.Name.StartsWith("pages/", StringComparison.Ordinal)))
-        {
             backup.CopyTo(part, Stream.Null);
-        }
 
         return found.BookSha == told.BookSha && found.Entries == told.Entries ? told : throw new BackupException(
             $"The backup {path} is refused: it says {told.Entries} entries and holds {found.Entries}, or those of another book.");
@@ -77,9 +72,7 @@ public static class Backup
     private static (IReadOnlyList<DateOnly> Dates, byte[] Newest, LastEntry? Last) Snapshot(BookFolder folder)
     {
         if (!folder.HasPages)
-        {
             throw new BookException($"There is no book at {folder.Path}.");
-        }
 
         var known = new Archive(folder).LastKnown();
         using var held = BookLock.Take(folder.Lock);
@@ -101,17 +94,13 @@ public static class Backup
     private static void Fill(BackupPacking packing, BookFolder folder, IReadOnlyList<DateOnly> dates, byte[] newest, DateTimeOffset made)
     {
         foreach (var date in dates)
-        {
             packing.Add(PartOf(date), new MemoryStream(date == dates[^1] ? newest : WholeLines(folder.Page(date))));
-        }
 
         foreach (var (path, name) in folder.Kept(AttachedFiles.Of(folder)).Where(k => BackupManifest.IsPart(k.Name)))
         {
             using var file = PlainFile.Open(path, BackupManifest.MostBytes(name));
             if (!AttachedFiles.Fits(name, packing.Add(name, file)))
-            {
                 throw Damaged(AttachedFiles.Fault(path) ?? $"{path} was changed while it was read.");
-            }
         }
 
         packing.Add(BackupManifest.Name, new MemoryStream(Manifest(folder, dates, newest, made, packing.Parts).ToJson()));

@@ -1,6 +1,5 @@
 using System.IO.Compression;
 using System.Security.Cryptography;
-using Closeout.Words;
 
 namespace Closeout.Store;
 
@@ -84,9 +83,7 @@ public sealed class BackupFile : IDisposable
                 to.Write(piece);
             });
             if (!whole || Convert.ToHexStringLower(hash.GetHashAndReset()) != part.Sha)
-            {
                 throw Damaged(path, $"{part.Name} in it is not as it was: its checksum does not fit");
-            }
         }
         catch (Exception e) when (e is InvalidDataException or NotSupportedException)
         {

@@ -1,5 +1,4 @@
 using System.IO.Compression;
-using Closeout.Words;
 
 namespace Closeout.Store;
 
@@ -22,30 +21,22 @@ internal static class BackupParts
     public static (BackupManifest Manifest, IReadOnlyDictionary<string, ZipArchiveEntry> Entries) Of(ZipArchive zip, long size)
     {
         if (zip.Entries.Count > MostParts)
-        {
             throw new InvalidDataException($"it has {zip.Entries.Count} files, and {MostParts} are allowed");
-        }
 
         var manifest = ManifestIn(zip);
         var entries = new Dictionary<string, ZipArchiveEntry>(StringComparer.Ordinal);
         foreach (var entry in zip.Entries)
         {
             if (entry.FullName != BackupManifest.Name && !BackupManifest.IsPart(entry.FullName))
-            {
                 throw new InvalidDataException($"it holds \"{Harmless.Line(entry.FullName)}\", which is no part of a book");
-            }
 
             if (!entries.TryAdd(entry.FullName, entry))
-            {
                 throw new InvalidDataException($"it holds {entry.FullName} twice");
-            }
         }
 
         entries.Remove(BackupManifest.Name);
         if (!manifest.Parts.Select(p => p.Name).ToHashSet().SetEquals(entries.Keys) || manifest.Parts.Count != entries.Count)
-        {
             throw new InvalidDataException($"its files are not those that {BackupManifest.Name} lists");
-        }
 
         foreach (var part in manifest.Parts)
         {
@@ -65,9 +56,7 @@ internal static class BackupParts
     public static BackupManifest ManifestIn(ZipArchive zip)
     {
         if (zip.GetEntry(BackupManifest.Name) is not { } told || told.Length > MostParts * LineBytes)
-        {
             throw new InvalidDataException($"it has no {BackupManifest.Name} of a backup");
-        }
 
         using var text = new MemoryStream();
         return Unpack(told, told.Length, piece => text.Write(piece))

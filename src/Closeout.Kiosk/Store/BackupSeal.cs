@@ -19,9 +19,7 @@ internal static class BackupSeal
     public static bool Fits(Stream file)
     {
         if (file.Length < PageLine.ShaLength)
-        {
             return false;
-        }
 
         var (sum, told) = (Sum(file), new byte[PageLine.ShaLength]);
         file.ReadExactly(told);

@@ -1,6 +1,3 @@
-using Closeout.DayBook;
-using Closeout.Facts;
-using Closeout.Rules;
 using Microsoft.Win32.SafeHandles;
 
 namespace Closeout.Store;
@@ -64,7 +61,10 @@ public sealed class Book
         return read.Entries.Count > 0;
     }
 
-    /// <summary>Takes the lock, reads what others wrote, decides on that, writes, flushes, and only then folds. An entry that opens a page begins the next one.</summary>
+    /// <summary>
+    /// Takes the lock, reads what others wrote, decides on that, writes, flushes, and only then folds. An entry that opens a page begins
+    /// the next one.
+    /// </summary>
     /// <returns>The refusal, or null: it is recorded and on disk.</returns>
     /// <exception cref="BookException">It could not be written: nothing was recorded.</exception>
     public Refusal? Record(Func<Depot, Decision> decide, DateTimeOffset at)

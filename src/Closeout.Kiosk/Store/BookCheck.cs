@@ -1,6 +1,3 @@
-using Closeout.DayBook;
-using Closeout.Facts;
-
 namespace Closeout.Store;
 
 /// <summary>What a check of a whole book found.</summary>
@@ -58,9 +55,7 @@ public static class BookCheck
         string? Next(DateOnly date, string path, PageRead page)
         {
             if (page.Entries.Count == 0)
-            {
                 return $"{path}:1: the page has no whole line.";
-            }
 
             book ??= page.Shas[0];
             var odd = PageLinks.Foreign(path, page, book)
@@ -70,16 +65,12 @@ public static class BookCheck
                     : PageLinks.First(path, page))
                 ?? Remembered(path, page, seen.Where(w => w.Number <= page.Mark.Number));
             if (odd is not null)
-            {
                 return odd;
-            }
 
             before = (path, page, page.Fold(path));
             count++;
             if (page.Torn.Length > 0)
-            {
                 notes.Add($"{path}: a line begun after entry {page.Mark.Number} was never confirmed; the next entry sets it aside.");
-            }
 
             return Ledger(path, before.Value.Depot) ?? Pictures(path, page, isThere);
         }

@@ -1,5 +1,3 @@
-using Closeout.Words;
-
 namespace Closeout.Store;
 
 /// <summary>The book cannot be used now: in use, unreadable, not writable, or damaged. Nothing was written. It says what to do.</summary>

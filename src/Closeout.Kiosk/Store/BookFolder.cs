@@ -1,5 +1,4 @@
 using System.IO.Enumeration;
-using Closeout.Facts;
 
 namespace Closeout.Store;
 
@@ -74,9 +73,7 @@ public sealed record BookFolder(string Path)
     {
         var at = System.IO.Path.GetDirectoryName(RealPath.Of(path));
         while (at is not null && !new BookFolder(at).HasPages)
-        {
             at = System.IO.Path.GetDirectoryName(at);
-        }
 
         return at;
     }

@@ -1,6 +1,5 @@
 using System.Diagnostics;
 using System.Text;
-using Closeout.Facts;
 
 namespace Closeout.Store;
 

@@ -1,5 +1,3 @@
-using Closeout.Facts;
-
 namespace Closeout.Store;
 
 /// <summary>A backup for each calendar day on which the book is used, written by a thread of its own; the newest are kept.</summary>
@@ -24,9 +22,7 @@ public sealed class DailyBackup(BookFolder folder, string where, int keep, TimeP
         var now = clock.GetLocalNow();
         var today = DateOnly.FromDateTime(now.DateTime);
         if (keep == 0 || today == seen || now < next || writing is { IsAlive: true })
-        {
             return;
-        }
 
         (seen, next) = (today, now);
         writing = new Thread(() => Try(now)) { IsBackground = true, Name = "daily backup", Priority = ThreadPriority.BelowNormal };
@@ -38,9 +34,7 @@ public sealed class DailyBackup(BookFolder folder, string where, int keep, TimeP
     {
         var said = failed;
         if (said.Length > 0)
-        {
             (failed, seen, next) = ("", null, clock.GetLocalNow() + Again);
-        }
 
         return said;
     }
@@ -92,9 +86,7 @@ public sealed class DailyBackup(BookFolder folder, string where, int keep, TimeP
     {
         using var backup = BackupFile.Open(file);
         if (PageEnds.BookSha(folder) is { } mine && backup.Manifest.BookSha != mine)
-        {
             throw new BookException($"{file} is a backup of another book. Give each book a folder of its own with --backups.");
-        }
     }
 
     /// <summary>
@@ -115,9 +107,7 @@ public sealed class DailyBackup(BookFolder folder, string where, int keep, TimeP
             var yesterday = now.UtcDateTime.AddDays(-1);
             var half = Directory.EnumerateFiles(where, "closeout-*.zip.*.new").Where(f => File.GetLastWriteTimeUtc(f) < yesterday);
             foreach (var file in old.Select(f => f.File).Concat(half).ToList())
-            {
                 File.Delete(file);
-            }
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {

@@ -1,8 +1,4 @@
-using Closeout.DayBook;
-using Closeout.Facts;
 using Closeout.Restock;
-using Closeout.Rules;
-using Closeout.Words;
 
 namespace Closeout.Store;
 

@@ -1,4 +1,3 @@
-using Closeout.Words;
 using Microsoft.Win32.SafeHandles;
 
 namespace Closeout.Store;
@@ -37,9 +36,7 @@ internal static class Disk
             }
 
             if (e is ArgumentOutOfRangeException tooLong)
-            {
                 throw TooLong(tooLong);
-            }
 
             throw;
         }
@@ -79,9 +76,7 @@ internal static class Disk
         catch (Exception e) when (e is IOException or UnauthorizedAccessException or ArgumentOutOfRangeException)
         {
             if (made)
-            {
                 File.Delete(beside);
-            }
 
             // Nobody knows the name beside: what is told is the file's own.
             var message = e.Message.Replace(Path.GetFullPath(beside), Path.GetFullPath(path), StringComparison.Ordinal);
@@ -146,9 +141,7 @@ internal static class Disk
     {
         var options = new FileStreamOptions { Mode = mode, Access = access, Share = share };
         if (own && mode is not FileMode.Open && !OperatingSystem.IsWindows())
-        {
             options.UnixCreateMode = UnixFileMode.UserRead | UnixFileMode.UserWrite;
-        }
 
         return PlainFile.Open(path, options);
     }

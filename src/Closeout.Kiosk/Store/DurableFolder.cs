@@ -14,13 +14,9 @@ internal static partial class DurableFolder
     {
         var full = Path.GetFullPath(path);
         if (!Directory.Exists(full))
-        {
             Make(full, own: true);
-        }
         else if (Path.GetDirectoryName(full) is { } above)
-        {
             Flush(above);
-        }
     }
 
     /// <summary>Flushes the names in a folder. On systems that cannot (Windows keeps them by its journal), does nothing.</summary>
@@ -37,9 +33,7 @@ internal static partial class DurableFolder
     private static void Make(string path, bool own)
     {
         if (Directory.Exists(path) || Path.GetDirectoryName(path) is not { } above)
-        {
             return;
-        }
 
         Make(above, own: false);
         _ = own && !OperatingSystem.IsWindows()

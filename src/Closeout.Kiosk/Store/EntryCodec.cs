@@ -3,7 +3,6 @@ using System.Text.Json;
 using System.Text.Json.Nodes;
 using System.Text.Json.Serialization;
 using System.Text.Json.Serialization.Metadata;
-using Closeout.Facts;
 
 namespace Closeout.Store;
 
@@ -20,12 +19,14 @@ public static class EntryCodec
         Converters =
         {
             new CodeConverter<Item>(), new CodeConverter<Van>(), new CodeConverter<Technician>(), new CodeConverter<KitPiece>(),
-            new CodeConverter<VisitKind>(), new CodeConverter<WasteStream>(), new PlaceConverter(), new MoveConverter(), new BalanceConverter(), new FiniteConverter(),
+            new CodeConverter<VisitKind>(), new CodeConverter<WasteStream>(), new PlaceConverter(), new MoveConverter(),
+            new BalanceConverter(), new FiniteConverter(),
         },
     };
 
     /// <summary>The entry's own part of a line.</summary>
-    public static void Write(Utf8JsonWriter to, Entry entry) => JsonSerializer.Serialize(to, entry, Json.GetTypeInfo(EntryKind.Of(entry).Type));
+    public static void Write(Utf8JsonWriter to, Entry entry) =>
+        JsonSerializer.Serialize(to, entry, Json.GetTypeInfo(EntryKind.Of(entry).Type));
 
     /// <summary>Reads an entry's own part. One of an older version is first brought up to today's.</summary>
     /// <param name="upcasts">Null: those of <see cref="Upcast.All"/>.</param>
@@ -34,19 +35,20 @@ public static class EntryCodec
     {
         if (EntryKind.Named(kind) is not { } known || Upcast.Way(upcasts ?? Upcast.All, known, version) is not { } way)
         {
-            throw new OtherVersionException($"an entry of kind '{kind}' version {version}, which this program does not know; a newer one, or an older, may");
+            throw new OtherVersionException(
+                $"an entry of kind '{kind}' version {version}, which this program does not know; a newer one, or an older, may");
         }
 
         // The serializer refuses a null where one thing is wanted, and lets it pass among many.
         if (JsonMarshal.GetRawUtf8Value(from).IndexOf("null"u8) >= 0 && HasNothingInList(from))
-        {
             throw new FormatException($"not an entry of kind '{kind}': a list holds nothing where something must stand");
-        }
 
         try
         {
             var type = Json.GetTypeInfo(known.Type);
-            var entry = way.Count == 0 ? from.Deserialize(type) : way.Aggregate(JsonObject.Create(from), (old, step) => step.Change(old!)).Deserialize(type);
+            var entry = way.Count == 0
+                ? from.Deserialize(type)
+                : way.Aggregate(JsonObject.Create(from), (old, step) => step.Change(old!)).Deserialize(type);
             return (Entry?)entry ?? throw new FormatException($"an empty entry of kind '{kind}'");
         }
         catch (Exception e) when (e is JsonException or ArgumentException or NotSupportedException or OverflowException)
@@ -66,14 +68,10 @@ public static class EntryCodec
     private static void WrittenOnly(JsonTypeInfo type)
     {
         foreach (var derived in type.Properties.Where(p => p.AssociatedParameter is null && type.Kind == JsonTypeInfoKind.Object).ToList())
-        {
             type.Properties.Remove(derived);
-        }
 
         // Told once more: of a struct the serializer lets an empty object pass.
         foreach (var written in type.Properties.Where(p => p.AssociatedParameter is { HasDefaultValue: false }))
-        {
             written.IsRequired = true;
-        }
     }
 }

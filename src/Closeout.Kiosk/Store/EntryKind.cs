@@ -1,7 +1,6 @@
 using System.Globalization;
 using System.Reflection;
 using System.Text.Json.Serialization;
-using Closeout.Facts;
 
 namespace Closeout.Store;
 
@@ -12,7 +11,7 @@ namespace Closeout.Store;
 public sealed record EntryKind(string Name, int Version, Type Type)
 {
     /// <summary>Every kind that a book may hold.</summary>
-    public static readonly IReadOnlyList<EntryKind> All = [.. Derived(typeof(Entry)).SelectMany(b => Derived(b.DerivedType)).Select(Told)];
+    public static readonly IReadOnlyList<EntryKind> All = [.. Bases.SelectMany(Kinds).Select(Told)];
 
     private static readonly Dictionary<string, EntryKind> ByName = All.ToDictionary(k => k.Name);
     private static readonly Dictionary<Type, EntryKind> ByType = All.ToDictionary(k => k.Type);
@@ -25,7 +24,12 @@ public sealed record EntryKind(string Name, int Version, Type Type)
     /// <summary>Null: none is called so.</summary>
     public static EntryKind? Named(string name) => ByName.GetValueOrDefault(name);
 
-    private static IEnumerable<JsonDerivedTypeAttribute> Derived(Type type) => type.GetCustomAttributes<JsonDerivedTypeAttribute>(inherit: false);
+    private static IEnumerable<Type> Bases => typeof(BookJson).GetCustomAttributesData()
+        .Where(a => a.AttributeType == typeof(JsonSerializableAttribute))
+        .Select(a => (Type)a.ConstructorArguments[0].Value!);
+
+    private static IEnumerable<JsonDerivedTypeAttribute> Kinds(Type type) =>
+        type.GetCustomAttributes<JsonDerivedTypeAttribute>(inherit: false);
 
     private static EntryKind Told(JsonDerivedTypeAttribute kind)
     {
@@ -34,7 +38,13 @@ public sealed record EntryKind(string Name, int Version, Type Type)
     }
 }
 
-/// <summary>The JSON shapes of all entries, made at build time: no reflection over them at start-up.</summary>
+/// <summary>The JSON shapes of all entries, made at build time: no reflection over them at start-up. It lists their bases.</summary>
 [JsonSourceGenerationOptions(UseStringEnumConverter = true)]
-[JsonSerializable(typeof(Entry))]
+[JsonSerializable(typeof(PageEntry))]
+[JsonSerializable(typeof(VanEntry))]
+[JsonSerializable(typeof(StockEntry))]
+[JsonSerializable(typeof(PlanEntry))]
+[JsonSerializable(typeof(HoldEntry))]
+[JsonSerializable(typeof(YardEntry))]
+[JsonSerializable(typeof(PinEntry))]
 public sealed partial class BookJson : JsonSerializerContext;

@@ -24,9 +24,7 @@ internal sealed class FreshBook : IDisposable
     public void Make()
     {
         for (var at = Path.GetDirectoryName(place); at is not null && !Directory.Exists(at); at = Path.GetDirectoryName(at))
-        {
             above.Add(at);
-        }
 
         DurableFolder.Make(Folder.Path);
     }
@@ -35,15 +33,11 @@ internal sealed class FreshBook : IDisposable
     public void Keep()
     {
         foreach (var made in Directory.EnumerateDirectories(Folder.Path, "*", SearchOption.AllDirectories).Append(Folder.Path))
-        {
             DurableFolder.Flush(made);
-        }
 
         // An empty folder gives way; one that is empty no more stops this here.
         if (Directory.Exists(place))
-        {
             Directory.Delete(place);
-        }
 
         Directory.Move(Folder.Path, place);
         above.Clear();
@@ -54,14 +48,10 @@ internal sealed class FreshBook : IDisposable
     public void Dispose() => Disk.Try(() =>
     {
         if (Directory.Exists(Folder.Path))
-        {
             Directory.Delete(Folder.Path, recursive: true);
-        }
 
         // The innermost first; one in which another program has put something meanwhile stays.
         foreach (var folder in above.Where(f => Directory.Exists(f) && !Directory.EnumerateFileSystemEntries(f).Any()))
-        {
             Directory.Delete(folder);
-        }
     });
 }

@@ -1,8 +1,6 @@
 using System.Globalization;
 using System.Security.Cryptography;
 using System.Text;
-using Closeout.Facts;
-using Closeout.Words;
 
 namespace Closeout.Store;
 

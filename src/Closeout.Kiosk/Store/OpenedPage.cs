@@ -1,6 +1,3 @@
-using Closeout.DayBook;
-using Closeout.Facts;
-
 namespace Closeout.Store;
 
 /// <summary>A page as far as it was read.</summary>
@@ -22,22 +19,16 @@ internal sealed record OpenedPage(DateOnly Date, Depot Depot, PageMark Mark, byt
         }
 
         if (last is not null && last.Date > dates[^1])
-        {
             throw BookException.Damaged($"{folder.Page(last.Date)} is gone: the book has had entry {last.Number} there.");
-        }
 
         var day = date ?? dates[^1];
         if (!dates.Contains(day))
-        {
             throw new BookException($"The book has no page for {day:O}; it has {dates[0]:O} to {dates[^1]:O}. Name one of those dates.");
-        }
 
         var path = folder.Page(day);
         var read = PageReader.Read(path, default);
         if (read.Entries.Count == 0)
-        {
             throw BookException.Damaged($"{path}:1: the page has no whole line.");
-        }
 
         var first = read.First!.BookNamed ?? "";
         var fault = PageLinks.Opens(path, day, read) ?? PageLinks.Foreign(path, read, last?.BookSha ?? first);

@@ -16,9 +16,7 @@ internal static class PageEnds
             var tail = PageFile.Bytes(file, all - length, all);
             var end = tail.AsSpan().LastIndexOf((byte)'\n');
             if (end >= 2 * PageLine.ShaLength || length == all)
-            {
                 return PageLine.ShaOf(tail.AsSpan(0, Math.Max(0, end)));
-            }
         }
     });
 
@@ -44,9 +42,7 @@ internal static class PageEnds
             var head = PageFile.Bytes(file, 0, length);
             var end = head.AsSpan().IndexOf((byte)'\n');
             if (end >= 0 || length == all)
-            {
                 return head[..Math.Max(0, end)];
-            }
         }
     });
 }

@@ -1,4 +1,3 @@
-using Closeout.Words;
 using Microsoft.Win32.SafeHandles;
 
 namespace Closeout.Store;

@@ -4,7 +4,6 @@ using System.Security.Cryptography;
 using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
-using Closeout.Facts;
 
 namespace Closeout.Store;
 
@@ -50,9 +49,7 @@ public static class PageLine
             json.WriteNumber("n", recorded.Number);
             json.WriteString("prev", prev);
             if (book is not null)
-            {
                 json.WriteString("book", book);
-            }
 
             json.WriteString("at", recorded.At.ToString(TimeFormat, CultureInfo.InvariantCulture));
             json.WriteString("kind", kind.Name);
@@ -74,9 +71,7 @@ public static class PageLine
     public static LineRead Read(ReadOnlySpan<byte> line, string? prev, IReadOnlyList<Upcast>? upcasts = null)
     {
         if (ShaOf(line) is not { } sha)
-        {
             throw new FormatException("the line does not end in its checksum");
-        }
 
         var body = line[..^Tail];
         try
@@ -93,12 +88,11 @@ public static class PageLine
             var root = json.RootElement;
             var before = root.GetProperty("prev").GetString() ?? throw new FormatException("the line names no line before it");
             if (prev is not null && before != prev)
-            {
                 throw new FormatException("it does not follow the line before: a line was changed, added, moved or taken out");
-            }
 
             var at = DateTimeOffset.ParseExact(root.GetProperty("at").GetString()!, TimeFormat, CultureInfo.InvariantCulture);
-            var entry = EntryCodec.Read(root.GetProperty("kind").GetString()!, root.GetProperty("v").GetInt32(), root.GetProperty("entry"), upcasts);
+            var entry = EntryCodec.Read(
+                root.GetProperty("kind").GetString()!, root.GetProperty("v").GetInt32(), root.GetProperty("entry"), upcasts);
             var book = root.TryGetProperty("book", out var named) ? named.GetString() : null;
             return new(new Recorded(root.GetProperty("n").GetInt32(), at, entry), sha, before, book);
         }

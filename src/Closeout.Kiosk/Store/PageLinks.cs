@@ -1,5 +1,3 @@
-using Closeout.Facts;
-
 namespace Closeout.Store;
 
 /// <summary>Whether a page fits its neighbours and what the book remembers of its last entry. Each answer is a fault, or null.</summary>
@@ -12,14 +10,10 @@ internal static class PageLinks
         var path = folder.Page(date);
         var prev = at == 0 ? null : folder.Page(dates[at - 1]);
         if ((prev is null ? First(path, page) : After(path, page, prev, PageEnds.LastSha(prev))) is { } before)
-        {
             return before;
-        }
 
         if (at == dates.Count - 1)
-        {
             return last is null ? null : Remembered(path, page, last.Number, last.Sha, "the book has had them");
-        }
 
         var next = folder.Page(dates[at + 1]);
         return PageEnds.FirstPrev(next) == page.Mark.Sha

@@ -1,6 +1,3 @@
-using Closeout.DayBook;
-using Closeout.Facts;
-
 namespace Closeout.Store;
 
 /// <summary>How far a page has been read: bytes, lines, the last entry's number, and its sha.</summary>

@@ -1,4 +1,3 @@
-using Closeout.Facts;
 using Microsoft.Win32.SafeHandles;
 
 namespace Closeout.Store;
@@ -19,9 +18,7 @@ public static class PageReader
     {
         var length = RandomAccess.GetLength(file);
         if (length < from.Offset)
-        {
             throw new BookException($"{path} was cut short: it had {from.Offset} bytes and has {length}. {BookException.Remedy}");
-        }
 
         return Of(path, PageFile.Bytes(file, from.Offset, length), from);
     }
@@ -48,14 +45,10 @@ public static class PageReader
             {
                 var line = PageLine.Read(bytes.AsSpan(start, length), mark.Sha);
                 if (mark.Sha is not null && line.Recorded.Number != mark.Number + 1)
-                {
                     throw new FormatException($"entry {line.Recorded.Number} follows entry {mark.Number}");
-                }
 
                 if (mark.Sha is null && line.Recorded.Entry is not PageOpened)
-                {
                     throw new FormatException($"entry {line.Recorded.Number} does not open a page: lines before it are missing");
-                }
 
                 first ??= mark.Sha is null ? line : null;
                 entries.Add(line.Recorded);
@@ -89,9 +82,7 @@ public static class PageReader
         for (var last = (int)(Sector - 1 - offset % Sector); last < line.Length; last += Sector)
         {
             if (line[last] == 0)
-            {
                 return true;
-            }
         }
 
         return false;

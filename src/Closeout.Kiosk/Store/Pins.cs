@@ -1,5 +1,4 @@
 using System.Security.Cryptography;
-using Closeout.Facts;
 using Closeout.People;
 
 namespace Closeout.Store;
@@ -23,9 +22,7 @@ public sealed class Pins(int iterations = PinHash.UsualIterations, string? kiosk
         while (true)
         {
             if (PinRules.Issued(RandomNumberGenerator.GetInt32(PinRules.IssuedBelow), person) is { } pin)
-            {
                 return pin;
-            }
         }
     }
 

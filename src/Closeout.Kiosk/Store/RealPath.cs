@@ -20,13 +20,9 @@ internal static class RealPath
             {
                 var next = part == ".." ? Path.GetDirectoryName(at) ?? at : Path.Combine(at, part);
                 if (part == ".." || new FileInfo(next).LinkTarget is not { } target)
-                {
                     at = next;
-                }
                 else
-                {
                     Follow(++links <= MostLinks ? target : throw new IOException($"{path} leads through links in a circle."));
-                }
             }
         }
 

@@ -23,9 +23,7 @@ public static class Restore
 
                 var found = BookCheck.Of(fresh.Folder);
                 if (found.Fault?.Replace(fresh.Folder.Path, folder.Path, StringComparison.Ordinal) is { } fault)
-                {
                     throw new BackupException($"The backup {path} is refused: what is in it is no good book: {fault}");
-                }
 
                 if (found.BookSha != told.BookSha || found.Entries != told.Entries)
                 {

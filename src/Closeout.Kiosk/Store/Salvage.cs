@@ -1,6 +1,3 @@
-using Closeout.Facts;
-using Closeout.Words;
-
 namespace Closeout.Store;
 
 /// <summary>What was saved of a damaged book.</summary>
@@ -24,9 +21,7 @@ public static class Salvage
             var chain = SalvagedChain.Of(good, bad, last, seen is null ? (0, "") : (seen.Number, seen.Sha));
             var book = SalvagedBook.Of(chain, now, attachments[true].Select(f => Path.GetFileName(f)).ToHashSet().Contains);
             if (good.Count == 0 && bad.Count == 0)
-            {
                 throw new BookException($"There is no book at {from.Path}.");
-            }
 
             if (book.Pages.Count == 0)
             {
@@ -40,9 +35,7 @@ public static class Salvage
             Write(fresh.Folder, book);
             var left = Copy(from, attachments[true], fresh.Folder);
             if (BookCheck.Of(fresh.Folder).Fault is { } fault)
-            {
                 throw new InvalidOperationException($"the saved book is not good: {fault}");
-            }
 
             fresh.Keep();
             return new(book.Kept, chain.Entries - book.Kept, book.Pages.Count,

@@ -1,6 +1,4 @@
 using System.Text.RegularExpressions;
-using Closeout.DayBook;
-using Closeout.Facts;
 using Closeout.Turning;
 
 namespace Closeout.Store;
@@ -43,9 +41,7 @@ internal sealed partial class SalvagedBook(DateTimeOffset now, Func<string, bool
 
         book.Lose(Math.Max(0, chain.Entries - number));
         if (book.depot is not null)
-        {
             book.EndPage(null);
-        }
 
         return book;
     }
@@ -69,22 +65,16 @@ internal sealed partial class SalvagedBook(DateTimeOffset now, Func<string, bool
     private string? Opened(PageOpened page, GoodLine line)
     {
         if (depot is not null && page.Date <= depot.Date)
-        {
             return $"it opens {page.Date:O} after {depot.Date:O}";
-        }
 
         try
         {
             var ledger = Depot.Open(line.Read.Recorded).Stock.Ledger;
             if (ledger.Unbalanced.Any() || ledger.BelowZero.Any())
-            {
                 return "the balances that it carries forward cannot be";
-            }
 
             if (depot is not null)
-            {
                 EndPage(page.Carried.Balances);
-            }
         }
         catch (Exception e) when (e is ArgumentException or OverflowException)
         {
@@ -104,9 +94,7 @@ internal sealed partial class SalvagedBook(DateTimeOffset now, Func<string, bool
         try
         {
             if (depot is null)
-            {
                 return "the opening of its page is lost, and there is no page before it";
-            }
 
             if (broken && line.Date is { } date && date > depot.Date)
             {
@@ -117,23 +105,17 @@ internal sealed partial class SalvagedBook(DateTimeOffset now, Func<string, bool
             }
 
             if (Missing(line.Read.Recorded.Entry) is { } missing)
-            {
                 return missing;
-            }
 
             var recorded = new Recorded(next, line.Read.Recorded.At, Following(line.Read.Recorded.Entry));
             Add(recorded);
             renumbered[line.Number] = recorded.Number;
             Kept++;
             if (line.Read.Recorded.Entry is DamageFound found)
-            {
                 incidents[found.Number] = depot.Vans.Incidents;
-            }
 
             if (lostHere > 0)
-            {
                 stock.Counted(recorded.Entry, depot);
-            }
 
             return null;
         }

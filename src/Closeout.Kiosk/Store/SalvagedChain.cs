@@ -1,5 +1,3 @@
-using Closeout.Facts;
-
 namespace Closeout.Store;
 
 /// <summary>Which of the lines that were found are this book's, in the order of their numbers.</summary>
@@ -44,9 +42,7 @@ internal sealed record SalvagedChain(IReadOnlyList<GoodLine> Lines, IReadOnlyLis
             chainOf[line.Read.Sha] = chain;
             chains.Add(chain);
             if (line.Read.Recorded.Entry is PageOpened && line.Read.BookNamed is { } named)
-            {
                 said.TryAdd(chain, named);
-            }
         }
 
         var byFile = sorted.Where(l => l.Read.Recorded.Entry is PageOpened && l.Read.BookNamed is not null).GroupBy(l => l.File)
@@ -62,9 +58,7 @@ internal sealed record SalvagedChain(IReadOnlyList<GoodLine> Lines, IReadOnlyLis
         for (var i = 0; i < sorted.Count; i++)
         {
             for (; ready < i && sorted[ready].Number <= sorted[i].Number - 2; ready++)
-            {
                 farBest = farBest < 0 || best[ready] > best[farBest] ? ready : farBest;
-            }
 
             var near = at.TryGetValue(sorted[i].Read.Prev, out var parent) && sorted[parent].Number == sorted[i].Number - 1 ? parent : -1;
             from[i] = near >= 0 && (farBest < 0 || best[near] >= best[farBest]) ? near : farBest;
@@ -73,9 +67,7 @@ internal sealed record SalvagedChain(IReadOnlyList<GoodLine> Lines, IReadOnlyLis
 
         var chain = new List<GoodLine>();
         for (var i = sorted.Count == 0 ? -1 : Array.IndexOf(best, best.Max()); i >= 0; i = from[i])
-        {
             chain.Add(sorted[i]);
-        }
 
         chain.Reverse();
         return chain;

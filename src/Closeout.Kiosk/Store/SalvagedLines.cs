@@ -1,7 +1,5 @@
 using System.Text;
 using System.Text.RegularExpressions;
-using Closeout.Facts;
-using Closeout.Words;
 
 namespace Closeout.Store;
 

@@ -1,6 +1,3 @@
-using Closeout.DayBook;
-using Closeout.Facts;
-
 namespace Closeout.Store;
 
 /// <summary>What the stock of a saved page is brought to, whatever was lost on the way there.</summary>

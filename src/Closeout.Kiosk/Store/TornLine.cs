@@ -13,9 +13,7 @@ internal static class TornLine
             var name = Path.Combine(folder.TornLines, $"{page.Date:O}-after-{page.Mark.Number}");
             var aside = name + ".txt";
             for (var more = 2; Path.Exists(aside); more++)
-            {
                 aside = $"{name}-{more}.txt";
-            }
 
             Disk.WriteWhole(aside, page.Torn, own: true);
             using var file = PageFile.Open(folder.Page(page.Date), FileAccess.ReadWrite);

@@ -17,9 +17,7 @@ public sealed record Upcast(string Kind, int Version, Func<JsonObject, JsonObjec
         for (; version < kind.Version; version++)
         {
             if (all.FirstOrDefault(u => u.Kind == kind.Name && u.Version == version) is not { } step)
-            {
                 return null;
-            }
 
             way.Add(step);
         }

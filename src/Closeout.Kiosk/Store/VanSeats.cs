@@ -1,6 +1,4 @@
 using System.Text;
-using Closeout.Facts;
-using Closeout.Words;
 
 namespace Closeout.Store;
 
@@ -21,9 +19,7 @@ public sealed class VanSeats(BookFolder folder, string kiosk) : IDisposable
     public string? Take(Code<Van> van, DateTimeOffset now)
     {
         if (Van == van)
-        {
             return null;
-        }
 
         Leave();
         var place = Path.Combine(folder.Seats, van.Text.ToUpperInvariant());
@@ -53,9 +49,7 @@ public sealed class VanSeats(BookFolder folder, string kiosk) : IDisposable
         try
         {
             if (Van != van)
-            {
                 Disk.Own(place + ".lock", FileMode.Open, FileAccess.ReadWrite, FileShare.None).Dispose();
-            }
         }
         catch (IOException e) when (Disk.IsHeld(e))
         {
@@ -82,9 +76,7 @@ public sealed class VanSeats(BookFolder folder, string kiosk) : IDisposable
     private static void Tell(string path, string holder)
     {
         if (!Disk.Try(() => Disk.WriteWhole(path, Encoding.UTF8.GetBytes(holder), own: true)))
-        {
             Disk.Try(() => File.Delete(path));
-        }
     }
 
     private static string Holder(string path) =>

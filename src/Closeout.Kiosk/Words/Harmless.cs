@@ -20,7 +20,7 @@ public static class Harmless
 
     private static bool IsHarmful(char c) =>
         char.IsControl(c)
-            || c is '\u2028' or '\u2029' or (>= '\u202a' and <= '\u202e') or (>= '\u2066' and <= '\u2069') or '\ufeff' or '\u200e' or '\u200f'
-            or '\u061c'
-        or '\u00ad' or '\u180e' or '\u200b' or (>= '\u2060' and <= '\u2064');
+        || c is '\u2028' or '\u2029' or (>= '\u202a' and <= '\u202e') or (>= '\u2066' and <= '\u2069')
+        || c is '\ufeff' or '\u200e' or '\u200f' or '\u061c'
+        || c is '\u00ad' or '\u180e' or '\u200b' or (>= '\u2060' and <= '\u2064');
 }

@@ -1,6 +1,4 @@
 using System.Globalization;
-using Closeout.DayBook;
-using Closeout.Facts;
 using Closeout.Vans;
 
 namespace Closeout.Words;

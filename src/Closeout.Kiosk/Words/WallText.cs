@@ -1,5 +1,4 @@
 using System.Text;
-using Closeout.Facts;
 
 namespace Closeout.Words;
 

@@ -1,6 +1,5 @@
 using System.Globalization;
 using Closeout.Cardboard;
-using Closeout.DayBook;
 using Closeout.Restock;
 using Closeout.Shifts.Steps;
 using Closeout.Vans;

@@ -1,4 +1,3 @@
-using Closeout.Facts;
 using Closeout.Restock;
 
 namespace Closeout.Words;

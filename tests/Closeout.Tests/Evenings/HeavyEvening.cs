@@ -21,7 +21,7 @@ public sealed class HeavyEvening : IDisposable
         {
             Setup = given.Setup with { Vans = [.. given.Setup.Vans.Select(v => payloads.FirstOrDefault(p => p.Van == v.Code.Text) is { Van: not null } p ? v with { PayloadLb = p.PayloadLb } : v)] },
         });
-        Rehearsal.Play(kiosk.Session.Desk, new Attachments(kiosk.Folder), SampleDay.Answers).Should().BeEmpty();
+        new Rehearsal(kiosk.Session.Desk, new Attachments(kiosk.Folder)).Play(SampleDay.Answers).Should().BeEmpty();
         return kiosk;
     }
 

@@ -50,7 +50,7 @@ public sealed class SampleEvening
     private static SampleKiosk Played()
     {
         var kiosk = new SampleKiosk();
-        Rehearsal.Play(kiosk.Session.Desk, new Attachments(kiosk.Folder), SampleDay.Answers).Should().BeEmpty();
+        new Rehearsal(kiosk.Session.Desk, new Attachments(kiosk.Folder)).Play(SampleDay.Answers).Should().BeEmpty();
         return kiosk;
     }
 }

@@ -128,7 +128,7 @@ public sealed class MorningSheetTests
     private static SampleKiosk Sample()
     {
         var kiosk = new SampleKiosk();
-        Rehearsal.Play(kiosk.Session.Desk, new Attachments(kiosk.Folder), SampleDay.Answers).Should().BeEmpty();
+        new Rehearsal(kiosk.Session.Desk, new Attachments(kiosk.Folder)).Play(SampleDay.Answers).Should().BeEmpty();
         return kiosk;
     }
 }

@@ -16,7 +16,7 @@ public sealed class KioskAndRehearsal
     {
         var answers = SampleDay.Answers;
         using var rehearsed = new SampleKiosk();
-        Rehearsal.Play(rehearsed.Session.Desk, new Attachments(rehearsed.Folder), answers).Should().BeEmpty();
+        new Rehearsal(rehearsed.Session.Desk, new Attachments(rehearsed.Folder)).Play(answers).Should().BeEmpty();
         using var typed = new SampleKiosk();
         using var stick = new TempFolder();
 

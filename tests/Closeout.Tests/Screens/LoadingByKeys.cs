@@ -20,7 +20,7 @@ public sealed class LoadingByKeys : IDisposable
 
     public LoadingByKeys()
     {
-        Rehearsal.Play(kiosk.Session.Desk, new Attachments(kiosk.Folder), SampleDay.Answers).Should().BeEmpty();
+        new Rehearsal(kiosk.Session.Desk, new Attachments(kiosk.Folder)).Play(SampleDay.Answers).Should().BeEmpty();
         planned = [.. StowOrder.ToTake(kiosk.Depot, kiosk.Session.Desk.Plan, B6)
             .Select(l => new LoadedLine(l.Item.Code, l.Sealed, l.FromBin + l.FromOpened, 0, l.Units))];
         before = kiosk.Entries.Count;

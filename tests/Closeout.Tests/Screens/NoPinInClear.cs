@@ -25,7 +25,7 @@ public sealed class NoPinInClear
         var issued = ((IssuedScreen)kiosk.Session.Model.Screen).Pin;
         kiosk.Press("{Enter}{Escape}{F5}CO-10Y{Enter}1{Enter}T09{Enter}975311{Enter}").Clock.Pass(30);
         kiosk.TypePin("T09").Press("{Escape}");
-        Rehearsal.Play(kiosk.Session.Desk, new Attachments(kiosk.Folder), SampleDay.Answers.Where(a => a.Van.Text is "B1" or "B2")).Should().BeEmpty();
+        new Rehearsal(kiosk.Session.Desk, new Attachments(kiosk.Folder)).Play(SampleDay.Answers.Where(a => a.Van.Text is "B1" or "B2")).Should().BeEmpty();
         new Archive(kiosk.Folder).CatchUp();
         foreach (var (name, write) in Output.Files)
         {

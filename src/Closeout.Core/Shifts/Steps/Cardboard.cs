@@ -1,7 +1,3 @@
-using Closeout.DayBook;
-using Closeout.Facts;
-using Closeout.Rules;
-
 namespace Closeout.Shifts.Steps;
 
 /// <summary>Count the flattened boxes of one item.</summary>

@@ -1,6 +1,3 @@
-using Closeout.DayBook;
-using Closeout.Facts;
-using Closeout.Rules;
 using Closeout.Vans;
 
 namespace Closeout.Shifts.Steps;

@@ -1,7 +1,4 @@
 using System.Globalization;
-using Closeout.DayBook;
-using Closeout.Facts;
-using Closeout.Rules;
 using Closeout.Vans;
 
 namespace Closeout.Shifts.Steps;

@@ -1,6 +1,4 @@
-using Closeout.DayBook;
 using Closeout.Leads;
-using Closeout.Rules;
 using Closeout.Screens.Parts;
 using Closeout.Screens.Steps;
 using Closeout.Shifts.Steps;

@@ -1,4 +1,3 @@
-using Closeout.Facts;
 using Closeout.Leads;
 using Closeout.Screens.Steps;
 

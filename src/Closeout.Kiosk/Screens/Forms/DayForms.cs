@@ -1,6 +1,5 @@
 using Closeout.Screens.Parts;
 using Closeout.Turning;
-using Closeout.Words;
 
 namespace Closeout.Screens.Forms;
 

@@ -1,8 +1,4 @@
-using Closeout.DayBook;
-using Closeout.Facts;
-using Closeout.Rules;
 using Closeout.Screens.Parts;
-using Closeout.Words;
 
 namespace Closeout.Screens.Forms;
 

@@ -1,8 +1,4 @@
-using Closeout.DayBook;
-using Closeout.Facts;
-using Closeout.Rules;
 using Closeout.Screens.Parts;
-using Closeout.Words;
 
 namespace Closeout.Screens.Forms;
 
@@ -30,7 +26,8 @@ public sealed record FormScreen(DeskForm Kind, Form Form, Screen Back, Code<Van>
             HelpKey(),
             new(Keys.Escape, other is null ? "leave it" : "leave", _ => Back),
             new(Keys.Of("Down", Press.Down, Press.Tab), null, _ => Onward(scene, mayBeEmpty: true)),
-            new(Keys.Editing, null, key => this with { Form = Form.Edit(key) }),
+            new(Keys.Editing, null, key => this with { Form = Form.Edit(key) })
+                { Help = "replaces; Left, Right, Home, End, Backspace, Delete, Ctrl+Left, Ctrl+Right edit" },
         ]);
         return bindings;
     }

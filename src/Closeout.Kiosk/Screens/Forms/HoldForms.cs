@@ -1,5 +1,4 @@
 using System.Globalization;
-using Closeout.Facts;
 using Closeout.Vans;
 
 namespace Closeout.Screens.Forms;

@@ -1,9 +1,6 @@
-using Closeout.DayBook;
-using Closeout.Facts;
 using Closeout.Leads;
 using Closeout.Restock;
 using Closeout.Screens.Parts;
-using Closeout.Words;
 
 namespace Closeout.Screens.Forms;
 

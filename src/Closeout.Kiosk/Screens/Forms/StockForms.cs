@@ -1,8 +1,5 @@
-using Closeout.Facts;
 using Closeout.Restock;
-using Closeout.Rules;
 using Closeout.Screens.Parts;
-using Closeout.Words;
 
 namespace Closeout.Screens.Forms;
 

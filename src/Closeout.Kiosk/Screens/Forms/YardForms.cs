@@ -1,7 +1,5 @@
 using System.Globalization;
 using Closeout.Cardboard;
-using Closeout.DayBook;
-using Closeout.Facts;
 using Closeout.Screens.Parts;
 
 namespace Closeout.Screens.Forms;

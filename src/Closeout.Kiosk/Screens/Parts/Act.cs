@@ -1,5 +1,3 @@
-using Closeout.Facts;
-using Closeout.Rules;
 using Closeout.Store;
 
 namespace Closeout.Screens.Parts;

@@ -19,4 +19,10 @@ public sealed record Binding(Keys Keys, string? Line, Func<Keystroke, Reply> Do)
         return new[] { "   ", "  ", " " }.Select(gap => string.Join(gap, told))
             .First(line => line.Length <= columns || !line.Contains("  ", StringComparison.Ordinal));
     }
+
+    /// <summary>The keys with what they do, for the help.</summary>
+    public static IEnumerable<string> Explained(IEnumerable<Binding> bindings) =>
+        bindings.Where(b => b.Words.Length > 0).Select(b => $"{b.Keys.Name} {b.Words}").Distinct();
+
+    private string Words => Help.Length > 0 ? Help : Line ?? "";
 }

@@ -1,8 +1,5 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using Closeout.DayBook;
-using Closeout.Facts;
-using Closeout.Rules;
 
 namespace Closeout.Screens.Parts;
 
@@ -121,7 +118,7 @@ public sealed record Field(
             FieldKind.Code => char.IsAsciiLetterOrDigit(c) || c is '.' or '_' or '-',
             FieldKind.Letter => char.IsAsciiLetter(c),
             FieldKind.Words => !char.IsControl(c),
-            _ => false,
+            _ => throw new InvalidOperationException($"no rule for {Kind}"),
         };
         return fits ? Holding(new TextLine(typed, line.Caret).Insert(c)) : null;
     }

@@ -1,6 +1,3 @@
-using Closeout.DayBook;
-using Closeout.Words;
-
 namespace Closeout.Screens.Parts;
 
 /// <summary>What stands around every screen: the first line, and sentences to the person.</summary>

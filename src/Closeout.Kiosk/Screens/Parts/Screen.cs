@@ -1,8 +1,3 @@
-using Closeout.DayBook;
-using Closeout.Facts;
-using Closeout.Rules;
-using Closeout.Words;
-
 namespace Closeout.Screens.Parts;
 
 /// <summary>What a screen looks at: the depot with what is worked out of it, the moment, and what is being said to the person.</summary>

@@ -1,5 +1,4 @@
 using System.Text;
-using Closeout.Words;
 
 namespace Closeout.Screens.Parts;
 

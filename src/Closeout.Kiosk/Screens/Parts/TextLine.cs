@@ -1,5 +1,3 @@
-using Closeout.Words;
-
 namespace Closeout.Screens.Parts;
 
 /// <summary>One line being typed, and where its caret stands: by graphemes, what one person sees as one character.</summary>

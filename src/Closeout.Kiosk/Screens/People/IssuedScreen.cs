@@ -1,5 +1,3 @@
-using Closeout.DayBook;
-using Closeout.Facts;
 using Closeout.Screens.Parts;
 
 namespace Closeout.Screens.People;

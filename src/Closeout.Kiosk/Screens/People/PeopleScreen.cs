@@ -1,7 +1,5 @@
-using Closeout.Facts;
 using Closeout.Screens.Forms;
 using Closeout.Screens.Parts;
-using Closeout.Words;
 
 namespace Closeout.Screens.People;
 

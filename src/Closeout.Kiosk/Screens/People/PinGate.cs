@@ -1,6 +1,4 @@
-using Closeout.Facts;
 using Closeout.People;
-using Closeout.Rules;
 using Closeout.Screens.Parts;
 using Closeout.Store;
 

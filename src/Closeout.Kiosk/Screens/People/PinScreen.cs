@@ -1,8 +1,5 @@
-using Closeout.DayBook;
-using Closeout.Facts;
 using Closeout.People;
 using Closeout.Screens.Parts;
-using Closeout.Words;
 
 namespace Closeout.Screens.People;
 

@@ -1,6 +1,3 @@
-using Closeout.DayBook;
-using Closeout.Facts;
-
 namespace Closeout.Screens.People;
 
 /// <summary>What the book knows of somebody's PIN, in words.</summary>

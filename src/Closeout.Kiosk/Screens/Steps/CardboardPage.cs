@@ -1,11 +1,7 @@
 using Closeout.Cardboard;
-using Closeout.DayBook;
-using Closeout.Facts;
 using Closeout.Files;
-using Closeout.Rules;
 using Closeout.Screens.Parts;
 using Closeout.Shifts.Steps;
-using Closeout.Words;
 
 namespace Closeout.Screens.Steps;
 

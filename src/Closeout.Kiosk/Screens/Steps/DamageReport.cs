@@ -1,5 +1,4 @@
 using System.Globalization;
-using Closeout.Facts;
 using Closeout.Screens.Parts;
 using Closeout.Shifts.Steps;
 

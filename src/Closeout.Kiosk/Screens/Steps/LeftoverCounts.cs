@@ -1,8 +1,6 @@
-using Closeout.DayBook;
-using Closeout.Facts;
 using Closeout.Screens.Parts;
 using Closeout.Shifts.Steps;
-using Closeout.Words;
+using Closeout.Vans;
 
 namespace Closeout.Screens.Steps;
 
@@ -93,5 +91,34 @@ internal static class LeftoverCounts
         var emptied = Counting.Emptied(before, count);
         sheet.Write(15, 1, emptied == 0 ? "no carton emptied" : $"{Spell.Count(emptied, "carton", "cartons")} emptied: flatten {emptied}",
             Look.Plain, columns);
+    }
+
+    /// <summary>What an entry of the step adds to the tally; null: it is not one of it.</summary>
+    public static IEnumerable<(int Indent, string Text)>? Tally(Depot depot, Shift shift, VanEntry entry)
+    {
+        switch (entry)
+        {
+            case LeftoverCounted e:
+                var kept = e.Count.Kept > 0 && e.Used != 0 ? $", {e.Count.Kept} kept" : "";
+                var used = e.Used < 0 ? $"{-e.Used} above the book" : $"{e.Used} used";
+                var told = e.Used == 0 && e.Count.Bin == 0 ? "as booked" : $"{used}, {e.Count.Bin} to the bin{kept}";
+                var gap = e.Installed is { } said ? $"GAP {e.Gap}: visits say {said}" : $"GAP {e.Gap}";
+                return [(0, depot.Setup.Item(e.Item).Description), (2, told), .. e.Gap == 0 ? [] : new[] { (2, gap) }];
+            case LeftoversConfirmed:
+                var rest = Leftovers.ToCount(depot, shift).Count(i => !shift.Counts.ContainsKey(i.Code));
+                return rest > 0 ? [(0, $"{Spell.Count(rest, "item", "items")} as booked")] : [];
+            default:
+                return null;
+        }
+    }
+
+    /// <summary>The step before the signature.</summary>
+    public static IEnumerable<string> Summary(Depot depot, Shift shift)
+    {
+        var (counts, items) = (shift.Counts.Values.ToList(), Leftovers.ToCount(depot, shift).Count);
+        yield return $"Leftovers   {counts.Count} of {Spell.Count(items, "item", "items")} counted, the rest as booked; "
+            + $"{counts.Sum(c => Math.Max(0, c.Used))} used, {counts.Sum(c => c.Count.Bin)} to the bin";
+        foreach (var gap in Readiness.Gaps(shift))
+            yield return $"GAP         {gap.Gap} of {depot.Setup.Item(gap.Item).Description}";
     }
 }

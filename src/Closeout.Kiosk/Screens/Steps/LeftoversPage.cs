@@ -1,11 +1,6 @@
-using Closeout.DayBook;
-using Closeout.Facts;
 using Closeout.Files;
-using Closeout.Rules;
 using Closeout.Screens.Parts;
 using Closeout.Shifts.Steps;
-using Closeout.Vans;
-using Closeout.Words;
 
 namespace Closeout.Screens.Steps;
 
@@ -127,32 +122,10 @@ public sealed class LeftoversPage : StepPage
 
     public override object? Subject(VanEntry entry) => entry is LeftoverCounted e ? e.Item : null;
 
-    public override IEnumerable<(int Indent, string Text)>? Tally(Depot depot, Shift shift, VanEntry entry)
-    {
-        switch (entry)
-        {
-            case LeftoverCounted e:
-                var kept = e.Count.Kept > 0 && e.Used != 0 ? $", {e.Count.Kept} kept" : "";
-                var used = e.Used < 0 ? $"{-e.Used} above the book" : $"{e.Used} used";
-                var told = e.Used == 0 && e.Count.Bin == 0 ? "as booked" : $"{used}, {e.Count.Bin} to the bin{kept}";
-                var gap = e.Installed is { } said ? $"GAP {e.Gap}: visits say {said}" : $"GAP {e.Gap}";
-                return [(0, depot.Setup.Item(e.Item).Description), (2, told), .. e.Gap == 0 ? [] : new[] { (2, gap) }];
-            case LeftoversConfirmed:
-                var rest = Leftovers.ToCount(depot, shift).Count(i => !shift.Counts.ContainsKey(i.Code));
-                return rest > 0 ? [(0, $"{Spell.Count(rest, "item", "items")} as booked")] : [];
-            default:
-                return null;
-        }
-    }
+    public override IEnumerable<(int Indent, string Text)>? Tally(Depot depot, Shift shift, VanEntry entry) =>
+        LeftoverCounts.Tally(depot, shift, entry);
 
-    public override IEnumerable<string> Summary(Depot depot, Shift shift)
-    {
-        var (counts, items) = (shift.Counts.Values.ToList(), Leftovers.ToCount(depot, shift).Count);
-        yield return $"Leftovers   {counts.Count} of {Spell.Count(items, "item", "items")} counted, the rest as booked; "
-            + $"{counts.Sum(c => Math.Max(0, c.Used))} used, {counts.Sum(c => c.Count.Bin)} to the bin";
-        foreach (var gap in Readiness.Gaps(shift))
-            yield return $"GAP         {gap.Gap} of {depot.Setup.Item(gap.Item).Description}";
-    }
+    public override IEnumerable<string> Summary(Depot depot, Shift shift) => LeftoverCounts.Summary(depot, shift);
 
     protected override StepReply Enter(Depot depot, Shift shift, Question q)
     {

@@ -1,5 +1,3 @@
-using Closeout.DayBook;
-using Closeout.Rules;
 using Closeout.Screens.Parts;
 
 namespace Closeout.Screens.Steps;

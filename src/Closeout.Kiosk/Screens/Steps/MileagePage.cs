@@ -1,7 +1,4 @@
-using Closeout.DayBook;
-using Closeout.Facts;
 using Closeout.Files;
-using Closeout.Rules;
 using Closeout.Screens.Parts;
 using Closeout.Shifts.Steps;
 using Closeout.Vans;

@@ -1,10 +1,6 @@
-using Closeout.DayBook;
-using Closeout.Facts;
 using Closeout.Files;
-using Closeout.Rules;
 using Closeout.Screens.Parts;
 using Closeout.Shifts.Steps;
-using Closeout.Words;
 
 namespace Closeout.Screens.Steps;
 

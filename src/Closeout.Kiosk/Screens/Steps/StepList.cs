@@ -1,4 +1,3 @@
-using Closeout.DayBook;
 using Closeout.Screens.Parts;
 using Closeout.Shifts.Steps;
 

@@ -1,9 +1,5 @@
-using Closeout.DayBook;
-using Closeout.Facts;
 using Closeout.Files;
-using Closeout.Rules;
 using Closeout.Screens.Parts;
-using Closeout.Words;
 
 namespace Closeout.Screens.Steps;
 

@@ -1,7 +1,4 @@
-using Closeout.DayBook;
-using Closeout.Facts;
 using Closeout.Screens.Parts;
-using Closeout.Words;
 
 namespace Closeout.Screens.Steps;
 

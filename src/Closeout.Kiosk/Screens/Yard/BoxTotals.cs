@@ -1,5 +1,4 @@
 using Closeout.Cardboard;
-using Closeout.DayBook;
 using Closeout.Screens.Parts;
 
 namespace Closeout.Screens.Yard;

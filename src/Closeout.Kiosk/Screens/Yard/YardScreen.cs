@@ -1,5 +1,4 @@
 using Closeout.Cardboard;
-using Closeout.Facts;
 using Closeout.Screens.Forms;
 using Closeout.Screens.Parts;
 using Closeout.Store;
