@@ -474,7 +474,7 @@ Say("B4", "T03", "mileage", "odometer", "", "87389");
 Say("B4", "T03", "mileage", "fuel_gal", "", "16.2");
 Say("B4", "T03", "mileage", "fuel_grade", "", "diesel");
 Leftovers("B2", "T05");
-Say("B4", "T03", "damage", "zone", "", "windscreen");
+Say("B4", "T03", "damage", "zone", "", "windshield");
 Say("B4", "T03", "damage", "severity", "", "unsafe");
 Say("B4", "T03", "damage", "what", "", "crack across the driver's view");
 Say("B4", "T03", "damage", "drivable", "", "no");

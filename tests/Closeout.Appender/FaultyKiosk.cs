@@ -1,5 +1,6 @@
 using Closeout.Facts;
 using Closeout.Screens;
+using Closeout.Screens.Parts;
 using Closeout.Store;
 
 namespace Closeout.Appender;
@@ -19,7 +20,7 @@ internal static class FaultyKiosk
                 [], [], [], [], [], []);
             var page = new PageOpened(new DateOnly(2026, 11, 18), true, new Carried(setup, [], [], [], [], [], [], [], [], [], [], [], YardCarried.Empty, 0, [], []));
             var book = Book.New(folder, page, DateTimeOffset.UnixEpoch);
-            return KioskTerminal.Run(new KioskSession(new Desk(book, TimeProvider.System), null!, null!));
+            return KioskTerminal.Run(new KioskSession(new Desk(book, TimeProvider.System), null!, null!), new Paint(hasColors: true));
         }
         catch
         {

@@ -43,7 +43,7 @@ public static class TinyEvening
         null => new ComeIn(van, Tiny.T1),
         Step.Leftovers => new ConfirmLeftovers(van),
         Step.Cardboard => new ConfirmCardboard(van),
-        Step.Mileage => new LogMileage(van, depot.Van(van).OdometerMi + 40),
+        Step.Mileage => new LogMileage(van, depot.Van(van).OdometerMi + 40, Sure: true),
         Step.Damage => new ConfirmDamage(van, true),
         Step.Kit => new ConfirmKit(van),
         Step.Weekly => new CheckWeekly(van, null, 4, true),

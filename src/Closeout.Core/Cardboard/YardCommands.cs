@@ -37,7 +37,7 @@ public sealed record WriteOffBoxes(Code<Van>? Van, Code<Item> Item, int? Boxes, 
 }
 
 /// <summary>The hauler emptied the container.</summary>
-/// <param name="FullPercent">How full it was by eye, above 0 and at most 150; null: not said.</param>
+/// <param name="FullPercent">How full it was by eye, above 0 and at most 120; null: not said.</param>
 /// <param name="WeighedLb">Pounds on the hauler's slip, above 0; null: not weighed.</param>
 public sealed record EmptyContainer(double? FullPercent, double? WeighedLb, Code<Technician> By) : ICommand
 {
@@ -45,7 +45,7 @@ public sealed record EmptyContainer(double? FullPercent, double? WeighedLb, Code
     public const double MostPickupLb = 100_000;
 
     /// <summary>A container heaped over its rim.</summary>
-    public const double MostPercent = 150;
+    public const double MostPercent = 120;
 
     public Decision Decide(Depot depot) =>
         depot.Setup.Find(By) is not { } by ? Refusal.NoSuchTechnician(By) with { About = "by" }
@@ -56,7 +56,7 @@ public sealed record EmptyContainer(double? FullPercent, double? WeighedLb, Code
     private static Refusal NotIn(string what, double found, double most) => Refusal.OutOfRange(what, (decimal)found, 1, (decimal)most);
 }
 
-/// <summary>A collecting box goes to a recycler or handler.</summary>
+/// <summary>An accumulation box goes to a recycler or handler.</summary>
 public sealed record ShipCollected(Code<WasteStream> Stream, string To, Code<Technician> By) : ICommand
 {
     public Decision Decide(Depot depot) =>

@@ -3,22 +3,18 @@ namespace Closeout.Cardboard;
 /// <summary>Why a command of the yard was not recorded.</summary>
 public static class YardRefusal
 {
-    public static Refusal NotSoManyMissing(Van? van, Item item, int asked, int missing) => new(
-        "not-so-many-missing",
-        $"{missing} {(missing == 1 ? "box" : "boxes")} of {item.Description} {(missing == 1 ? "is" : "are")} missing "
-            + $"{(van is null ? "at the depot" : $"of {van.Code} {van.Name}")}, and {asked} {(asked == 1 ? "was" : "were")} to be "
-            + "written off. "
-            + (missing == 0
-                ? "Choose boxes that are missing."
-                : $"Type {(missing == 1 ? "1" : $"1 to {missing}")}, or choose other boxes."));
+    public static Refusal NotSoManyMissing(Van? van, Item item, int asked, int missing) =>
+        new("not-so-many-missing",
+        missing == 0 ? $"{(van is null ? "The depot" : $"{van.Code} {van.Name}")} has no box of {item.Description} missing."
+            : $"{(van is null ? "The depot" : $"{van.Code} {van.Name}")} has {missing} {(missing == 1 ? "box" : "boxes")} of {item.Description} "
+                + $"missing, not {asked}. Type {(missing == 1 ? "1" : $"1 to {missing}")}.");
 
     public static Refusal NoSuchStream(Code<WasteStream> stream) =>
         new("no-such-stream",
-            $"There is no waste stream {stream} at this depot. Choose one of {string.Join(", ", WasteStream.All.Select(s => s.Code))} "
-                + "that depot.csv switches on.");
+            $"No waste stream is called {stream}. Choose one of {string.Join(", ", WasteStream.All.Select(s => s.Code))}; depot.csv switches "
+                + "them on.");
 
     public static Refusal NothingCollected(WasteStream stream) =>
         new("nothing-collected",
-            $"The collecting box of {stream.Description.ToLowerInvariant()} holds 0, so there is nothing to ship. Count what came home "
-                + "first.");
+            $"The accumulation box of {stream.Description.ToLowerInvariant()} is empty. Count what came home first.");
 }

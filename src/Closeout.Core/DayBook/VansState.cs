@@ -31,6 +31,7 @@ public sealed record VansState(
             Lifted = [.. Lifted.Select(l => l.Van == e.Van ? l with { Reasons = [.. l.Reasons.Where(r => r != e.Reason)] } : l)],
         },
         IncidentClosed e when Closed.All(c => c.Entry.Number != e.Number) => this with { Closed = Closed.Add((at, e)) },
+        OdometerCorrected e => this with { Carried = Carried.SetItem(e.Van, Carried[e.Van] with { OdometerMi = e.Mi }) },
         VanExplained e => this with { Explained = Explained.SetItem(e.Van, e) },
         _ => throw new InvalidOperationException("it cannot stand here"),
     };

@@ -31,7 +31,7 @@ public sealed record Yard(
         var amount = AmountOf(count.Stream) + count.Amount - before;
         return amount switch
         {
-            < 0 => throw new InvalidOperationException($"{-amount} of {count.Stream} fewer than nothing in the collecting box"),
+            < 0 => throw new InvalidOperationException($"{-amount} of {count.Stream} fewer than nothing in the accumulation box"),
             0 => this with { Collecting = Collecting.Remove(count.Stream) },
             _ => this with
             {

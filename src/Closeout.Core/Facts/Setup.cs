@@ -1,3 +1,5 @@
+using System.Text.Json.Serialization;
+
 namespace Closeout.Facts;
 
 /// <summary>What the depot is set up with: everything in the day folder that is not stock, visits, bookings or orders.</summary>
@@ -140,7 +142,8 @@ public sealed record Van(
     decimal ServiceEveryMi,
     int ServiceEveryMonths,
     decimal LastServiceMi,
-    DateOnly LastServiceOn);
+    DateOnly LastServiceOn,
+    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] decimal? TankGal = null);
 
 /// <summary>A van's own low and high of an item.</summary>
 public sealed record VanLimit(Code<Van> Van, Code<Item> Item, int Low, int High);

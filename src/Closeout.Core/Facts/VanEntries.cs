@@ -103,8 +103,11 @@ public sealed record DamageFound(
 }
 
 /// <summary>The walk round is done.</summary>
-/// <param name="None">True: no damage, and what this close-out reported before is withdrawn.</param>
-public sealed record DamageConfirmed(Code<Van> Van, bool None) : VanEntry(Van);
+/// <param name="None">True: no new damage, and what this close-out reported before is withdrawn.</param>
+/// <param name="Known">Open incidents of earlier days that were seen to be still there; null: none was pointed at.</param>
+public sealed record DamageConfirmed(
+    Code<Van> Van, bool None, [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] IReadOnlyList<int>? Known = null)
+    : VanEntry(Van);
 
 /// <summary>A kit piece was counted, and its dates read where it bears any.</summary>
 /// <param name="Expires">The date after which it is no longer good.</param>

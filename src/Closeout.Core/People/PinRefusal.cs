@@ -4,64 +4,50 @@ namespace Closeout.People;
 public static class PinRefusal
 {
     public static Refusal TooShort(int found) =>
-        new("pin-too-short",
-            $"A PIN of your own has at least {PinRules.LeastOwn} characters, and {found} were typed. Type a longer one, or I for six "
-                + "digits drawn for you.");
+        new("pin-too-short", $"That PIN has {found} characters; use at least {PinRules.LeastOwn}, or press I for six digits.");
 
     public static Refusal TooLong(int found) =>
-        new("pin-too-long", $"A PIN of your own has at most {PinRules.MostOwn} characters, and {found} were typed. Type a shorter one.");
+        new("pin-too-long", $"That PIN has {found} characters; the limit is {PinRules.MostOwn}.");
 
     public static Refusal Repeats() =>
-        new("pin-repeats",
-            "The PIN is 1 or 2 characters or a pattern of up to 4 said again and again, and 0 of those are taken. Type another, or I for "
-                + "six digits drawn for you.");
+        new("pin-repeats", "That PIN repeats. Choose another, or press I for six digits.");
 
     public static Refusal Runs() =>
-        new("pin-runs",
-            "The PIN is made of 4 or more in a row, up or down or along a row of keys, and 0 of those are taken. Type another, or I for "
-                + "six digits drawn for you.");
+        new("pin-runs", "That PIN is a simple sequence. Choose another, or press I for six digits.");
 
     public static Refusal IsADate() =>
-        new("pin-is-a-date",
-            "The PIN reads as a date of the years 1900 to 2099, and 0 of those are taken. Type another, or I for six digits drawn for "
-                + "you.");
+        new("pin-is-a-date", "That PIN looks like a date. Choose another, or press I for six digits.");
 
     public static Refusal HasYourName(string name) =>
-        new("pin-has-your-name",
-            $"The PIN has \"{name}\" of your code or name in it 1 time, and 0 are allowed. Type another, or I for six digits drawn for "
-                + "you.");
+        new("pin-has-your-name", $"That PIN contains \"{name}\" of your name or code. Choose another, or press I for six digits.");
 
     public static Refusal IsACardNumber() =>
-        new("pin-is-a-card-number",
-            "The PIN has 13 to 19 digits that fit a payment card, and 0 of those are taken. Type another, or I for six digits drawn for "
-                + "you.");
+        new("pin-is-a-card-number", "That PIN looks like a card number. Choose another, or press I for six digits.");
 
     public static Refusal IsASocialSecurityNumber() =>
         new("pin-is-a-social-security-number",
-            "The PIN has 9 digits that fit a social-security number, and 0 of those are taken. Type another, or I for six digits drawn "
-                + "for you.");
+            "That PIN looks like a social security number. Choose another, or press I for six digits.");
 
     public static Refusal NotTheSame() =>
-        new("pin-not-the-same", "The PIN was typed 2 times and not the same: 0 PINs were set. Type it anew, then once more.");
+        new("pin-not-the-same", "The two entries differ. Start over.");
 
     public static Refusal Wrong(Technician person, int failures) =>
         new("wrong-pin",
-            $"That is not the PIN of {person.Code} {person.Name}: {failures} wrong in a row, and {PersonPin.MostInARow} lock it. Type it "
-                + $"again after {(int)PinTries.Wait(failures).TotalSeconds} s.");
+            $"Wrong PIN for {person.Code} {person.Name} ({failures} of {PersonPin.MostInARow}). Wait "
+                + $"{Seconds((int)PinTries.Wait(failures).TotalSeconds)}.");
 
     public static Refusal Wait(int failures, int seconds) =>
-        new("pin-waits", $"After {failures} wrong in a row the next PIN is looked at in {seconds} s. Wait, then type it again.");
+        new("pin-waits", $"{failures} wrong in a row. Try again in {Seconds(seconds)}.");
 
     public static Refusal KioskRests(string kiosk, int failures, int seconds) =>
         new("kiosk-rests",
-            $"{failures} wrong PINs within 15 minutes at {kiosk}: it takes none for {seconds} s. Ask the lead what happened here, or use "
-                + "another kiosk.");
+            $"{failures} wrong PINs at {kiosk}: locked for {Seconds(seconds)}. Tell the lead, or use another kiosk.");
 
     public static Refusal Locked(Technician person, int failures) =>
         new("pin-locked",
-            $"The PIN of {person.Code} {person.Name} is locked: {failures} wrong in a row, and {PersonPin.MostInARow} are the most. Ask "
-                + $"{(person.IsLead ? "another lead" : "a lead")} to reset it: F9 on the wall, then "
-                + $"R.{(person.IsLead ? $" Where there is none, closeout first-pin {person.Code} issues another." : "")}");
+            $"The PIN of {person.Code} {person.Name} is locked after {failures} wrong tries. "
+                + $"{(person.IsLead ? "Another lead" : "A lead")} resets it: F9, then R."
+                + (person.IsLead ? $" Without another lead: closeout first-pin {person.Code}." : ""));
 
     /// <summary>Why a PIN that was typed cannot be noted, right or wrong; null: it can.</summary>
     internal static Refusal? NotTried(Technician person, PersonPin now) =>
@@ -69,28 +55,26 @@ public static class PinRefusal
 
     public static Refusal LeadHasNone(Technician lead) =>
         new("lead-has-no-pin",
-            $"{lead.Code} {lead.Name} is a lead and has 0 PINs, and 1 is needed. Ask another lead to issue one: F9 on the wall, then I. "
-                + $"Where there is none, closeout first-pin {lead.Code} issues it.");
+            $"{lead.Code} {lead.Name} has no PIN yet. Another lead issues one: F9, then I. Without another lead: closeout first-pin "
+                + $"{lead.Code}.");
 
     public static Refusal HasOne(Technician person) =>
-        new("has-a-pin",
-            $"{person.Code} {person.Name} has 1 PIN already, and 1 is all. Type that one, or ask a lead to reset it: F9 on the wall, "
-                + "then R.");
+        new("has-a-pin", $"{person.Code} {person.Name} already has a PIN. Enter it, or ask a lead to reset it: F9, then R.");
 
     public static Refusal ChangedMeanwhile(Technician person) =>
-        new("pin-changed-meanwhile",
-            $"The PIN of {person.Code} {person.Name} was changed or reset at another kiosk meanwhile: 1 was typed here for it, and 0 "
-                + "were taken. Type the newest one, or ask a lead.");
+        new("pin-changed-meanwhile", $"The PIN of {person.Code} {person.Name} was changed elsewhere. Enter the new one.");
 
     public static Refusal NothingToReset(Technician person) =>
-        new("no-pin-to-reset", $"{person.Code} {person.Name} has 0 PINs, so there is none to reset. Choose I to issue one.");
+        new("no-pin-to-reset", $"{person.Code} {person.Name} has no PIN to reset. Press I to issue one.");
 
     public static Refusal NotTheFirst(Technician lead, Technician other) =>
         new("not-the-first-pin",
-            $"{lead.Code} {lead.Name} gets no PIN from here: 1 other lead, {other.Code} {other.Name}, has one that works. Ask "
-                + $"{other.Code} to issue one: F9 on the wall, then I.");
+            $"{other.Code} {other.Name} is a lead with a working PIN and can issue one for {lead.Code} {lead.Name}: F9, then I.");
 
     public static Refusal NoneInARehearsal() =>
-        new("no-pins-in-a-rehearsal",
-            "This is a rehearsal's book: 0 PINs are asked there and 0 are kept. Choose a depot's own book with --book.");
+        new("no-pins-in-a-rehearsal", "Rehearsals use no PINs. Choose a depot's own book with --book.");
+
+    private static string Seconds(int seconds) => seconds >= 60 ? Spelled((seconds + 59) / 60, "minute") : Spelled(seconds, "second");
+
+    private static string Spelled(int number, string unit) => $"{number} {unit}{(number == 1 ? "" : "s")}";
 }

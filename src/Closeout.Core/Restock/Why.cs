@@ -21,7 +21,7 @@ public static class Why
             yield return ("Payload", Payload(setup.Units, l, cut, weight));
 
         yield return ("Aboard",
-            $"{l.Aboard}{(l.Provisional ? " by the book, and nobody counted yet: provisional" : "")}, so {l.Need} "
+            $"{l.Aboard}{(l.Provisional ? " on record, not counted yet: provisional" : "")}, so {l.Need} "
                 + $"{(l.Need == 1 ? "is" : "are")} needed");
         yield return ("Given", Given(l));
         if (l.Short > 0)

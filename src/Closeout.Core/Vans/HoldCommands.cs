@@ -17,15 +17,26 @@ public abstract record HoldCommand(Code<Van> Van, Code<Technician> Lead) : IComm
     protected abstract Decision Decide(Depot depot, Van van, Code<Technician> lead);
 }
 
-/// <summary>Lift all holds of the van; open incidents stay open.</summary>
-public sealed record LiftHolds(Code<Van> Van, string Why, Code<Technician> Lead) : HoldCommand(Van, Lead)
+/// <summary>Lift a hold of the van, or all; open incidents stay open.</summary>
+/// <param name="Number">Which, from 1, in the order in which they stand; null: all.</param>
+/// <param name="Sure">Lift several for one reason without asking again.</param>
+public sealed record LiftHolds(Code<Van> Van, string Why, Code<Technician> Lead, int? Number = null, bool Sure = false)
+    : HoldCommand(Van, Lead), IAskedAgain
 {
     protected override string Does => "lifts a hold";
 
-    protected override Decision Decide(Depot depot, Van van, Code<Technician> lead) =>
-        Readiness.Standing(depot, van.Code) is not { Count: > 0 } holds ? Refusal.NotHeld(van)
-        : Given.Words("why the hold is lifted", Why) is { } silent ? silent
-        : new HoldsLifted(van.Code, [.. holds.Select(h => h.Reason)], Why.Trim(), lead);
+    public ICommand Surely() => this with { Sure = true };
+
+    protected override Decision Decide(Depot depot, Van van, Code<Technician> lead)
+    {
+        var holds = Readiness.Standing(depot, van.Code);
+        return holds.Count == 0 ? Refusal.NotHeld(van)
+            : Number is { } asked && (asked < 1 || asked > holds.Count)
+                ? Refusal.NoSuchHold(van, asked, holds.Count) with { About = "number" }
+            : Given.Words("why the hold is lifted", Why) is { } silent ? silent
+            : Number is null && holds.Count > 1 && !Sure ? Refusal.AllHolds(van, holds.Count) with { About = "number" }
+            : new HoldsLifted(van.Code, [.. (Number is { } n ? [holds[n - 1]] : holds).Select(h => h.Reason)], Why.Trim(), lead);
+    }
 }
 
 /// <summary>Put the van on hold.</summary>
@@ -52,4 +63,17 @@ public sealed record CloseIncident(Code<Van> Van, int Number, string Why, Code<T
             : Given.Words("why it is closed", Why) is { } silent ? silent
             : new IncidentClosed(van.Code, Number, Why.Trim(), lead);
     }
+}
+
+/// <summary>Correct the reading from which the van's next day is counted, where an earlier one was wrong.</summary>
+/// <param name="Mi">As the odometer reads now, in miles.</param>
+public sealed record CorrectOdometer(Code<Van> Van, decimal Mi, string Why, Code<Technician> Lead) : HoldCommand(Van, Lead)
+{
+    protected override string Does => "corrects an odometer";
+
+    protected override Decision Decide(Depot depot, Van van, Code<Technician> lead) =>
+        depot.Shift(van.Code)?.Mileage is not null ? Refusal.ReadTonight(van)
+        : Given.Range("The odometer", Mi, 0, Refusal.MostMiles, "odometer") is { } refused ? refused
+        : Given.Words("why it is corrected", Why) is { } silent ? silent
+        : new OdometerCorrected(van.Code, depot.Van(van.Code).OdometerMi, Mi, Why.Trim(), lead);
 }

@@ -105,13 +105,13 @@ public static class Readiness
     {
         var units = depot.Setup.Units;
         if (depot.Vans.Explained.GetValueOrDefault(van.Code) is { } explained)
-            yield return $"{(explained.StayedIn ? "stayed in" : "left open")}, {explained.Lead}: {explained.Why}";
+            yield return $"{(explained.StayedIn ? "stayed in" : "excused")}, {explained.Lead}: {explained.Why}";
 
         if (Payload.AboveLb(depot, van) is > 0 and var aboveLb)
             yield return $"TOO HEAVY by {units.Weight(aboveLb)} with the stock aboard: take some off";
 
         if (shift?.SignedFor is { } signed)
-            yield return $"signed for {signed.For} by {signed.Lead}: {signed.Why}; what was not answered is as booked";
+            yield return $"signed for {signed.For} by {signed.Lead}: {signed.Why}; what was not answered is unchanged";
 
         foreach (var incident in Incidents.Open(depot, van.Code).Where(i => !i.Holds))
             yield return Incidents.Words(incident) + (incident.Since < depot.Date ? $" since {incident.Since:yyyy-MM-dd}" : "");
@@ -134,7 +134,7 @@ public static class Readiness
                 yield return $"odometer {units.Distance(read.StartMi)} to {units.Distance(read.EndMi)}, confirmed as read";
 
             if (FuelGrade.Of(van.Fuel, read.FuelGrade) == FuelMatch.Doubtful)
-                yield return $"fuelled with {read.FuelGrade}, takes {van.Fuel}";
+                yield return $"refueled with {read.FuelGrade}, takes {van.Fuel}";
         }
 
         if (Service.NoteOf(depot, van, units) is { } service)
@@ -155,7 +155,7 @@ public static class Readiness
 
     /// <summary>Another fuel than the van takes, in the words of the wall; null: none.</summary>
     public static string? OtherFuel(Van van, MileageLogged? read) => FuelGrade.Of(van.Fuel, read?.FuelGrade) == FuelMatch.OtherFuel
-        ? $"fuelled with {read!.FuelGrade}, takes {van.Fuel}: do not start it, ask the workshop"
+        ? $"refueled with {read!.FuelGrade}, takes {van.Fuel}: do not start it, ask the shop"
         : null;
 
     /// <summary>Tonight's counts that differ from the book, in item order.</summary>

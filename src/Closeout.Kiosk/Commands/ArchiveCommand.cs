@@ -18,7 +18,7 @@ public static class ArchiveCommand
         var begun = clock.GetTimestamp();
         Of(folder, clock).MakeAnew();
         var seconds = clock.GetElapsedTime(begun).TotalSeconds.ToString("0.0", CultureInfo.InvariantCulture);
-        return Say.Done($"Made the archive anew from {Say.Count(found.Pages, "page", "pages")}, {found.Entries} entries, in {seconds} s.");
+        return Say.Done($"Remade the archive from {Say.Count(found.Pages, "page", "pages")}, {found.Entries} entries, in {seconds} s.");
     }
 
     /// <summary>The archive for a command: it tells on standard error when bringing it up to the pages takes long.</summary>

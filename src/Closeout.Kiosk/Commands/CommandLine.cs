@@ -17,6 +17,11 @@ public sealed class CommandLine
         Description = "How many of the day's backups to keep; 0: make none.", HelpName = "N",
         Recursive = true, DefaultValueFactory = _ => DailyBackup.Usual,
     };
+    private readonly Option<bool> noColor = new("--no-color")
+    {
+        Description = "Send no colors; NO_COLOR and TERM=dumb say the same.", Recursive = true,
+    };
+
     private readonly Option<bool> final = new("--final") { Description = "Answer no, with exit code 1, while a van is not closed." };
     private readonly RootCommand root = new("The end of the day at a depot of service vans. Without a command: the kiosk.");
     private readonly TimeProvider clock;
@@ -25,8 +30,9 @@ public sealed class CommandLine
     private CommandLine(TimeProvider clock, Pins pins)
     {
         (this.clock, this.pins) = (clock, pins);
-        Array.ForEach<Option>([book, date, backups, keep], root.Add);
-        root.SetAction(parsed => Guarded(() => KioskCommand.Run(FolderOf(parsed), DateOf(parsed), clock, Daily(parsed), pins)));
+        Array.ForEach<Option>([book, date, backups, keep, noColor], root.Add);
+        root.SetAction(parsed => Guarded(() => KioskCommand.Run(
+            FolderOf(parsed), DateOf(parsed), clock, Daily(parsed), pins, parsed.GetValue(noColor))));
         AddEvening();
         AddFilesOut();
         AddKeeping();
@@ -41,7 +47,7 @@ public sealed class CommandLine
         var dir = Out("DIR", "Where the files and the rehearsal's book go.");
         Add(new("rehearse", "Plays a day folder's evening on a fresh book, prints the bay wall, writes all files.") { folder, dir, final },
             p => RehearseCommand.Run(p.GetValue(folder)!, Path(p, dir)!, Path(p, book), DateOf(p), p.GetValue(final)));
-        Add(new("load", "Sets up the book from a day folder, or brings it up to one.") { folder },
+        Add(new("load", "Sets up the book from a day folder, or updates it.") { folder },
             p => LoadCommand.Run(p.GetValue(folder)!, FolderOf(p), DateOf(p), clock, Daily(p), pins));
         var lead = new Argument<string>("LEAD") { Description = "The code of a lead." };
         Add(new("first-pin", "Issues a lead's PIN and prints it once, while no other lead of the book has one that works.") { lead },
@@ -73,8 +79,8 @@ public sealed class CommandLine
             p => PicksCommand.Run(new(DepotOf(p)), Path(p, sheets)!));
         const string Morning = "Writes the morning sheet: a page for the depot and one for every van as text, and all in morning.html.";
         Add(new("morning", Morning) { sheets }, p => MorningCommand.Run(new(DepotOf(p)), Path(p, sheets)!));
-        var pictures = Out("DIR", "The folder for the pictures.");
-        Add(new("photos", "Writes all attached pictures out again, byte for byte, by date and van.") { pictures },
+        var pictures = Out("DIR", "The folder for the photos.");
+        Add(new("photos", "Writes all attached photos out again, byte for byte, by date and van.") { pictures },
             p => PhotosCommand.Run(FolderOf(p), DateOf(p), Path(p, pictures)!, clock));
         var audit = Out("FILE", "The file to write; - is standard output.");
         Add(new("audit", "Writes audit.csv: every entry of the book, or of --date: who did what when.") { audit },
@@ -101,7 +107,7 @@ public sealed class CommandLine
         var file = new Argument<string>("FILE") { Description = "A backup." };
         Add(new("restore", "Makes the book of a backup in a folder that does not exist.") { file },
             p => BackupCommand.Restore(FolderOf(p), p.GetValue(file)!));
-        Add(new("archive", "Makes the searchable archive anew from the pages."), p => ArchiveCommand.Run(FolderOf(p), clock));
+        Add(new("archive", "Remakes the searchable archive from the pages."), p => ArchiveCommand.Run(FolderOf(p), clock));
     }
 
     private void Add(Command command, Func<ParseResult, int> run)

@@ -1,4 +1,5 @@
 using Closeout.Screens;
+using Closeout.Screens.Parts;
 using Closeout.Store;
 
 namespace Closeout.Commands;
@@ -9,7 +10,7 @@ public static class KioskCommand
     /// <summary>How long a kiosk that is left waits for the day's backup to be finished.</summary>
     private static readonly TimeSpan Patience = TimeSpan.FromSeconds(5);
 
-    public static int Run(BookFolder folder, DateOnly? date, TimeProvider clock, DailyBackup daily, Pins pins)
+    public static int Run(BookFolder folder, DateOnly? date, TimeProvider clock, DailyBackup daily, Pins pins, bool noColor)
     {
         if (!KioskTerminal.IsThere)
         {
@@ -31,7 +32,8 @@ public static class KioskCommand
         KioskSession? session = null;
         var archive = new Archive(folder, new ArchiveProgress(clock, said => session!.Working(said)).Told);
         session = new KioskSession(new Desk(book, clock), archive, new Attachments(folder), seats, daily, pins);
-        var code = KioskTerminal.Run(session);
+        var code = KioskTerminal.Run(
+            session, new Paint(Paint.Wanted(noColor, Environment.GetEnvironmentVariable("NO_COLOR"), Environment.GetEnvironmentVariable("TERM"))));
         daily.Finish(Patience);
         return code;
     }

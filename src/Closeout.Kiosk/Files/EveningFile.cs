@@ -57,7 +57,7 @@ public static class EveningFile
             case EveningItem.Piece:
                 return row.Known("item", codes.Kit).ToString();
             case EveningItem.Part:
-                return row.OneOf("item", [.. WalkRound.Parts]);
+                return WalkRound.Find(row.Raw("item")) ?? row.OneOf("item", [.. WalkRound.Parts]);
             case EveningItem.None:
                 row.Bad("item", $"has no place in step {row.Raw("step")}", "nothing");
                 return "";

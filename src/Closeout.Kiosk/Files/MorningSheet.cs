@@ -87,7 +87,7 @@ public static class MorningSheet
         foreach (var held in Readiness.Standing(depot, van.Code))
             yield return new("HELD", $"{held.Reason}: a lead lifts it, or it stays", Tick: true);
 
-        yield return new("", "walked round, lights and tyres looked at, load tied", Tick: true);
+        yield return new("", "walked around, lights and tires checked, load tied", Tick: true);
         yield return new("", Caution);
     }
 

@@ -11,7 +11,7 @@ public static class VansFile
 
     public static (IReadOnlyList<Van> Vans, Known<Van> Codes) Read(string folder, Findings findings)
     {
-        var table = CsvTable.Read(folder, "vans.csv", required: true, Columns, [], findings);
+        var table = CsvTable.Read(folder, "vans.csv", required: true, Columns, ["tank_gal"], findings);
         var known = new Known<Van>("vans.csv", table);
         var vans = new List<Van>();
         var bays = new HashSet<int>();
@@ -27,7 +27,8 @@ public static class VansFile
                 row.Number("service_every_mi", 0, 1_000_000),
                 row.Whole("service_every_months", 0, 1_200),
                 row.Number("last_service_mi", 0, 2_000_000),
-                row.Date("last_service_on"));
+                row.Date("last_service_on"),
+                row.Has("tank_gal") ? row.Number("tank_gal", 1, Refusal.MostGallons) : null);
             if (van.Code == new Code<Van>("shelf") || van.Code == new Code<Van>("bin"))
                 row.Bad("van", "is a place of its own in stock.csv", "another code");
 

@@ -23,7 +23,7 @@ public static class WasteCsv
             var stream = WasteStream.Of(box.Stream);
             csv.Date(depot.Date).Text(null).Text(stream.Code.Text).Text(stream.Description).Number(box.Amount).Text(stream.Unit)
                 .Date(box.StartedOn).Date(Collecting.ShipBy(box)).Text(stream.Label)
-                .Text(Collecting.Note(box, depot.Date) ?? "in the collecting box").EndRow();
+                .Text(Collecting.Note(box, depot.Date) ?? "in the accumulation box").EndRow();
         }
 
         return csv.Bytes();

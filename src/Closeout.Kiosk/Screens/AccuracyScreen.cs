@@ -22,7 +22,7 @@ public sealed record AccuracyScreen(Screen Back, int Top = 0) : Screen
     protected override void Draw(Sheet sheet, Scene scene)
     {
         var depot = scene.Depot;
-        Frame.Head(sheet, depot, "HOW WELL THE PLAN DID", $"{PlanningWindow.Days} days");
+        Frame.Head(sheet, depot, "PLAN ACCURACY", $"{PlanningWindow.Days} days");
         sheet.Write(2, 1, "priority  promised    kept  lines  within  emptied     used  missed aboard/used", Look.Faint);
         var row = 3;
         foreach (var sum in Accuracy.Sums(depot))

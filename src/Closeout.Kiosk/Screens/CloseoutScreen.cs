@@ -22,15 +22,21 @@ public sealed record CloseoutScreen(Question Question, Screen Back) : Screen
     public override IReadOnlyList<Binding> Bindings(Scene scene)
     {
         var (depot, q) = (scene.Depot, Question);
-        var own = Page.Keys(depot, q).Select(k => new Binding(k.Keys, k.Line, key => After(depot, k.Do(key))) { Row = k.Row }).ToList();
+        var own = Page.Keys(depot, q)
+            .Select(k => new Binding(k.Keys, k.Line, key => After(depot, k.Do(key), isMeant: key.Press != Press.Enter || q.IsRetyped))
+                { Row = k.Row })
+            .ToList();
         if (q.Find is not null)
             return [.. own, HelpKey(null)];
+
+        if (q.Doubted is IAskedAgain doubted)
+            own.Insert(0, new(Keys.Letter('!'), "record it", _ => Recording(depot, [doubted.Surely()])) { Row = 1 });
 
         var (isClosed, isSignOff) = (q.At == Step.Closed, q.At == Step.SignOff);
         string? Unless(bool told, string line) => told ? null : line;
         Binding pages = new(Keys.Of("PgUp/PgDn", Press.PageUp, Press.PageDown),
             Unless(q.IsReport || isClosed || isSignOff, "earlier/later step"), key => Stepped(depot, key.Press == Press.PageUp ? -1 : 1));
-        Binding pictures = new(Keys.F(8), Page.HasPictures && !q.IsReport ? "attach pictures" : null,
+        Binding pictures = new(Keys.F(8), Page.HasPictures && !q.IsReport ? "attach photos" : null,
             _ => isClosed ? this : AttachScreen.Of(this)) { Row = 1 };
         Binding change = new(Keys.PageUp, isSignOff ? "change something" : null, _ => Stepped(depot, -1)) { Row = 1 };
         Binding escape = new(Keys.Escape, q.IsReport ? "do not report" : isClosed ? "back to the wall" : "leave (all is kept)",
@@ -41,9 +47,8 @@ public sealed record CloseoutScreen(Question Question, Screen Back) : Screen
         return
         [
             .. own, pictures, change, pages, HelpKey(), escape,
-            new(Keys.Of("Down", Press.Down, Press.Tab), null, _ => After(depot, Page.After(depot, q))),
-            new(Keys.Editing, null, key => q.Form.Edit(key) is var form && form != q.Form ? Edited(depot, form) : this)
-                { Help = "replaces; Left, Right, Home, End, Backspace, Delete, Ctrl+Left, Ctrl+Right edit" },
+            new(Keys.Of("Down", Press.Down, Press.Tab), null, _ => After(depot, Page.After(depot, q), isMeant: true)),
+            EditKeys(q.Form, form => form == q.Form ? this : Edited(depot, form)),
         ];
     }
 
@@ -58,7 +63,7 @@ public sealed record CloseoutScreen(Question Question, Screen Back) : Screen
         "PgUp goes to an earlier step to change it; what you answered later stays. Every Enter is on disk before the screen moves on, so "
             + "Esc, a power cut or a closed window loses nothing that was confirmed.",
         "",
-        "!! asks once more when an answer looks wrong. The same answer again is recorded.",
+        "!! asks once more when an answer looks wrong. Enter alone does not record it then: type the answer again, or press !.",
     ];
 
     public override Screen At(string? field) => this with { Question = Question with { Form = Question.Form.At(field) } };
@@ -74,8 +79,9 @@ public sealed record CloseoutScreen(Question Question, Screen Back) : Screen
 
     public override Reply Refused(Scene scene, ICommand command, Refusal refusal)
     {
-        var asked = Question with { Doubted = refusal.AskAgain ? command : null, Form = Page.Refused(scene.Depot, Question, refusal) };
-        return Reply.Lacks(this with { Question = asked }, Page.FieldOf(command, refusal), refusal.Text);
+        var asked = Question with { Doubted = refusal.AskAgain ? command : null, IsRetyped = false, Form = Page.Refused(scene.Depot, Question, refusal) };
+        return Reply.Lacks(this with { Question = asked }, Page.FieldOf(command, refusal),
+            refusal.AskAgain ? $"{refusal.Text} To record your answer, type it again or press !." : refusal.Text);
     }
 
     public override bool Stands(Depot depot) => depot.Setup.Find(Van) is not null && depot.Shift(Van) is { } shift
@@ -96,42 +102,46 @@ public sealed record CloseoutScreen(Question Question, Screen Back) : Screen
             StepList.Draw(sheet, CardAt, sheet.Width - WideCard - 2, bottom, depot, shift, Question);
 
         TallyCard.Draw(sheet, isWide ? sheet.Width - WideCard - 1 : CardAt, bottom, depot, shift);
-        var steps = ShiftFlow.Asked(shift.WeeklyDue);
-        sheet.Write(1, 1, Page.Title(depot, shift, Question), Look.Strong, 32);
-        if (!shift.IsClosed)
-            sheet.Write(1, 34, $"step {steps.TakeWhile(s => s != Question.At).Count() + 1} of {steps.Count}", Look.Plain, 13);
+        StepBar.Draw(sheet, 1, shift, Question.At);
+        if (!Question.IsReport)
+            sheet.Write(2, 1, Page.Title(depot, shift, Question), Look.Strong, StepPage.Columns);
 
         Page.Draw(sheet, depot, shift, Question);
         sheet.Write(sheet.Height - 3, 1, Page.Caution, Look.Faint);
     }
 
-    private Reply After(Depot depot, StepReply reply) =>
-        reply.Answer is { } answer ? Give(depot, answer)
+    /// <param name="isMeant">Whether an answer that was asked again may go through: it was typed again, or came by another key than Enter.</param>
+    private Reply After(Depot depot, StepReply reply, bool isMeant) =>
+        reply.Answer is { } answer ? Give(depot, answer, isMeant)
         : reply.Step != 0 ? Stepped(depot, reply.Step)
         : new(reply.IsOpen ? Open(depot, Van, Back) : this with { Question = reply.Question! }, reply.Said);
 
-    /// <summary>An answer to record. One that was asked again and is given once more goes through.</summary>
-    private Reply Give(Depot depot, Answer answer)
+    /// <summary>An answer to record. One that was asked again goes through when it is meant.</summary>
+    private Reply Give(Depot depot, Answer answer, bool isMeant)
     {
         if (answer.Missing is { } missing)
             return Reply.Lacks(this, answer.Field, missing);
 
+        if (!isMeant && answer.Commands.Any(c => c.Equals(Question.Doubted)))
+            return new(this, "Enter alone does not record it. Type the answer again, or press ! to record it as it is.");
+
         var sure = answer.Commands.Select(c => c.Equals(Question.Doubted) && c is IAskedAgain again ? again.Surely() : c).ToList();
         var (commands, otherwise) = Page.Give(depot, Question, sure);
-        return commands is null ? After(depot, otherwise)
-            : commands[^1] is Sign sign
-                ? new(this, Act: Signing(new(commands), sign, depot.Setup.Van(Van)))
-                : new(this, Act: new RecordAct(commands));
+        return commands is null ? After(depot, otherwise, isMeant) : Recording(depot, commands);
+    }
+
+    private Reply Recording(Depot depot, IReadOnlyList<ICommand> commands)
+    {
+        return commands[^1] is Sign sign
+            ? new(this, Act: Signing(new(commands), sign, depot.Setup.Van(Van)))
+            : new(this, Act: new RecordAct(commands));
 
         static RecordAct Signing(RecordAct act, Sign sign, Van van) =>
             act with { By = sign.Technician, IsSignature = true, Does = $"signs {van.Code} {van.Name}" };
     }
 
-    /// <summary>
-    /// After a change of a field. A doubted count or reading typed once more is the same answer again; elsewhere a key begins a new one.
-    /// </summary>
     private CloseoutScreen Edited(Depot depot, Form form) =>
-        this with { Question = Page.Refilled(depot, Question with { Form = form, Doubted = Question.Doubted as IAskedAgain }) };
+        this with { Question = Page.Refilled(depot, Question with { Form = form, IsRetyped = true, Doubted = Question.Doubted as IAskedAgain }) };
 
     private Reply Stepped(Depot depot, int by)
     {

@@ -35,7 +35,7 @@ public sealed record DayBookScreen(
         "Everything confirmed on this business date, who and when, the newest first. Up and Down choose an entry: all of it stands below "
             + "the list. Type a van, a person, an item or a word to see only that. Nothing is ever edited: a correction is a new entry. "
             + "closeout audit --out FILE writes the whole book.",
-        "F5 ends the business date: a lead's, once every van is closed out or explained.",
+        "F5 ends the business date: a lead's, once every van is closed out or excused.",
     ];
 
     /// <summary>The lines that the filter leaves: a code that is just that, or a word in the sentence.</summary>

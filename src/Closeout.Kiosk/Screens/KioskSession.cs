@@ -35,7 +35,7 @@ public sealed class KioskSession(
     /// <summary>Says how far something is that takes long, while it does. What comes after it is said in its place.</summary>
     public void Working(string sentence)
     {
-        Model = Model with { Said = sentence };
+        Model = Model with { Said = sentence, IsDone = true };
         Draw?.Invoke();
     }
 
@@ -70,7 +70,7 @@ public sealed class KioskSession(
         }
         catch (BookException e) when (Model.Said != e.Message)
         {
-            Model = Model with { Said = e.Message };
+            Model = Model with { Said = e.Message, IsDone = false };
         }
         catch (BookException)
         {
@@ -84,7 +84,7 @@ public sealed class KioskSession(
     public Sheet Show(int width, int height)
     {
         shown = Looks();
-        return Model.Screen.Show(Scene(Model.Said), width, height);
+        return Model.Screen.Show(Scene(Model.Said) with { IsDone = Model.IsDone }, width, height);
     }
 
     /// <summary>What a screen is drawn from, the clock to the minute. While none of it changes nothing need be drawn.</summary>
@@ -100,7 +100,7 @@ public sealed class KioskSession(
     {
         var before = gate.Key(Model);
         var reply = On(before, key);
-        Model = new(reply.Screen, reply.Said);
+        Model = new(reply.Screen, reply.Said, reply.IsDone);
         try
         {
             if (mayAct && reply.Act is { } act)
@@ -111,12 +111,12 @@ public sealed class KioskSession(
         }
         catch (BookException e)
         {
-            Model = Settled(Model) with { Said = e.Message };
+            Model = Settled(Model) with { Said = e.Message, IsDone = false };
         }
 
         // Nobody looks into the folder of torn lines unless told.
         if (desk.SetAside() is { Length: > 0 } torn)
-            Model = Model with { Said = Model.Said.Length == 0 ? torn : $"{Model.Said} {torn}" };
+            Model = Model with { Said = Model.Said.Length == 0 ? torn : $"{Model.Said} {torn}", IsDone = false };
     }
 
     /// <summary>The keys that every screen has, and the screen's own.</summary>
@@ -140,12 +140,12 @@ public sealed class KioskSession(
     private void Do(Act act)
     {
         var passed = gate.Pass(Model.Screen, act);
-        Model = new(passed.Screen, passed.Said);
+        Model = new(passed.Screen, passed.Said, passed.IsDone);
         if (passed.Act is not { } allowed)
             return;
 
         var reply = allowed.Do(world, Model.Screen);
-        Model = new(reply.Screen, reply.Said);
+        Model = new(reply.Screen, reply.Said, reply.IsDone);
         if (allowed is { IsSignature: true, By: { } signer })
             gate.Signed(signer);
     }
@@ -174,7 +174,7 @@ public sealed class KioskSession(
     private void TellOfBackup()
     {
         if (Model.Said.Length == 0 && daily?.Failure() is { Length: > 0 } failure)
-            Model = Model with { Said = failure };
+            Model = Model with { Said = failure, IsDone = false };
     }
 
     /// <summary>Compared by what it is, not by what it holds: that takes no time.</summary>

@@ -1,5 +1,6 @@
 using System.Diagnostics;
 using System.Runtime.InteropServices;
+using Closeout.Screens.Parts;
 using Terminal.Gui.App;
 using Terminal.Gui.Drivers;
 
@@ -27,7 +28,7 @@ public static class KioskTerminal
     public static bool IsThere => Driver.IsAttachedToTerminal(out var input, out var output) && input && output;
 
     /// <returns>The exit code: 0, or 128 and the signal that ended it.</returns>
-    public static int Run(KioskSession session)
+    public static int Run(KioskSession session, Paint paint)
     {
         // The library reads theme files from the home and working folders unless told not to look anywhere.
         Application.MaximumIterationsPerSecond = 60;
@@ -37,7 +38,7 @@ public static class KioskTerminal
             app.Init("ansi");
             app.Driver!.Force16Colors = true;
             Console.Out.Write(EscSeqUtils.CSI_DisableMouseEvents);
-            using var window = new KioskWindow(session);
+            using var window = new KioskWindow(session, paint);
             var input = new TerminalInput();
             Catch(app, window);
             WatchTerminal(input);

@@ -1,10 +1,8 @@
 using Closeout.Screens.Parts;
-using Terminal.Gui.Drawing;
 using Terminal.Gui.Drivers;
 using Terminal.Gui.Input;
 using Terminal.Gui.ViewBase;
 using Terminal.Gui.Views;
-using Attribute = Terminal.Gui.Drawing.Attribute;
 
 namespace Closeout.Screens;
 
@@ -13,16 +11,12 @@ namespace Closeout.Screens;
 /// </summary>
 public sealed class KioskWindow : Runnable
 {
-    private static readonly Attribute Plain = new(Color.None, Color.None, TextStyle.None);
-    private static readonly Attribute Strong = new(Color.None, Color.None, TextStyle.Bold);
-    private static readonly Attribute Faint = new(Color.None, Color.None, TextStyle.Faint);
-    private static readonly Attribute Field = new(Color.None, Color.None, TextStyle.Reverse);
-
     private readonly KioskSession session;
+    private readonly Paint paint;
 
-    public KioskWindow(KioskSession session)
+    public KioskWindow(KioskSession session, Paint paint)
     {
-        this.session = session;
+        (this.session, this.paint) = (session, paint);
         session.Draw = DrawNow;
         CanFocus = true;
         Width = Dim.Fill();
@@ -73,14 +67,7 @@ public sealed class KioskWindow : Runnable
         {
             foreach (var (column, text, look) in sheet.Runs(row))
             {
-                SetAttribute(look switch
-                {
-                    Look.Strong => Strong,
-                    Look.Faint => Faint,
-                    Look.Field => Field,
-                    Look.Plain => Plain,
-                    _ => throw new InvalidOperationException($"no paint for {look}"),
-                });
+                SetAttribute(paint.Of(look));
                 Move(column, row);
                 AddStr(text);
             }

@@ -25,7 +25,7 @@ public sealed record LoadScreen(Code<Van> Van, Form Form, Screen Back) : Screen
                 : now with { Form = form.Edit(key) }),
             HelpKey(),
             new(Keys.Escape, "back", _ => Back.Choosing(scene.Depot, Van)),
-            new(Keys.Editing, null, key => now with { Form = form.Edit(key) }),
+            EditKeys(form, edited => now with { Form = edited }),
         ];
     }
 
@@ -34,8 +34,8 @@ public sealed record LoadScreen(Code<Van> Van, Form Form, Screen Back) : Screen
         "The van's pick list in stow order. Type what you really took; Enter confirms the item, = confirms all the rest as shown.",
         "Weight: what the stock aboard weighs now and with this load, and what the van's payload leaves for stock once crew and kit are "
             + "taken off. A plan that would be too heavy is cut, least needed first; what was cut stands below. The scale and the van's "
-            + "placard know better than the book.",
-        "Only this moves stock in the book. A short pick is kept, and what is left is planned for the others. A van is loaded after its "
+            + "placard are right; trust them over the record.",
+        "Only this moves stock on record. A short pick is kept, and what is left is planned for the others. A van is loaded after its "
             + "close-out.",
     ];
 
@@ -56,9 +56,9 @@ public sealed record LoadScreen(Code<Van> Van, Form Form, Screen Back) : Screen
         var (depot, plan) = (scene.Depot, scene.Tonight.Plan);
         var (van, form, weight) = (depot.Setup.Van(Van), Now(scene.Tonight).Move(0), plan.Weight(Van));
         Frame.Head(sheet, depot, $"LOAD {van.Code} {van.Name}", Spell.Day(plan.Date));
-        sheet.Write(1, 1, !depot.IsDone(Van) ? "Not closed yet: close it out first; until then these figures are the book's."
+        sheet.Write(1, 1, !depot.IsDone(Van) ? "Not closed yet: close it out first; until then these figures are on record, not counted."
             : form.Fields.Count == 0 ? "Nothing is left to load."
-            : "Deepest first. Type what you really took; only this moves stock in the book.", Look.Faint);
+            : "Deepest first. Type what you really took; only this moves stock on record.", Look.Faint);
         var row = 2;
         foreach (var line in Cells.Wrap("Weight: " + WeightWords.Of(depot.Setup.Units, weight), sheet.Width - 2))
             sheet.Write(row++, 1, line);

@@ -48,7 +48,7 @@ public sealed record PlanScreen(Screen Back, int Selected = 0, string Filter = "
     {
         var (depot, plan) = (scene.Depot, scene.Tonight.Plan);
         var lines = Lines(plan);
-        Frame.Head(sheet, depot, "TOMORROW'S GAPS", Spell.Day(plan.Date));
+        Frame.Head(sheet, depot, "TOMORROW'S PLAN", Spell.Day(plan.Date));
         sheet.Write(1, 1,
             $"{Words(Order)}: {Spell.Count(lines.Count, "line", "lines")}, {Spell.Count(lines.Sum(l => l.Units), "unit", "units")} to "
                 + $"load, {lines.Sum(l => l.Short)} short"
@@ -106,7 +106,7 @@ public sealed record PlanScreen(Screen Back, int Selected = 0, string Filter = "
             .Select(w => $"{w.Van.Code} by {depot.Setup.Units.Weight(w.AboveLb)} with what is aboard: take stock off");
         var lines = new[]
         {
-            ("? provisional", open.Count == 0 ? "" : $"{string.Join(", ", open)} not closed: by the book, nobody counted"),
+            ("? provisional", open.Count == 0 ? "" : $"{string.Join(", ", open)} not closed: on record, not counted"),
             ("Changed", string.Join(", ", depot.Planning.Overrides.Where(o => o.Change.Date == plan.Date).Select(o => Changed(o.Change)))),
             ("Cut, weight", string.Join("; ", plan.Weights.Where(w => w.Cut.Count > 0).Select(w => $"{w.Van.Code} {WeightWords.Cut(w)}"))),
             ("Too heavy", string.Join(", ", heavy)),

@@ -9,20 +9,22 @@ public sealed record VanScreen(Code<Van> Van, Screen Back, int Top = 0) : Screen
     public override IReadOnlyList<Binding> Bindings(Scene scene)
     {
         Binding Opens(char letter, string line, DeskForm form) =>
-            new(Keys.Letter(letter), line, _ => FormScreen.Of(form, scene, this, Van));
+            new(Keys.Letter(letter), line, _ => FormScreen.Of(form, scene, this, Van))
+                { Row = "LHCOWK".Contains(letter, StringComparison.Ordinal) ? 1 : 0 };
         return
         [
-            Opens('L', "lift", HoldForms.Lift),
+            Opens('L', "lift a hold", HoldForms.Lift),
             Opens('H', "hold", HoldForms.Hold),
-            Opens('C', "incident", HoldForms.Close),
-            Opens('W', "boxes", YardForms.WriteOff),
+            Opens('C', "close an incident", HoldForms.Close),
+            Opens('W', "write off boxes", YardForms.WriteOff),
             Opens('K', "check", CloseoutForms.Check),
             Opens('R', "reopen", CloseoutForms.Reopen),
-            Opens('B', "for", CloseoutForms.Behalf),
-            Opens('M', "move", PlanForms.Move),
+            Opens('B', "close out for somebody", CloseoutForms.Behalf),
+            Opens('M', "move visits", PlanForms.Move),
             Opens('X', "excuse", CloseoutForms.Excuse),
-            HelpKey(""),
-            new(Keys.Escape, "", _ => Back.Choosing(scene.Depot, Van)),
+            Opens('O', "odometer", HoldForms.Odometer),
+            HelpKey(),
+            new(Keys.Escape, "back", _ => Back.Choosing(scene.Depot, Van)),
             new(Keys.Arrows, null, key => this with { Top = Scrolling.To(Top, key.Press) }),
         ];
     }
@@ -32,7 +34,7 @@ public sealed record VanScreen(Code<Van> Van, Screen Back, int Top = 0) : Screen
         "All there is to know of one van: why it is held, its open incidents and who was told, what is due and when, what to load.",
         "A lead: L lifts its holds, H puts it on hold, C closes an incident, W writes off boxes that nobody found. K checks a signed "
             + "close-out (not one's own), R opens it again, B closes it out for somebody, M moves its bookings to another van, X excuses "
-            + "it from tonight. Each with a reason that stays in the book. Lifting a hold leaves its incident open until it is closed.",
+            + "it from tonight. Each with a reason that stays on record. Lifting a hold leaves its incident open until it is closed.",
     ];
 
     public override bool Stands(Depot depot) => depot.Setup.Find(Van) is not null;
@@ -42,7 +44,7 @@ public sealed record VanScreen(Code<Van> Van, Screen Back, int Top = 0) : Screen
         var van = scene.Depot.Setup.Van(Van);
         Frame.Head(sheet, scene.Depot, $"{van.Code} {van.Name}", $"bay {van.Bay}");
         var lines = Frame.Hanging(VanWords.Of(scene.Tonight, van), sheet.Width - 13).ToList();
-        var room = Math.Max(1, sheet.Height - 5);
+        var room = Math.Max(1, sheet.Height - 6);
         var top = Math.Min(Top, Math.Max(0, lines.Count - room));
         foreach (var (i, line) in lines.Skip(top).Take(room).Index())
         {
@@ -50,10 +52,7 @@ public sealed record VanScreen(Code<Van> Van, Screen Back, int Top = 0) : Screen
             sheet.Write(2 + i, 12, line.Text);
         }
 
-        sheet.Write(sheet.Height - 2, 1,
-            lines.Count > room
-                ? $"{lines.Count - room} more lines: Up and Down"
-                : "It repeats what people confirmed. It does not say that the van is safe.",
-            Look.Faint);
+        var more = lines.Count > room ? $"{lines.Count - room} more lines: Up and Down. " : "It repeats what people confirmed. ";
+        sheet.Write(sheet.Height - 3, 1, more + "It does not say that the van is safe.", Look.Faint);
     }
 }

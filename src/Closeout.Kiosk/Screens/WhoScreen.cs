@@ -12,7 +12,7 @@ public sealed record WhoScreen(Code<Van> Van, Form Form, Screen Back) : Screen
     public override IReadOnlyList<Binding> Bindings(Scene scene) =>
     [
         new(Keys.Enter, "this is me", _ => Enter()),
-        new(Keys.Editing, "or scan another code", key => this with { Form = Form.Edit(key) }),
+        EditKeys(Form, form => this with { Form = form }, "or scan another code"),
         HelpKey(),
         new(Keys.Escape, "back to the wall", _ => Back.Choosing(scene.Depot, Van)),
     ];
@@ -44,5 +44,5 @@ public sealed record WhoScreen(Code<Van> Van, Form Form, Screen Back) : Screen
 
     private Reply Enter() => Form["technician"].Text is { Length: > 0 } code && Code<Technician>.IsValid(code)
         ? new(this, Act: new RecordAct([new ComeIn(Van, new(code))]))
-        : Reply.Lacks(this, "technician", "Type or scan the code of whoever brings it in, then Enter.");
+        : Reply.Lacks(this, "technician", "Type or scan the code of the person who brings it in, then Enter.");
 }

@@ -76,7 +76,7 @@ public sealed class Archive(BookFolder folder, Action<int, int>? progress = null
         }
         catch (Exception e) when (e is not OutOfMemoryException)
         {
-            // A damaged archive knows nothing, and is made anew at its next use; of a damaged page it cannot tell which book it is.
+            // A damaged archive knows nothing, and is remade at its next use; of a damaged page it cannot tell which book it is.
             return null;
         }
     }

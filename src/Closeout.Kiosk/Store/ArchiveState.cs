@@ -9,7 +9,7 @@ namespace Closeout.Store;
 /// <param name="BookSha">The checksum of the book's very first line: what makes it this book.</param>
 internal sealed record ArchiveState(int Number, int Day, string Sha, string BookSha)
 {
-    /// <summary>Changes when what is stored changes; an archive of another shape is made anew.</summary>
+    /// <summary>Changes when what is stored changes; an archive of another shape is remade.</summary>
     private const int Shape = 4;
 
     public static bool Fits(LiteDatabase db) => Document(db) is not { } state || state["shape"].AsInt32 == Shape;

@@ -33,8 +33,8 @@ public sealed class Attachments(BookFolder folder)
         return found.Count > 0
             ? found
             : throw new BookException(
-                $"There is no picture at {path}: 0 files found, allowed are JPEG, PNG, WebP and HEIC. "
-                + "Type the name of a picture, or of a folder with pictures.");
+                $"There is no photo at {path}: 0 files found, allowed are JPEG, PNG, WebP and HEIC. "
+                + "Type the name of a photo, or of a folder with photos.");
     }
 
     /// <summary>Copies a picture into the book, byte for byte. The same bytes again are the same file.</summary>
@@ -47,14 +47,14 @@ public sealed class Attachments(BookFolder folder)
             if (length is 0 or > MostBytes)
             {
                 throw new BookException($"{path} has {length} bytes" + (length == 0
-                    ? ": it is empty, or still being copied. Nothing was attached; wait, or take the picture again."
-                    : $", and {MostBytes} are the most. Nothing was attached; make the picture smaller."));
+                    ? ": it is empty, or still being copied. Nothing was attached; wait, or take the photo again."
+                    : $", and {MostBytes} are the most. Nothing was attached; make the photo smaller."));
             }
 
             var bytes = new byte[length];
             file.ReadExactly(bytes);
             if (!IsPicture(bytes))
-                throw new BookException($"{path} is no picture: allowed are JPEG, PNG, WebP and HEIC. Nothing was attached.");
+                throw new BookException($"{path} is not a photo: allowed are JPEG, PNG, WebP and HEIC. Nothing was attached.");
 
             var sha = Convert.ToHexStringLower(SHA256.HashData(bytes));
             if (AttachedFiles.Fault(Place(sha)) is not null)

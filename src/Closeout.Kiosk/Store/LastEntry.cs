@@ -24,7 +24,7 @@ internal sealed record LastEntry(int Number, DateOnly Date, string Sha, string B
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            const string Then = "There the book says what its last entry was. Take it away and try again: the next entry writes it anew.";
+            const string Then = "There the book says what its last entry was. Take it away and try again: the next entry writes it again.";
             return e is NoPlainFileException ? throw new BookException($"{e.Message} {Then}", e) : null;
         }
     }

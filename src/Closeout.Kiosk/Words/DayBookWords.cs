@@ -33,7 +33,7 @@ public static class DayBookWords
             (e.Item.Text,
                 $"counted: {e.Count.Sealed} sealed, {e.Count.Bin} to the bin, {e.Count.Kept} kept; {e.Used} "
                     + $"used{(e.Gap == 0 ? "" : $", gap {e.Gap}")}"),
-        LeftoversConfirmed e => (null, "leftovers done, the rest as booked"),
+        LeftoversConfirmed e => (null, "leftovers done, the rest unchanged"),
         BoxesCounted e => (e.Item.Text, $"{e.Flattened} of {e.Expected} boxes flattened"),
         StreamCounted e => (e.Stream.Text, Inv($"brought home {e.Amount} {WasteStream.Of(e.Stream).Unit}")),
         CardboardConfirmed e => (null, "cardboard done, the rest as expected"),
@@ -41,7 +41,8 @@ public static class DayBookWords
             + (e.FuelGal is null ? "" : Inv($", {e.FuelGal} gal {e.FuelGrade}")) + (e.Sure ? ", confirmed as read" : "")),
         DamageFound e => (null, $"incident {e.Number}: {e.Zone}, {e.Severity.ToString().ToLowerInvariant()}"
             + $"{(e.Drivable ? "" : ", not drivable")}: {e.What}{(e.Told.Length > 0 ? $"; told {e.Told}" : "")}"),
-        DamageConfirmed e => (null, e.None ? "walked round: no damage" : "walked round: no more damage"),
+        DamageConfirmed e => (null, (e.None ? "walked around: no damage" : "walked around: no more damage")
+            + (e.Known is null ? "" : $"; still there: {string.Join(", ", e.Known)}")),
         KitCounted e =>
             (e.Piece.Text,
                 $"{e.Count} there{(e.Expires is { } on ? $", good until {on:yyyy-MM-dd}" : "")}"
@@ -56,7 +57,8 @@ public static class DayBookWords
         SignedFor e => (null, $"signed for {e.For}: {e.Why}"),
         CloseoutChecked e => (null, "checked the close-out"),
         CloseoutReopened e => (null, $"reopened the close-out: {e.Why}"),
-        VanExplained e => (null, $"{(e.StayedIn ? "stayed in" : "left open")}: {e.Why}"),
+        OdometerCorrected e => (null, Inv($"odometer corrected from {e.FromMi} to {e.Mi} mi: {e.Why}")),
+        VanExplained e => (null, $"{(e.StayedIn ? "stayed in" : "excused")}: {e.Why}"),
         BookingsMoved e =>
             (null, $"{string.Join(", ", e.Visits.Select(v => $"{v.Visits} {v.Kind}"))} of {e.Date:yyyy-MM-dd} moved to {e.To}: {e.Why}"),
         HoldsLifted e => (null, $"hold lifted ({string.Join("; ", e.Reasons)}): {e.Why}"),
@@ -71,8 +73,8 @@ public static class DayBookWords
         BoxesWrittenOff e => (e.Item.Text, $"{e.Boxes} boxes written off: {e.Why}"),
         ContainerEmptied e =>
             (null,
-                Inv($"container emptied: {e.BookLb:0.0} lb by the book{(e.WeighedLb is null ? "" : Inv($", {e.WeighedLb} lb weighed"))}")),
-        CollectingBoxShipped e => (e.Stream.Text, Inv($"collecting box of {e.StartedOn:yyyy-MM-dd} shipped with {e.Amount}: {e.To}")),
+                Inv($"container emptied: {e.BookLb:0.0} lb on record{(e.WeighedLb is null ? "" : Inv($", {e.WeighedLb} lb weighed"))}")),
+        CollectingBoxShipped e => (e.Stream.Text, Inv($"accumulation box of {e.StartedOn:yyyy-MM-dd} shipped with {e.Amount}: {e.To}")),
         PinSet e => (null, $"{(e.Issued ? "an issued PIN" : "a PIN of one's own")} is set for {e.Person}"),
         PinReset e => (null, $"reset the PIN of {e.Person}"),
         PinFailed e => (null, $"wrong PIN for {e.Person} at {e.Kiosk}"),

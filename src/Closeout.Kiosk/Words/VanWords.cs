@@ -41,7 +41,7 @@ public static class VanWords
             yield return ("Fuel", $"takes {van.Fuel}; {economy.Words(depot.Setup.Units)}");
 
         if (depot.Shift(van.Code) is { Photos.Count: > 0 and var photos })
-            yield return ("Pictures", Spell.Count(photos, "picture", "pictures") + " attached tonight");
+            yield return ("Photos", Spell.Count(photos, "photo", "photos") + " attached tonight");
 
         var toTake = plan.Lines.Where(l => l.Van == van && l.Units > 0).ToList();
         var shorts = plan.Lines.Where(l => l.Van == van && l.Short > 0).Select(l => $"{l.Item.Code} {l.Short}").ToList();

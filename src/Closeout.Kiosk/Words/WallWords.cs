@@ -24,6 +24,43 @@ public static class WallWords
         var s => StepWords.Name(s.Step),
     };
 
+    /// <summary>The same in 15 columns, for a screen: a mark and a word.</summary>
+    public static string Evening(Depot depot, VanState state, DateTimeOffset now) => state.Shift switch
+    {
+        null when state.Explained is { StayedIn: true } => "● stayed in",
+        null when state.With is null => "○ nobody today",
+        null => Late(depot, now) is { } minutes
+            ? $"○ {minutes} min late"
+            : $"○ due {depot.Setup.Depot.ShiftEnd.ToString("HH:mm", CultureInfo.InvariantCulture)}",
+        { IsClosed: true } s => $"● {Spell.Clock(s.SignedAt!.Value)}{(s.SignedBy == s.Technician ? "" : $" {s.SignedBy}")}",
+        { Step: Step.Leftovers } s when Leftovers.ToCount(depot, s) is var items =>
+            $"◐ items {items.Count(i => s.Counts.ContainsKey(i.Code))}/{items.Count}",
+        var s => "◐ " + StepWords.Name(s.Step),
+    };
+
+    /// <summary>A status in a word, in capitals.</summary>
+    public static string Status(Morning morning) => morning switch
+    {
+        Vans.Morning.Held => "HELD",
+        Vans.Morning.NotClosed => "OPEN",
+        Vans.Morning.Ready => "READY",
+        Vans.Morning.ReadyWithNotes => "NOTES",
+        _ => throw new InvalidOperationException($"no such readiness: {morning}"),
+    };
+
+    /// <summary>A van's status, with the number of its notes.</summary>
+    public static string Status(VanState state) => state.Morning == Vans.Morning.ReadyWithNotes
+        ? $"{Status(state.Morning)} {state.Notes.Count}"
+        : Status(state.Morning);
+
+    /// <summary>What explains the status.</summary>
+    public static string Why(VanState state) => string.Join("; ", state.Morning switch
+    {
+        Vans.Morning.Held => state.Holds.Concat(state.Notes),
+        Vans.Morning.Ready => ["no hold, no note"],
+        _ => state.Notes,
+    });
+
     /// <summary>What the van is for the morning, with all there is to say of it.</summary>
     public static string Morning(VanState state) => state.Morning switch
     {
@@ -54,7 +91,7 @@ public static class WallWords
 
         var gaps = depot.Setup.Vans.SelectMany(v => Readiness.Gaps(depot.Shift(v.Code)).Select(g => $"{v.Code} {g.Item} {g.Gap}")).ToList();
         if (gaps.Count > 0)
-            yield return ("Gaps", "book less count: " + string.Join(", ", gaps));
+            yield return ("Gaps", "missing in count: " + string.Join(", ", gaps));
     }
 
     public static string Closed(IReadOnlyList<VanState> vans) => $"{vans.Count(v => v.Shift?.IsClosed ?? false)} of {vans.Count} closed";

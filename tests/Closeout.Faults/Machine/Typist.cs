@@ -28,7 +28,7 @@ internal sealed class Typist(Random random, IReadOnlyList<string>? vans = null)
             WhoScreen => $"{Technician(kiosk.Desk.Depot)}{{Enter}}",
             CloseoutScreen { Question.At: Step.Closed } => "{Escape}",
             // Asked again: the same answer once more. Refused: out, and in again to a fresh form.
-            CloseoutScreen { Question.Doubted: not null } => "{Enter}",
+            CloseoutScreen { Question.Doubted: not null } => "!",
             CloseoutScreen when tries % 4 == 3 => "{Escape}",
             CloseoutScreen s when tries > 4 => Plain(s.Question),
             CloseoutScreen s => Answer(kiosk.Desk.Depot, s.Question),
@@ -62,7 +62,8 @@ internal sealed class Typist(Random random, IReadOnlyList<string>? vans = null)
         Step.Leftovers when s.Item is null => "*",
         Step.Leftovers => "0{Enter}0{Enter}0{Enter}{Enter}",
         Step.Weekly => "={Enter}{Enter}{Enter}",
-        Step.Damage or Step.SignOff => "{Enter}",
+        Step.Damage => "n",
+        Step.SignOff => "{Enter}",
         _ => "=",
     };
 

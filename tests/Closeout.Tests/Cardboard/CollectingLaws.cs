@@ -1,5 +1,6 @@
 using Closeout.DayBook;
 using Closeout.Facts;
+using Closeout.Rules;
 using Closeout.Shifts.Steps;
 using CsCheck;
 using FluentAssertions;
@@ -89,7 +90,7 @@ public sealed class CollectingLaws
     {
         var (tenths, stream) = sample;
         var amount = tenths / 10m;
-        var lawful = amount is >= 0 and <= 99_999 && (stream == "film" || amount == Math.Truncate(amount));
+        var lawful = amount >= 0 && amount <= (stream == "film" ? 2_000 : Refusal.MostPieces) && (stream == "film" || amount == Math.Truncate(amount));
         var depot = AnyYard.Afternoon().At(Tiny.B1, Step.Cardboard);
         (AnyYard.Entry(depot, new Say(new CountStream(Tiny.B1, new(stream), amount))) is not null).Should().Be(lawful, $"of {amount} {stream}");
     });

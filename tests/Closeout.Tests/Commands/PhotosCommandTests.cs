@@ -47,7 +47,7 @@ public sealed class PhotosCommandTests : IDisposable
         Attach("wiper.jpg", Jpeg);
         Attach("wiper.jpg", [.. Jpeg, 4]);
 
-        Run().Out.Should().Be("2 pictures written, each as it was attached.\n");
+        Run().Out.Should().Be("2 photos written, each as it was attached.\n");
         Directory.GetFiles(temp["out", "2026-11-18", "B3"]).Select(File.ReadAllBytes).Should().BeEquivalentTo(new[] { Jpeg, [.. Jpeg, 4] });
 
         Run(new(2026, 11, 18)).Out.Should().StartWith("2 pictures");

@@ -16,7 +16,7 @@ public sealed partial class KeyTablesTests
         ["van"] = ["B4{F7}"],
         ["people"] = ["{F9}"],
         ["yard"] = ["{F3}"],
-        ["closeout"] = ["B3{Enter}{Enter}", "B3{Enter}{Enter}**", "B3{Enter}{Enter}**=", "B2{Enter}{Enter}**=={Enter}="],
+        ["closeout"] = ["B3{Enter}{Enter}", "B3{Enter}{Enter}**", "B3{Enter}{Enter}**=", "B2{Enter}{Enter}**==n="],
     };
 
     private static readonly string[] Guides = ["lead.md", "technician.md"];

@@ -31,7 +31,7 @@ public sealed class PictureStories
     public void The_same_picture_under_another_name_counts_once()
     {
         using var twice = Rehearsed.With("B1,T1,weekly,photo,,a.webp\nB1,T1,weekly,photo,,b.webp", ("a.webp", Wiper), ("b.webp", Wiper));
-        twice.Said.Err.Should().Be("evening.csv:3:1: b.webp is attached already: the same picture counts 1 time. Choose another.\n1 fault; the evening was not rehearsed and nothing was written.\n");
+        twice.Said.Err.Should().Be("evening.csv:3:1: b.webp is already attached.\n1 fault; the evening was not rehearsed and nothing was written.\n");
 
         using var two = Rehearsed.With("B1,T1,weekly,photo,,a.webp\nB2,T2,weekly,photo,,b.webp\nB2,T2,sign,,,", ("a.webp", Wiper), ("b.webp", Wiper));
         two.Photos().Should().HaveCount(2, "each van has its own, and one file is kept of both");
@@ -43,15 +43,15 @@ public sealed class PictureStories
         var pictures = Enumerable.Range(0, 25).Select(n => ($"{n}.webp", (string?)(Wiper + n))).ToArray();
         using var evening = Rehearsed.With(string.Join('\n', pictures.Select(p => $"B1,T1,weekly,photo,,{p.Item1}")), pictures);
 
-        evening.Said.Err.Should().StartWith("evening.csv:26:1: B1 Knot has 24 pictures tonight, and 24 fit.");
+        evening.Said.Err.Should().StartWith("evening.csv:26:1: B1 Knot has 24 photos tonight. The limit is 24.");
         evening.Left.Should().BeEmpty();
     }
 
     [Theory]
     [InlineData("B1,T1,weekly,photo,,none.webp", "3:1: ", "none.webp cannot be attached")]
-    [InlineData("B1,T1,weekly,photo,,words.webp", "3:1: ", "words.webp is no picture: allowed are JPEG, PNG, WebP and HEIC")]
+    [InlineData("B1,T1,weekly,photo,,words.webp", "3:1: ", "words.webp is not a photo: allowed are JPEG, PNG, WebP and HEIC")]
     [InlineData("B1,T1,weekly,photo,,empty.webp", "3:1: ", "empty.webp has 0 bytes: it is empty, or still being copied")]
-    [InlineData("B1,T1,sign,,,\nB1,T1,weekly,photo,,wiper.webp", "4:1: ", "B1 Knot was signed at 16:3")]
+    [InlineData("B1,T1,sign,,,\nB1,T1,weekly,photo,,wiper.webp", "4:1: ", "B1 Knot was signed off at 16:3")]
     [InlineData("B1,T1,weekly,photo,,../wiper.webp", "3:21: ", "value reaches out of the day folder")]
     [InlineData("B1,T1,weekly,photo,,/etc/hostname", "3:21: ", "value reaches out of the day folder")]
     [InlineData("B1,T1,weekly,photo,,below/../../wiper.webp", "3:21: ", "value reaches out of the day folder")]

@@ -7,9 +7,9 @@ namespace Closeout.Tests.Evenings;
 public sealed class RefusalStories
 {
     [Theory]
-    [InlineData("B1,T1,sign,,,\nB1,T1,leftovers,kept,LAMP,1", "3:1: B1 Knot was signed at 16:31 by T1. Ask the lead if something must be changed.")]
-    [InlineData("B1,T1,damage,zone,,roof", "2:1: Say what it is in a few words: 1 to 80 characters, and none found. Type it and press Enter.")]
-    [InlineData("B1,T1,weekly,oil_change_on,,2026-03-05", "2:1: The last oil change cannot be 2026-03-05: today is 2026-03-04. Read the date once more.")]
+    [InlineData("B1,T1,sign,,,\nB1,T1,leftovers,kept,LAMP,1", "3:1: B1 Knot was signed off at 16:31 by T1. A lead can reopen it.")]
+    [InlineData("B1,T1,damage,zone,,roof", "2:1: Say what it is (1 to 80 characters).")]
+    [InlineData("B1,T1,weekly,oil_change_on,,2026-03-05", "2:1: The last oil change cannot be 2026-03-05; today is 2026-03-04.")]
     public void A_refusal_at_play_is_told_with_its_line(string rows, string told)
     {
         using var evening = Rehearsed.With(rows);

@@ -38,12 +38,12 @@ public sealed class SampleEvening
         vans[1].Shift!.Weekly!.NotInOrder.Should().Equal("wipers");
         vans[1].Notes.Should().Equal("wipers, to repair: left blade torn, smears (incident 3)", "First aid kit expires 2026-12-09", "service in 410 mi, about 2026-11-27");
         vans[2].Notes.Should().Equal("left side, note: scratch below the sliding door, old paint (incident 4)", "Personal CO monitor not tested, was due 2026-11-11", "gap 1 LED-G25");
-        vans[3].Holds.Should().Equal("windscreen, unsafe: crack across the driver's view (incident 2)");
+        vans[3].Holds.Should().Equal("windshield, unsafe: crack across the driver's view (incident 2)");
         vans[3].Notes.Should().Equal("Combustible gas detector to be tested by 2026-11-27");
         vans[4].Shift.Should().BeNull();
         vans[4].Notes.Should().Equal(
             "rear door, to repair: latch sticks, closes when lifted (incident 1) since 2026-11-12", "Fire extinguisher expires 2026-12-31", "weekly check overdue, last 2026-11-06");
-        vans[5].Holds.Should().Equal("Fire extinguisher: 0 of 1", "fuelled with diesel, takes regular: do not start it, ask the workshop");
+        vans[5].Holds.Should().Equal("Fire extinguisher: 0 of 1", "refueled with diesel, takes regular: do not start it, ask the shop");
         vans[5].Notes.Should().Equal("odometer 35652 mi to 35923 mi, confirmed as read", "2 boxes missing (STRIP-7 since 2026-11-17)");
     }
 

@@ -5,7 +5,7 @@ using Xunit;
 
 namespace Closeout.Tests.Evenings;
 
-/// <summary>The weekly walk-round in evening.csv: B2 is due.</summary>
+/// <summary>The weekly walk-around in evening.csv: B2 is due.</summary>
 public sealed class WalkRoundStories
 {
     [Fact]
@@ -23,10 +23,10 @@ public sealed class WalkRoundStories
     [Fact]
     public void Parts_and_nothing_else_are_a_walk_round_confirmed_by_signing()
     {
-        using var evening = Rehearsed.Evening("B2,T2,weekly,part,tyres,worn to the mark", "B2,T2,weekly,part,lights,left one dark", "B2,T2,sign,,,");
+        using var evening = Rehearsed.Evening("B2,T2,weekly,part,tires,worn to the mark", "B2,T2,weekly,part,lights,left one dark", "B2,T2,sign,,,");
 
-        evening.Entries.OfType<DamageFound>().Select(d => (d.Number, d.Zone)).Should().Equal((1, "tyres"), (2, "lights"));
-        evening.Entries.OfType<WeeklyChecked>().Single().NotInOrder.Should().Equal("lights", "tyres");
+        evening.Entries.OfType<DamageFound>().Select(d => (d.Number, d.Zone)).Should().Equal((1, "tires"), (2, "lights"));
+        evening.Entries.OfType<WeeklyChecked>().Single().NotInOrder.Should().Equal("lights", "tires");
     }
 
     [Theory]

@@ -61,7 +61,7 @@ public sealed class EveningAnswersTests
         answers.Select(a => a.Command).Should().BeEquivalentTo(
             new ICommand?[]
             {
-                new ReportDamage(B1, "wipers", Severity.Repair, "torn"), null, new ReportDamage(B1, "tyres", Severity.Repair, "worn"),
+                new ReportDamage(B1, "wipers", Severity.Repair, "torn"), null, new ReportDamage(B1, "tires", Severity.Repair, "worn"),
                 new CheckWeekly(B1, new(2026, 2, 1), 0, Clean: false), new Sign(B1, new("T1")),
             },
             o => o.WithStrictOrdering().RespectingRuntimeTypes());
@@ -93,8 +93,8 @@ public sealed class EveningAnswersTests
 
     [Fact]
     public void A_damage_reported_behind_none_is_not_lost() =>
-        Commands("B1,T1,damage,none,,yes", "B1,T1,damage,zone,,windscreen", "B1,T1,damage,severity,,unsafe", "B1,T1,damage,what,,crack")
-            .Should().Contain(new ReportDamage(B1, "windscreen", Severity.Unsafe, "crack"), "it was answered last");
+        Commands("B1,T1,damage,none,,yes", "B1,T1,damage,zone,,windshield", "B1,T1,damage,severity,,unsafe", "B1,T1,damage,what,,crack")
+            .Should().Contain(new ReportDamage(B1, "windshield", Severity.Unsafe, "crack"), "it was answered last");
 
     [Fact]
     public void Fuel_corrected_behind_the_odometer_keeps_the_odometer_and_the_fuel() =>

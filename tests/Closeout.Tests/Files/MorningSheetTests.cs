@@ -40,7 +40,7 @@ public sealed class MorningSheetTests
 
         lines[1].Should().Be(new SheetLine("Morning", "held"));
         lines.Where(l => l.Word == "HELD" && !l.Tick).Select(l => l.Sentence).Should().Equal(
-            "Fire extinguisher: 0 of 1, since 2026-11-18", "fuelled with diesel, takes regular: do not start it, ask the workshop, since 2026-11-18");
+            "Fire extinguisher: 0 of 1, since 2026-11-18", "refueled with diesel, takes regular: do not start it, ask the shop, since 2026-11-18");
         lines.Where(l => l.Word == "HELD" && l.Tick).Should().HaveCount(2).And.OnlyContain(l => l.Sentence.EndsWith("a lead lifts it, or it stays", StringComparison.Ordinal));
     }
 

@@ -10,7 +10,7 @@ namespace Closeout.Tests.Files;
 /// <summary>The kit's own numbers and dates, the waste streams, and the later fields of the evening: every fault with its place, and what is read without one.</summary>
 public sealed class NewFieldFaultTests
 {
-    private const string Parts = "lights, tyres, glass, brakes as felt, mirrors, wipers, fluids seen, doors, ladder rack, load secured";
+    private const string Parts = "lights, tires, glass, brake feel, mirrors, wipers, leaks, doors, ladder rack, load secured";
     private const string Kit = "kit_item,description,required,critical,expires,test_every_days,warn_days\n";
 
     [Theory]
@@ -101,12 +101,12 @@ public sealed class NewFieldFaultTests
 
     /// <summary>What only the book can judge is a fault at the answer's line, and nothing is written.</summary>
     [Theory]
-    [InlineData("cardboard,collected,batteries,3", "batteries is not counted at this depot: counted are lamps, film.")]
-    [InlineData("cardboard,collected,lamps,2.5", "Removed lamps, fluorescent, in whole pieces, cannot be 2.5: allowed is 0 to 99999.")]
-    [InlineData("kit,tested,FIRE,2026-03-05", "The last test of Fire extinguisher cannot be 2026-03-05: today is 2026-03-04.")]
+    [InlineData("cardboard,collected,batteries,3", "batteries is not counted at this depot; counted are lamps, film.")]
+    [InlineData("cardboard,collected,lamps,2.5", "Removed lamps, fluorescent, in whole pieces, cannot be 2.5. Type 0 to 2000.")]
+    [InlineData("kit,tested,FIRE,2026-03-05", "The last test of Fire extinguisher cannot be 2026-03-05; today is 2026-03-04.")]
     [InlineData("weekly,photo,,nothing.png", "nothing.png cannot be attached:")]
-    [InlineData("weekly,photo,,depot.csv", "depot.csv is no picture:")]
-    [InlineData("weekly,part,wipers,see card 356938035643809", "Your words on what it is hold 13 to 19 digits that fit a payment card")]
+    [InlineData("weekly,photo,,depot.csv", "depot.csv is not a photo:")]
+    [InlineData("weekly,part,wipers,see card 356938035643809", "Do not enter card numbers or PINs in what it is")]
     public void Refused_answers_name_their_line_and_write_nothing(string row, string told)
     {
         using var temp = new TempFolder();

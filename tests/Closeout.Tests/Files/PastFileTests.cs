@@ -71,7 +71,7 @@ public sealed class PastFileTests
             "2026-03-01,B1,odometer,,850", "2026-03-02,b1,ODOMETER,,900.5", "2026-03-03,B1,odometer,,960", "2026-03-03,B1,odometer,,961",
             "2026-03-02,B1,fuel_gal,,10", "2026-03-02,B1,fuel_gal,,2.5", "2026-03-01,B1,weekly,,", "2026-02-23,B1,weekly,,", "2026-01-10,B1,oil_change,,",
             "2026-02-01,B1,expires,FIRE,2026-05-01", "2026-03-01,B1,expires,fire,2027-05-01", "2026-02-01,B1,tested,CONES,2026-01-31",
-            "2026-03-03,B1,damage,Unsafe,windscreen: crack: long", "2026-03-02,B2,damage,repair,dent", "2026-03-03,B1,missing,LAMP,2", "2026-03-01,B1,missing,lamp,1", "2026-03-03,,missing,HEAD,1", "2026-03-03,,missing,LAMP,0");
+            "2026-03-03,B1,damage,Unsafe,windshield: crack: long", "2026-03-02,B2,damage,repair,dent", "2026-03-03,B1,missing,LAMP,2", "2026-03-01,B1,missing,lamp,1", "2026-03-03,,missing,HEAD,1", "2026-03-03,,missing,LAMP,0");
 
         var b1 = depot.Van(new("B1"));
         b1.Driven.Should().Equal(new DrivenDay(new(2026, 3, 2), 850, 900.5m, 12.5m), new DrivenDay(new(2026, 3, 3), 900.5m, 961, null));
@@ -80,7 +80,7 @@ public sealed class PastFileTests
         b1.KitDates.Should().Equal(new KitDate(new("CONES"), null, new(2026, 1, 31)), new KitDate(new("FIRE"), new(2027, 5, 1), null));
         b1.MissingBoxes.Should().Equal(new MissingBoxes(new("LAMP"), 3, new(2026, 3, 1)));
         depot.Yard.Carried.DepotBoxes.Should().Equal(new MissingBoxes(new("HEAD"), 1, new(2026, 3, 3)));
-        b1.Incidents.Should().ContainSingle().Which.Should().Match<Incident>(i => i.Number == 1 && i.Zone == "windscreen" && i.What == "crack: long" && i.Holds && i.By == null && i.Told == "");
+        b1.Incidents.Should().ContainSingle().Which.Should().Match<Incident>(i => i.Number == 1 && i.Zone == "windshield" && i.What == "crack: long" && i.Holds && i.By == null && i.Told == "");
         depot.Van(new("B2")).Incidents.Should().ContainSingle().Which.Should().Match<Incident>(i => i.Number == 2 && i.Zone == "somewhere" && i.What == "dent" && !i.Holds);
         depot.Vans.Incidents.Should().Be(2);
     }

@@ -37,7 +37,7 @@ public sealed class PinTriesTests
     {
         var depot = WithPins().Wrong(4);
 
-        depot.At(97, "L1")!.Text.Should().Contain("After 4 wrong").And.Contain("in 1 s");
+        depot.At(97, "L1")!.Text.Should().Contain("4 wrong").And.Contain("in 1 s");
         depot.At(97, "L1", "yard").Should().BeNull();
         depot.At(97, "T1", "yard")!.Code.Should().Be("pin-waits", "the person's own wait goes along");
     }
@@ -73,7 +73,7 @@ public sealed class PinTriesTests
             depot = depot.Did(40 * n, new NoteWrong(n % 2 == 0 ? Tiny.T1 : Tiny.Lead, Bay), new NoteRight(Tiny.T1, Bay), new NoteRight(Tiny.Lead, Bay));
         }
 
-        depot.At(760 + 899)!.Text.Should().Contain("20 wrong PINs within 15 minutes at bay: it takes none for 1 s");
+        depot.At(760 + 899)!.Text.Should().Contain("20 wrong PINs at bay: locked for 1 second");
         depot.At(760 + 900).Should().BeNull();
         depot.At(760, kiosk: "yard").Should().BeNull();
     }

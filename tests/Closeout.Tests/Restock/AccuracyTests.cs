@@ -85,7 +85,7 @@ public class AccuracyTests
         var morning = Wednesday.Next(Thursday);
         Accuracy.Of(morning).Should().BeEmpty();
         Accuracy.Of(morning.At(Tiny.B1, Step.SignOff)).Should().BeEmpty();
-        Accuracy.Of(morning.At(Tiny.B1, Step.Closed)).Should().ContainSingle().Which.Used.Should().Be(0, "as booked");
+        Accuracy.Of(morning.At(Tiny.B1, Step.Closed)).Should().ContainSingle().Which.Used.Should().Be(0, "unchanged");
         Accuracy.Of(morning.At(Tiny.B3, Step.Closed)).Should().BeEmpty("nothing was booked for it");
     }
 

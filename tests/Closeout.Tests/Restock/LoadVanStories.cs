@@ -77,7 +77,7 @@ public class LoadVanStories
     [Fact]
     public void A_shelf_that_does_not_have_it_is_told_with_both_numbers()
     {
-        Evening.Refuses(new LoadVan(Tiny.B1, [new(Lamp, 4, 0)], null)).Text.Should().StartWith("4 sealed cartons of LED lamp").And.Contain("the book has 3 on the shelf");
+        Evening.Refuses(new LoadVan(Tiny.B1, [new(Lamp, 4, 0)], null)).Text.Should().StartWith("4 sealed cartons of LED lamp").And.Contain("only 3 on the shelf");
         Evening.Refuses(new LoadVan(Tiny.B1, [new(Lamp, 3, 5)], null)).Text.Should().Contain("and 1 to open");
         new LoadVan(Tiny.B1, [new(Lamp, 3, 4)], null).Decide(Evening).Refusal.Should().BeNull("the bin alone suffices for the loose ones");
     }

@@ -24,7 +24,7 @@ public class WhyTests
         Said(Booked, line, "Demand").Should().Be("about 12, give or take 3.79: lumpy (negative binomial: mean 12, variance 14.4)");
         Said(Booked, line, "Promise").Should().Be($"enough in 98 % of such days (priority 1): that takes {line.Q}");
         Said(Booked, line, "Limits").Should().Be($"the van carries 10 to 40; target {line.Q} (booked)");
-        Said(Booked, line, "Aboard").Should().Be($"4 by the book, and nobody counted yet: provisional, so {line.Q - 4} are needed");
+        Said(Booked, line, "Aboard").Should().Be($"4 on record, not counted yet: provisional, so {line.Q - 4} are needed");
     }
 
     [Fact]

@@ -37,7 +37,6 @@ public static class RefusalCatalogue
         new(nameof(Refusal.OutOfRange), "out-of-range", At(Step.Cardboard), new CountBoxes(B1, Lamp, -1)),
         new(nameof(Refusal.OutOfRange), "out-of-range", At(Step.Mileage), new LogMileage(B1, -0.1m, Sure: true)),
         new(nameof(Refusal.OutOfRange), "out-of-range", At(Step.Mileage), new LogMileage(B1, 2_000_000.1m, Sure: true)),
-        new(nameof(Refusal.OutOfRange), "out-of-range", At(Step.Mileage), new LogMileage(B1, 1040, 0m)),
         new(nameof(Refusal.OutOfRange), "out-of-range", At(Step.Mileage), new LogMileage(B1, 1040, 100.1m)),
         new(nameof(Refusal.OutOfRange), "out-of-range", At(Step.Kit), new CountKit(B1, Tiny.Cones.Code, -1)),
         new(nameof(Refusal.OutOfRange), "out-of-range", Weekly, new CheckWeekly(B1, null, -1, true)),
@@ -46,7 +45,18 @@ public static class RefusalCatalogue
         new(nameof(Refusal.BinTooLow), "bin-too-low", BinEmptied, new CountLeftover(B1, Lamp, 2, 0, 5)),
         new(nameof(Refusal.BelowStart), "odometer-below-start", At(Step.Mileage), new LogMileage(B1, 999)),
         new(nameof(Refusal.TooFar), "odometer-too-far", At(Step.Mileage), new LogMileage(B1, 1301)),
-        new(nameof(Refusal.TooFar), "odometer-too-far", At(Step.Mileage), new LogMileage(B1, 1040 + 10_000)),
+        new(nameof(Refusal.TooFar), "odometer-too-far", At(Step.Mileage), new LogMileage(B1, 1000 + Refusal.MostMilesADay)),
+        new(nameof(Refusal.TooFarForADay), "odometer-impossible", At(Step.Mileage), new LogMileage(B1, 1000.1m + Refusal.MostMilesADay, Sure: true)),
+        new(nameof(Refusal.UsedNotDriven), "used-not-driven", Used, new LogMileage(B1, null)),
+        new(nameof(Refusal.DrivenNotUsed), "driven-not-used", Visited, new LogMileage(B1, 1001)),
+        new(nameof(Refusal.FueledNotDriven), "fueled-not-driven", At(Step.Mileage), new LogMileage(B1, 1000, 5)),
+        new(nameof(Refusal.MoreThanTheTank), "more-than-the-tank", SmallTank, new LogMileage(B1, 1040, 20.1m)),
+        new(nameof(Refusal.OddEconomy), "odd-economy", Economical, new LogMileage(B1, 1100, 50)),
+        new(nameof(Refusal.OddEconomy), "odd-economy", Economical, new LogMileage(B1, 1100, 1)),
+        new(nameof(Refusal.OutOfRange), "out-of-range", At(Step.Mileage), new LogMileage(B1, 1040, -0.1m)),
+        new(nameof(Refusal.OutOfRange), "out-of-range", At(Step.Kit), new CountKit(B1, Tiny.Cones.Code, 2 * Tiny.Cones.Required + 1)),
+        new(nameof(Refusal.OutOfRange), "out-of-range", Streams, new CountStream(B1, Lamps, Refusal.MostPieces + 1)),
+        new(nameof(Refusal.OutOfRange), "out-of-range", At(Step.Leftovers), new CountLeftover(B1, Lamp, 99_999, 0, 0, Sure: true)),
         new(nameof(Refusal.WrongFuel), "wrong-fuel", At(Step.Mileage), new LogMileage(B1, 1040, 12, "diesel")),
         new(nameof(Refusal.WrongFuel), "wrong-fuel", At(Step.Mileage), new LogMileage(B1, 1040, 12, "whatever came out")),
         new(nameof(Refusal.StreamIsOff), "stream-is-off", At(Step.Cardboard), new CountStream(B1, Lamps, 1)),
@@ -96,6 +106,21 @@ public static class RefusalCatalogue
     private static AttachPhoto Picture(int n) => new(B1, n.ToString("x64"), $"{n}.png", 135);
 
     private static Func<Depot> At(Step step) => () => New().At(B1, step);
+
+    /// <summary>Three lamps were used tonight.</summary>
+    private static Depot Used() => Seen().Did(new CountLeftover(B1, Lamp, 2, 0, 2)).At(B1, Step.Mileage);
+
+    /// <summary>Two visits were booked for today, and nothing was used.</summary>
+    private static Depot Visited() => At(Step.Mileage)().Planned(p => p with { Bookings = [new(Tiny.Wednesday, B1, new("HOME"), 2)] });
+
+    private static Depot SmallTank() =>
+        Tiny.Opened(setup: Tiny.Setup with { Vans = [.. Tiny.Setup.Vans.Select(v => v with { TankGal = 20 })] }).At(B1, Step.Mileage);
+
+    /// <summary>Four fills, the last this morning, at 10 miles a gallon.</summary>
+    private static Depot Economical() => Tiny.Opened(carried: v => v with
+    {
+        Driven = [.. Enumerable.Range(0, 4).Select(d => new DrivenDay(Tiny.Wednesday.AddDays(d - 4), 600 + 100 * d, 700 + 100 * d, 10))],
+    }).At(B1, Step.Mileage);
 
     private static Depot Weekly() => Tiny.Opened("B1: 2+5 LAMP", Tiny.Friday).At(B1, Step.Weekly);
 

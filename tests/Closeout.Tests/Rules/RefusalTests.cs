@@ -12,7 +12,7 @@ public class RefusalTests
     [Fact]
     public void A_count_above_the_book_says_both_numbers_and_the_gap() =>
         Seen().Refuses(new CountLeftover(Tiny.B1, Tiny.Lamp.Code, 3, 0, 0))
-            .Text.Should().Contain("You count 30 ").And.Contain("had 25 aboard").And.Contain("gap of -5.");
+            .Text.Should().Contain("You count 30 ").And.Contain("only 25 are on record").And.Contain("the gap is -5.");
 
     [Theory]
     [InlineData(null)]
@@ -25,7 +25,7 @@ public class RefusalTests
         var told = depot.Refuses(count).Text;
         var recorded = (LeftoverCounted)depot.Accepts(count with { Sure = true });
 
-        told.Should().Contain($"gap of {recorded.Gap}.");
+        told.Should().Contain($"the gap is {recorded.Gap}.");
     }
 
     [Fact]

@@ -25,7 +25,7 @@ public sealed class AttachByKeys : IDisposable
 
         kiosk.Press(stick["a.jpg"] + "{Enter}");
 
-        kiosk.Session.Model.Said.Should().Be("1 picture is attached.");
+        kiosk.Session.Model.Said.Should().Be("1 photo is attached.");
         kiosk.Closeout.Form["bin"].Typed.Should().Be("2");
         var entry = kiosk.Entries.OfType<PhotoAttached>().Should().ContainSingle().Which;
         (entry.Van.Text, entry.Name, entry.Bytes).Should().Be(("B2", "a.jpg", 5));
@@ -37,7 +37,7 @@ public sealed class AttachByKeys : IDisposable
     public void An_empty_field_takes_what_lies_in_the_inbox()
     {
         kiosk.Press("{F8}{Enter}");
-        kiosk.Session.Model.Said.Should().Contain("There is no picture at").And.Contain("inbox");
+        kiosk.Session.Model.Said.Should().Contain("There is no photo at").And.Contain("inbox");
         kiosk.Session.Model.Screen.Should().BeOfType<AttachScreen>();
 
         Directory.CreateDirectory(kiosk.Folder.Inbox);
@@ -45,7 +45,7 @@ public sealed class AttachByKeys : IDisposable
         File.WriteAllBytes(Path.Combine(kiosk.Folder.Inbox, "a.jpg"), Jpeg);
         File.WriteAllText(Path.Combine(kiosk.Folder.Inbox, "list.txt"), "no picture");
 
-        kiosk.Press("{Enter}").Session.Model.Said.Should().Be("2 pictures are attached.");
+        kiosk.Press("{Enter}").Session.Model.Said.Should().Be("2 photos are attached.");
         kiosk.Entries.OfType<PhotoAttached>().Select(p => p.Name).Should().Equal("a.jpg", "b.jpg");
 
         Directory.EnumerateFiles(kiosk.Folder.Inbox).Select(Path.GetFileName).Should().Equal(["list.txt"], "the next van must not get them too");
@@ -61,7 +61,7 @@ public sealed class AttachByKeys : IDisposable
         kiosk.Press($"{{F8}}{stick["in"]}{{Enter}}");
 
         kiosk.Entries.OfType<PhotoAttached>().Select(p => p.Name).Should().Equal(["a.jpg", "c.jpg"], kiosk.Session.Model.Said);
-        kiosk.Session.Model.Said.Should().Be("2 pictures are attached.");
+        kiosk.Session.Model.Said.Should().Be("2 photos are attached.");
     }
 
     [Fact]
@@ -70,7 +70,7 @@ public sealed class AttachByKeys : IDisposable
         Put("a.jpg", Jpeg);
         kiosk.Press($"{{F8}}{stick["a.jpg"]}{{Enter}}{{F8}}{stick["a.jpg"]}{{Enter}}");
 
-        kiosk.Session.Model.Said.Should().Contain("a.jpg is attached already");
+        kiosk.Session.Model.Said.Should().Contain("a.jpg is already attached");
         kiosk.Session.Model.Screen.Should().BeOfType<AttachScreen>();
         kiosk.Entries.OfType<PhotoAttached>().Should().ContainSingle();
     }
@@ -86,7 +86,7 @@ public sealed class AttachByKeys : IDisposable
         kiosk.Press($"{{F8}}{stick["in"]}{{Enter}}");
 
         kiosk.Entries.OfType<PhotoAttached>().Should().HaveCount(24);
-        kiosk.Session.Model.Said.Should().Contain("24 pictures tonight, and 24 fit");
+        kiosk.Session.Model.Said.Should().Contain("The limit is 24");
     }
 
     [Fact]
@@ -94,7 +94,7 @@ public sealed class AttachByKeys : IDisposable
     {
         Put("a.jpg", Jpeg);
         Put("b.jpg", [.. Jpeg, 2]);
-        kiosk.Press("**==={Enter}=").Closeout.At.Should().Be(Step.Weekly);
+        kiosk.Press("**==n=").Closeout.At.Should().Be(Step.Weekly);
 
         kiosk.Press($"=2026-08-03{{F8}}{stick["a.jpg"]}{{Enter}}");
         (kiosk.Closeout.Form["photos"].Text, kiosk.Closeout.Form["oil"].Text).Should().Be(("1", "2026-08-03"));
@@ -107,7 +107,7 @@ public sealed class AttachByKeys : IDisposable
     public void One_taken_while_a_part_of_the_walk_round_is_described_is_counted_too()
     {
         Put("a.jpg", Jpeg);
-        kiosk.Press($"**==={{Enter}}=n{{Enter}}{{Enter}}dark{{F8}}{stick["a.jpg"]}{{Enter}}");
+        kiosk.Press($"**==n=n{{Enter}}{{Enter}}dark{{F8}}{stick["a.jpg"]}{{Enter}}");
         (kiosk.Closeout.IsReport, kiosk.Closeout.Form["what"].Text).Should().Be((true, "dark"));
 
         kiosk.Press("{Enter}{Enter}{Enter}{Enter}={Enter}{Enter}{Enter}");
@@ -117,15 +117,15 @@ public sealed class AttachByKeys : IDisposable
     [Fact]
     public void Nothing_is_attached_to_a_signed_close_out()
     {
-        kiosk.Press("**==={Enter}=={Enter}{Enter}{Enter}{Enter}B2{Enter}").Closeout.At.Should().Be(Step.Closed);
+        kiosk.Press("**==n=={Enter}{Enter}{Enter}{Enter}B2{Enter}").Closeout.At.Should().Be(Step.Closed);
 
         kiosk.Press("{F8}").Session.Model.Screen.Should().BeOfType<CloseoutScreen>();
         kiosk.Show().Should().NotContain("F8");
     }
 
     [Theory]
-    [InlineData("none.jpg", "There is no picture at")]
-    [InlineData("words.jpg", "is no picture: allowed are JPEG, PNG, WebP and HEIC")]
+    [InlineData("none.jpg", "There is no photo at")]
+    [InlineData("words.jpg", "is not a photo: allowed are JPEG, PNG, WebP and HEIC")]
     [InlineData("empty.jpg", "has 0 bytes: it is empty, or still being copied")]
     public void What_is_no_picture_is_said_and_Esc_leads_back(string name, string said)
     {

@@ -25,7 +25,7 @@ public sealed class CloseoutByKeys
             kiosk.Press(counts.ContainsKey(item.Code) || IsBlind(kiosk) ? Keys(kiosk.Closeout.Form, count) : "=");
         }
 
-        kiosk.Press("=41298{Enter}{Enter}{Enter}={Enter}");
+        kiosk.Press("=41298{Enter}{Enter}n={Enter}");
 
         counts.Should().HaveCount(6);
         items.Should().HaveCountGreaterThan(15);
@@ -117,7 +117,7 @@ public sealed class CloseoutByKeys
     public void Stepping_back_and_changing_mileage_keeps_the_later_answers()
     {
         using var kiosk = new SampleKiosk();
-        kiosk.Press("B5{Enter}{Enter}**{Enter}={Enter}=={Enter}{Enter}{Enter}");
+        kiosk.Press("B5{Enter}{Enter}**{Enter}=n=={Enter}{Enter}{Enter}");
         kiosk.Closeout.At.Should().Be(Step.SignOff);
 
         kiosk.Press("{PageUp}{PageUp}{PageUp}{PageUp}");
@@ -139,7 +139,7 @@ public sealed class CloseoutByKeys
         kiosk.Press($"{{PageUp}}{{PageUp}}{{PageUp}}/{item.Key}{{Enter}}{item.Value.Sealed - 1}{{Enter}}0{{Enter}}0{{Enter}}");
 
         kiosk.Closeout.At.Should().Be(Step.Cardboard);
-        kiosk.Press("={Enter}");
+        kiosk.Press("==n");
         kiosk.Depot.Shift(new("B5"))!.Step.Should().Be(Step.Kit);
     }
 
@@ -153,7 +153,8 @@ public sealed class CloseoutByKeys
         kiosk.Session.Model.Said.Should().Contain("12 mi").And.Contain($"{start} mi");
         kiosk.Entries.OfType<MileageLogged>().Should().BeEmpty();
 
-        kiosk.Press("{Enter}{Enter}");
+        kiosk.Press("{Enter}{Enter}{Enter}").Entries.OfType<MileageLogged>().Should().BeEmpty("Enter alone confirms nothing");
+        kiosk.Press("12{Enter}");
         kiosk.Entries.OfType<MileageLogged>().Should().ContainSingle().Which.Should().Match<MileageLogged>(m => m.Sure && m.DistanceMi == 0);
     }
 
@@ -187,7 +188,7 @@ public sealed class CloseoutByKeys
 
         kiosk.Press("B9{Enter}");
 
-        kiosk.Session.Model.Said.Should().Contain("no van B9");
+        kiosk.Session.Model.Said.Should().Contain("No van has the code B9");
         kiosk.Entries.Should().BeEmpty();
     }
 }

@@ -20,7 +20,7 @@ internal static class EveningKeys
             {
                 while (kiosk.Closeout.At is var at && at != answer.Step)
                 {
-                    kiosk.Press(at > answer.Step ? "{PageUp}" : at < kiosk.Depot.Shift(van.Key)!.Step ? "{PageDown}" : AsBooked(at));
+                    Again(kiosk.Press(at > answer.Step ? "{PageUp}" : at < kiosk.Depot.Shift(van.Key)!.Step ? "{PageDown}" : AsBooked(kiosk, at)));
                 }
 
                 kiosk.Press(answer.Photo is { } path ? $"{{F8}}{path}{{Enter}}" : Keys(kiosk, answer.Step, answer.Command!));
@@ -29,22 +29,20 @@ internal static class EveningKeys
         }
     }
 
-    private static string AsBooked(Step step) => step switch
+    private static string AsBooked(SampleKiosk kiosk, Step step) => step switch
     {
         Step.Leftovers => "**",
         Step.Cardboard or Step.Mileage or Step.Kit => "=",
-        Step.Damage => "{Enter}",
+        Step.Damage => kiosk.Depot.Shift(kiosk.Closeout.Van)!.Damages.Count == 0 ? "n" : "{Enter}",
         Step.Weekly => "={Enter}{Enter}{Enter}",
         _ => throw new InvalidOperationException($"{step}"),
     };
 
-    /// <summary>What was asked again is answered as before; over a reading that was suggested one's own is typed.</summary>
+    /// <summary>What was asked again is recorded as it is.</summary>
     private static void Again(SampleKiosk kiosk)
     {
-        if (kiosk.Session.Model.Screen is CloseoutScreen { Question.Doubted: LogMileage read })
-        {
-            kiosk.Press(To(kiosk, "odometer") + (kiosk.Closeout.Form["odometer"].IsOffered ? Text(read.EndMi!.Value) : "") + "{Enter}");
-        }
+        if (kiosk.Session.Model.Screen is CloseoutScreen { Question.Doubted: not null })
+            kiosk.Press("!");
     }
 
     private static string Keys(SampleKiosk kiosk, Step step, ICommand command) => command switch
@@ -55,7 +53,7 @@ internal static class EveningKeys
         CountStream c => $"{To(kiosk, $"stream/{c.Stream}")}{Text(c.Amount)}{{Enter}}",
         ConfirmCardboard or ConfirmKit => kiosk.Closeout.Form.Fields.Count == 0 ? "{Enter}" : "=",
         LogMileage c => $"{Text(c.EndMi!.Value)}{{Enter}}" + (c.FuelGal is null ? "{Enter}" : $"{Text(c.FuelGal.Value)}{{Enter}}{(c.FuelGrade is null ? Erase(kiosk) : c.FuelGrade)}{{Enter}}"),
-        ConfirmDamage { None: true } => "{Enter}",
+        ConfirmDamage { None: true } => kiosk.Depot.Shift(kiosk.Closeout.Van)!.Damages.Count == 0 ? "n" : "n{Enter}",
         ConfirmDamage => "{Enter}",
         ReportDamage c => (step == Step.Weekly ? $"{To(kiosk, c.Zone)}n{{Enter}}" : $"d{c.Zone}{{Enter}}") + Report(c),
         CountKit { TestedOn: { } date } c => $"{To(kiosk, c.Piece + "/tested")}{date:yyyy-MM-dd}{{Enter}}",

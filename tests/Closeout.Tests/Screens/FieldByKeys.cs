@@ -54,10 +54,10 @@ public sealed class FieldByKeys : IDisposable
     }
 
     [Fact]
-    public void A_caret_that_was_moved_is_forgotten_when_the_field_is_left()
+    public void What_is_typed_in_a_field_that_is_visited_again_replaces_what_stands_there()
     {
-        kiosk.Press("crack{Home}{Up}{Down}s");
-        What.Text.Should().Be("cracks");
+        kiosk.Press("crack{Home}{Up}{Down}d");
+        What.Text.Should().Be("d");
     }
 
     public void Dispose() => kiosk.Dispose();

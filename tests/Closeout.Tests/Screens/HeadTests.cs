@@ -14,7 +14,7 @@ public sealed class HeadTests
     [InlineData(120, "漢")]
     public void A_name_of_any_length_gives_way_to_date_REHEARSAL_and_title(int width, string letter)
     {
-        foreach (var (title, right) in new[] { ("TOMORROW'S GAPS", "Thu 19 Nov 2026"), ("CLOSE OUT FOR SOMEBODY", ""), ("BAY WALL", "3 of 6 closed 16:52"), ("B3 Curlew  T07", "16:52"), ("DAY BOOK", "1204 entries") })
+        foreach (var (title, right) in new[] { ("TOMORROW'S PLAN", "Thu 19 Nov 2026"), ("CLOSE OUT FOR SOMEBODY", ""), ("BAY WALL", "3 of 6 closed 16:52"), ("B3 Curlew  T07", "16:52"), ("DAY BOOK", "1204 entries") })
         {
             for (var length = 1; length <= 100; length++)
             {

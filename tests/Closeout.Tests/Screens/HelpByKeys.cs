@@ -13,7 +13,7 @@ public sealed class HelpByKeys
     [InlineData("{F9}", "Everybody of the crew")]
     [InlineData("{F9}iL1{Enter}", "The PIN that was drawn")]
     [InlineData("{F5}", "A delivery goes onto the shelf")]
-    [InlineData("{F5}{F5}", "A corrected count makes the book follow")]
+    [InlineData("{F5}{F5}", "A corrected count makes the record follow")]
     [InlineData("{F2}{F5}", "change of one line of the plan")]
     [InlineData("B4{F7}h", "A hold keeps a van in")]
     [InlineData("B4{F7}b", "closed out for somebody who cannot")]

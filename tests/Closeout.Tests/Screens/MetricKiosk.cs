@@ -35,7 +35,7 @@ public sealed class MetricKiosk : IDisposable
     {
         // 28114 mi this morning are 45245 km; 45380 was read and 45830 typed.
         kiosk.Press("B3{Enter}{Enter}**=45830{Enter}{Enter}");
-        kiosk.Session.Model.Said.Should().Contain("From 45245 km to 45830 km is 585 km in one day").And.Contain("45380 km stands in the field").And.NotContain(" mi");
+        kiosk.Session.Model.Said.Should().Contain("From 45245 km to 45830 km is 585 km in one day").And.Contain("45380 km is in the field").And.NotContain(" mi");
 
         kiosk.Press("{Enter}{Enter}");
         var logged = kiosk.Entries.OfType<MileageLogged>().Should().ContainSingle().Which;

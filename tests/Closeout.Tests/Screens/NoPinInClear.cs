@@ -21,7 +21,7 @@ public sealed class NoPinInClear
     {
         using var kiosk = new SampleKiosk(typesPins: false, without: ["T07", "T14"]);
         using var outside = new TempFolder();
-        kiosk.Press($"B3{{Enter}}{{Enter}}**{{Enter}}={{Enter}}={{Enter}}{Own}{{Enter}}{Own}{{Enter}}{{F9}}{{Down}}{{Down}}{{Down}}{{Down}}{{Down}}{{Down}}iL1{{Enter}}").TypePin("L1");
+        kiosk.Press($"B3{{Enter}}{{Enter}}**{{Enter}}=n={{Enter}}{Own}{{Enter}}{Own}{{Enter}}{{F9}}{{Down}}{{Down}}{{Down}}{{Down}}{{Down}}{{Down}}iL1{{Enter}}").TypePin("L1");
         var issued = ((IssuedScreen)kiosk.Session.Model.Screen).Pin;
         kiosk.Press("{Enter}{Escape}{F5}CO-10Y{Enter}1{Enter}T09{Enter}975311{Enter}").Clock.Pass(30);
         kiosk.TypePin("T09").Press("{Escape}");

@@ -20,7 +20,7 @@ public sealed class OtherPrograms
 
         kiosk.Session.Refresh().Should().BeTrue();
 
-        kiosk.Show().Should().Contain("leftovers, 0 of ");
+        kiosk.Show().Should().Contain("◐ items 0/");
         kiosk.Session.Refresh().Should().BeFalse("nothing more was written");
     }
 
@@ -43,7 +43,7 @@ public sealed class OtherPrograms
     public void The_page_that_asks_for_a_PIN_is_drawn_at_each_second_while_it_says_how_many_are_left()
     {
         using var kiosk = new SampleKiosk(typesPins: false);
-        kiosk.Press("B3{Enter}{Enter}**==={Enter}={Enter}wrong{Enter}").Clock.Pass(1);
+        kiosk.Press("B3{Enter}{Enter}**==n={Enter}wrong{Enter}").Clock.Pass(1);
         kiosk.Press("wrong{Enter}{Backspace}").Show().Should().Contain("in 2 s");
 
         var drawn = Enumerable.Range(0, 4).Select(_ =>
@@ -79,7 +79,7 @@ public sealed class OtherPrograms
     public void The_next_business_date_opened_elsewhere_leads_back_to_the_wall()
     {
         using var kiosk = new SampleKiosk();
-        kiosk.Press("B3{Enter}{Enter}**{Enter}={Enter}={Enter}B3{Enter}");
+        kiosk.Press("B3{Enter}{Enter}**{Enter}=n={Enter}B3{Enter}");
         kiosk.Closeout.At.Should().Be(Step.Closed);
         var given = SampleDay.Given with { BusinessDate = new(2026, 11, 19) };
         Book.Open(kiosk.Folder).Record(new LoadFolder(given).Decide, DateTimeOffset.UnixEpoch);
@@ -108,7 +108,7 @@ public sealed class OtherPrograms
     [InlineData("B4{F7}", "B4 Dunlin")]
     [InlineData("B4{F7}h", "HOLD A VAN")]
     [InlineData("{F3}b", "BOXES OPENED HERE")]
-    [InlineData("B2{Enter}{Enter}{F8}", "pictures")]
+    [InlineData("B2{Enter}{Enter}{F8}", "photos")]
     [InlineData("{F8}", "DAY BOOK")]
     public void A_screen_that_still_has_something_to_show_stays_when_the_set_up_changes(string keys, string shown)
     {
@@ -141,7 +141,7 @@ public sealed class OtherPrograms
     public void Pictures_of_a_close_out_that_another_kiosk_signed_lead_back_to_the_wall()
     {
         using var kiosk = new SampleKiosk();
-        kiosk.Press("B3{Enter}{Enter}**==={Enter}={F8}");
+        kiosk.Press("B3{Enter}{Enter}**==n={F8}");
         Other(kiosk).Record(new Sign(new("B3"), new("T07"))).Should().BeNull();
 
         kiosk.Session.Refresh();
@@ -157,7 +157,7 @@ public sealed class OtherPrograms
         Change(kiosk, setup => setup with { Depot = setup.Depot with { Streams = [] } });
         kiosk.Session.Refresh();
 
-        kiosk.Press("{Enter}").Session.Model.Said.Should().Contain("lamps is not counted at this depot: 0 streams are");
+        kiosk.Press("{Enter}").Session.Model.Said.Should().Contain("lamps is not counted at this depot.");
         kiosk.Press("{Escape}B3{Enter}{Enter}").Closeout.At.Should().Be(Step.Mileage);
     }
 

@@ -45,7 +45,7 @@ public sealed class PastedText : IDisposable
     [Fact]
     public void A_PIN_may_be_pasted_and_Enter_is_pressed_by_hand()
     {
-        kiosk.Press("B3{Enter}{Enter}**{Enter}={Enter}={Enter}").Session.Paste(kiosk.PinOf("T07") + "\n");
+        kiosk.Press("B3{Enter}{Enter}**{Enter}=n={Enter}").Session.Paste(kiosk.PinOf("T07") + "\n");
         kiosk.Depot.Shift(new("B3"))!.IsClosed.Should().BeFalse();
 
         kiosk.Press("{Enter}").Depot.Shift(new("B3"))!.IsClosed.Should().BeTrue();

@@ -11,7 +11,7 @@ namespace Closeout.Tests.Screens;
 /// <summary>PINs at the kiosk, for those who have the right.</summary>
 public sealed class PinByKeys
 {
-    private const string ToSign = "B3{Enter}{Enter}**{Enter}={Enter}={Enter}";
+    private const string ToSign = "B3{Enter}{Enter}**{Enter}=n={Enter}";
     private const string Delivery = "{F5}CO-10Y{Enter}5{Enter}L1{Enter}";
 
     [Fact]
@@ -58,10 +58,10 @@ public sealed class PinByKeys
     }
 
     [Theory]
-    [InlineData("4111 1111 1111 1111", "fit a payment card")]
-    [InlineData("219-09-9999", "fit a social-security number")]
-    [InlineData("aaaaaaab", "1 or 2 characters")]
-    [InlineData("qwertyui", "along a row of keys")]
+    [InlineData("4111 1111 1111 1111", "card number")]
+    [InlineData("219-09-9999", "social security number")]
+    [InlineData("aaaaaaab", "That PIN repeats")]
+    [InlineData("qwertyui", "simple sequence")]
     public void A_number_that_must_not_be_kept_or_is_soon_guessed_is_no_PIN(string pin, string said)
     {
         using var kiosk = new SampleKiosk(typesPins: false, without: "T07");
@@ -75,8 +75,8 @@ public sealed class PinByKeys
     public void Or_types_one_of_his_own_twice()
     {
         using var kiosk = new SampleKiosk(typesPins: false, without: "T07");
-        kiosk.Press(ToSign + "12345678{Enter}").Session.Model.Said.Should().Contain("4 or more in a row");
-        kiosk.Press("iron gravel{Enter}iron gravle{Enter}").Session.Model.Said.Should().Contain("not the same");
+        kiosk.Press(ToSign + "12345678{Enter}").Session.Model.Said.Should().Contain("a simple sequence");
+        kiosk.Press("iron gravel{Enter}iron gravle{Enter}").Session.Model.Said.Should().Contain("entries differ");
         kiosk.Press("iron gravel{Enter}iron gravel{Enter}");
 
         kiosk.Entries.OfType<PinSet>().Should().ContainSingle().Which.Should().Match<PinSet>(p => !p.Issued && p.Hash.Fits("iron gravel"));
@@ -129,7 +129,7 @@ public sealed class PinByKeys
 
         kiosk.Entries.Should().ContainSingle().Which.Should().Match<PinSet>(p => !p.Issued && p.Lead == null && p.Hash.Fits("iron gravel"));
         kiosk.Show().Should().Contain("The new PIN of T07 is set").And.Contain("PEOPLE");
-        kiosk.Press("{Escape}" + ToSign + kiosk.PinOf("T07") + "{Enter}").Session.Model.Said.Should().Contain("That is not the PIN of T07");
+        kiosk.Press("{Escape}" + ToSign + kiosk.PinOf("T07") + "{Enter}").Session.Model.Said.Should().Contain("Wrong PIN for T07");
         kiosk.Clock.Pass(2);
         kiosk.Press("iron gravel{Enter}").Depot.Shift(new("B3"))!.IsClosed.Should().BeTrue();
     }
@@ -151,7 +151,7 @@ public sealed class PinByKeys
         kiosk.Press("{F9}{Down}{Down}{Down}c").TypePin("T07").Press("iron gravel{Enter}iron gravel");
         new Desk(Closeout.Store.Book.Open(kiosk.Folder), kiosk.Clock).Record(new Closeout.People.ResetPin(new("T07"), new("L1"))).Should().BeNull();
 
-        kiosk.Press("{Enter}").Session.Model.Said.Should().Contain("was changed or reset at another kiosk meanwhile");
+        kiosk.Press("{Enter}").Session.Model.Said.Should().Contain("was changed elsewhere");
         kiosk.Depot.Pins.Of(new("T07")).Hash.Should().BeNull();
     }
 
@@ -190,7 +190,7 @@ public sealed class PinByKeys
             kiosk.Press("000000{Enter}").Clock.Pass(30);
         }
 
-        kiosk.Session.Model.Said.Should().Contain("locked: 10 wrong in a row");
+        kiosk.Session.Model.Said.Should().Contain("locked after 10 wrong tries");
         kiosk.Press("{Escape}{Escape}{F9}{Down}{Down}{Down}").Show().Should().Contain("LOCKED after 10 wrong");
         kiosk.Press("rL1{Enter}").TypePin("L1").Session.Model.Said.Should().Contain("The PIN of T07 is reset");
 

@@ -13,7 +13,7 @@ public sealed class SwappedDigitsByKeys : IDisposable
     [Fact]
     public void It_is_asked_again_with_the_reading_that_was_probably_meant_in_the_field()
     {
-        kiosk.Session.Model.Said.Should().Contain("28114 mi").And.Contain("28513 mi").And.Contain("28153 mi stands in the field");
+        kiosk.Session.Model.Said.Should().Contain("28114 mi").And.Contain("28513 mi").And.Contain("28153 mi is in the field");
         kiosk.Closeout.Form["odometer"].Text.Should().Be("28153");
         kiosk.Show().Should().Contain("[28153    ]");
         kiosk.Entries.OfType<MileageLogged>().Should().BeEmpty();
@@ -61,13 +61,14 @@ public sealed class SwappedDigitsByKeys : IDisposable
     {
         using var both = new SampleKiosk();
         both.Press("B3{Enter}{Enter}**=28513{Enter}12{Enter}regular{Enter}");
-        both.Session.Model.Said.Should().Contain("28513 mi").And.Contain("takes diesel, and regular was typed");
+        both.Session.Model.Said.Should().Contain("28513 mi").And.Contain("takes diesel, not regular");
 
         both.Press("{Enter}{Enter}{Enter}");
         both.Entries.OfType<MileageLogged>().Should().BeEmpty("the suggestion was taken, and the fuel is another's still");
         both.Session.Model.Said.Should().Contain("takes diesel").And.NotContain("swapped");
 
-        both.Press("{Enter}");
+        both.Press("{Enter}").Entries.OfType<MileageLogged>().Should().BeEmpty("Enter alone confirms nothing");
+        both.Press("!");
         both.Entries.OfType<MileageLogged>().Should().ContainSingle(both.Show()).Which.Should().Match<MileageLogged>(m => m.EndMi == 28153 && m.FuelGrade == "regular" && !m.Sure);
     }
 

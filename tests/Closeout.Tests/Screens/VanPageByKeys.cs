@@ -6,7 +6,7 @@ using Xunit;
 
 namespace Closeout.Tests.Screens;
 
-/// <summary>F7 after the sample evening: B4 has a crack in its windscreen, B5 an old damage, B6 no extinguisher, the wrong fuel and two boxes missing.</summary>
+/// <summary>F7 after the sample evening: B4 has a crack in its windshield, B5 an old damage, B6 no extinguisher, the wrong fuel and two boxes missing.</summary>
 public sealed class VanPageByKeys : IDisposable
 {
     private readonly SampleKiosk kiosk = SampleKiosk.Evening();
@@ -15,7 +15,7 @@ public sealed class VanPageByKeys : IDisposable
     public void The_page_says_what_stands_against_the_van_what_is_due_and_what_to_load()
     {
         kiosk.Press("B4{F7}").Show(150, 40).Should()
-            .Contain("HELD").And.Contain("windscreen, unsafe: crack across the driver's view (incident 2), since 2026-11-18")
+            .Contain("HELD").And.Contain("windshield, unsafe: crack across the driver's view (incident 2), since 2026-11-18")
             .And.Contain("told L1, at the kiosk at 16:41")
             .And.Contain("Combustible gas detector to be tested by 2026-11-27")
             .And.Contain("To load").And.Contain("It does not say that the van is safe");
@@ -25,13 +25,13 @@ public sealed class VanPageByKeys : IDisposable
     public void L_lifts_the_holds_and_the_page_says_so_with_the_incident_still_open()
     {
         kiosk.Press("B4{F7}l");
-        kiosk.Show().Should().Contain("LIFT A HOLD").And.Contain("B4 Dunlin is held: windscreen, unsafe").And.Contain("does not say");
+        kiosk.Show().Should().Contain("LIFT A HOLD").And.Contain("B4 Dunlin is held:").And.Contain("1  windshield, unsafe").And.Contain("does not say");
 
         kiosk.Press("replaced, workshop slip 12{Enter}L1{Enter}");
-        kiosk.Entries[^1].Should().BeEquivalentTo(new HoldsLifted(new("B4"), ["windscreen, unsafe: crack across the driver's view (incident 2)"], "replaced, workshop slip 12", new("L1")));
+        kiosk.Entries[^1].Should().BeEquivalentTo(new HoldsLifted(new("B4"), ["windshield, unsafe: crack across the driver's view (incident 2)"], "replaced, workshop slip 12", new("L1")));
         kiosk.Session.Model.Screen.Should().BeOfType<VanScreen>();
         kiosk.Show(100, 40).Should().NotContain("HELD").And.Contain("hold lifted by L1: replaced, workshop slip 12").And.Contain("; hold lifted");
-        kiosk.Press("{Escape}").Show(160, 40).Should().NotContain("HELD: windscreen");
+        kiosk.Press("{Escape}").Show(160, 40).Should().NotContain("HELD: windshield");
     }
 
     [Fact]
@@ -55,7 +55,7 @@ public sealed class VanPageByKeys : IDisposable
         kiosk.Show(100, 40).Should().NotContain("Incident").And.Contain("incident 1 closed by L1: latch replaced");
 
         kiosk.Press("c7{Enter}why{Enter}L1{Enter}");
-        kiosk.Session.Model.Said.Should().Contain("Incident 7 of B5 Egret is not open: 0 are");
+        kiosk.Session.Model.Said.Should().Contain("Incident 7 of B5 Egret is not open. It has no open incident");
     }
 
     [Fact]
@@ -69,22 +69,22 @@ public sealed class VanPageByKeys : IDisposable
         kiosk.Entries[^1].Should().Be(new BoxesWrittenOff(new("B6"), new(first), 1, "never found", new("L1")));
 
         kiosk.Press("w{Enter}5{Enter}never found{Enter}L1{Enter}");
-        kiosk.Session.Model.Said.Should().Contain("1 box of ").And.Contain("5 were to be written off. Type 1, or choose other boxes.");
+        kiosk.Session.Model.Said.Should().Contain("1 box of ").And.Contain("missing, not 5. Type 1.");
         kiosk.Press("{Up}{Up}{Backspace}1{Enter}{Enter}{Enter}").Entries[^1].Should().BeOfType<BoxesWrittenOff>();
         kiosk.Press("{Escape}").Show().Should().NotContain("2 boxes missing");
     }
 
     [Theory]
     [InlineData("B4{F7}lreplaced{Enter}{Enter}", "That is a lead's")]
-    [InlineData("B4{F7}lreplaced{Enter}T03{Enter}", "T03 Ines Marsh is no lead, and only a lead lifts a hold")]
+    [InlineData("B4{F7}lreplaced{Enter}T03{Enter}", "T03 Ines Marsh is not a lead. A lead lifts a hold")]
     [InlineData("B4{F7}lreplaced{Enter}L9{Enter}", "Nobody here has the code L9")]
-    [InlineData("B4{F7}l{Enter}", "Say why it may go out in a few words")]
-    [InlineData("B4{F7}lcard 4111 1111 1111 1111{Enter}", "fit a payment card")]
-    [InlineData("B1{F7}lwhy not{Enter}L1{Enter}", "B1 Avocet has 0 holds")]
+    [InlineData("B4{F7}l{Enter}", "Say why it may go out (1 to 80")]
+    [InlineData("B4{F7}lcard 4111 1111 1111 1111{Enter}", "card number")]
+    [InlineData("B1{F7}lwhy not{Enter}L1{Enter}", "B1 Avocet is not on hold")]
     [InlineData("B1{F7}h{Enter}", "Say why it must stay")]
     [InlineData("B4{F7}c{Backspace}{Enter}", "Type the incident's number")]
     [InlineData("B1{F7}w{Enter}", "Type the code of the item")]
-    [InlineData("B1{F7}wLED-G25{Enter}{Enter}why{Enter}L1{Enter}", "0 boxes of LED globe G25, 6 W, 2700 K are missing of B1 Avocet")]
+    [InlineData("B1{F7}wLED-G25{Enter}{Enter}why{Enter}L1{Enter}", "B1 Avocet has no box of LED globe G25, 6 W, 2700 K missing")]
     public void What_is_missing_or_wrong_is_said_and_the_form_stays(string keys, string said)
     {
         var before = kiosk.Entries.Count;

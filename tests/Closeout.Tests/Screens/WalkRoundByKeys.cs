@@ -5,10 +5,10 @@ using Xunit;
 
 namespace Closeout.Tests.Screens;
 
-/// <summary>The weekly walk-round at B2, which is due.</summary>
+/// <summary>The weekly walk-around at B2, which is due.</summary>
 public sealed class WalkRoundByKeys : IDisposable
 {
-    private readonly SampleKiosk kiosk = new SampleKiosk().Press("B2{Enter}{Enter}**==={Enter}=");
+    private readonly SampleKiosk kiosk = new SampleKiosk().Press("B2{Enter}{Enter}**==n=");
 
     public WalkRoundByKeys() => kiosk.Closeout.At.Should().Be(Step.Weekly, kiosk.Show());
 
@@ -31,11 +31,11 @@ public sealed class WalkRoundByKeys : IDisposable
         kiosk.Press("{Enter}left blade torn{Enter}{Enter}L1{Enter}1641{Backspace}{Backspace}:41{Enter}");
         kiosk.Entries.OfType<DamageFound>().Single().Should().Be(
             new DamageFound(new("B2"), 2, new("T05"), "wipers", Severity.Repair, "left blade torn", true, "L1", new(16, 41)));
-        (kiosk.Closeout.IsReport, kiosk.Closeout.Form.Now!.Name, kiosk.Closeout.Form["wipers"].Text).Should().Be((false, "fluids seen", "n"), "on with the part behind it");
+        (kiosk.Closeout.IsReport, kiosk.Closeout.Form.Now!.Name, kiosk.Closeout.Form["wipers"].Text).Should().Be((false, "leaks", "n"), "on with the part behind it");
 
         kiosk.Press("n{Enter}n{Enter}oil under the engine{Enter}={Enter}7{Enter}n{Enter}");
         var check = kiosk.Entries.OfType<WeeklyChecked>().Single();
-        check.NotInOrder.Should().Equal("wipers", "fluids seen");
+        check.NotInOrder.Should().Equal("wipers", "leaks");
         (check.Photos, check.Clean).Should().Be((7, false));
     }
 
@@ -58,7 +58,7 @@ public sealed class WalkRoundByKeys : IDisposable
         kiosk.Closeout.Form["lights"].Text.Should().Be("n");
 
         kiosk.Press("={Enter}{Enter}{Enter}");
-        kiosk.Session.Model.Said.Should().Contain("\"lights\" is said not to be in order, and 0 damages tell of it");
+        kiosk.Session.Model.Said.Should().Contain("Describe what is wrong with the lights, or mark it OK");
         kiosk.Entries.OfType<WeeklyChecked>().Should().BeEmpty();
         kiosk.Closeout.At.Should().Be(Step.Weekly);
     }
@@ -82,18 +82,18 @@ public sealed class WalkRoundByKeys : IDisposable
         kiosk.Press("={Enter}{Enter}{Enter}");
 
         kiosk.Closeout.At.Should().Be(Step.SignOff);
-        kiosk.Depot.Shift(new("B2"))!.Weekly!.NotInOrder.Should().Equal("tyres");
-        kiosk.Show().Should().Contain("HELD").And.Contain("not in order: tyres");
+        kiosk.Depot.Shift(new("B2"))!.Weekly!.NotInOrder.Should().Equal("tires");
+        kiosk.Show().Should().Contain("HELD").And.Contain("not in order: tires");
     }
 
     [Theory]
     [InlineData("x{Enter}={Enter}{Enter}{Enter}", "Say whether this part is in order: lights. Y yes, N no.")]
     [InlineData("={Enter}{Enter}x{Enter}", "Say whether it is clean inside: Y yes, N no.")]
     [InlineData("=2026{Enter}{Enter}{Enter}", "\"2026\" is no date")]
-    [InlineData("=2026-11-19{Enter}{Enter}{Enter}", "The last oil change cannot be 2026-11-19: today is 2026-11-18.")]
+    [InlineData("=2026-11-19{Enter}{Enter}{Enter}", "The last oil change cannot be 2026-11-19; today is 2026-11-18.")]
     [InlineData("n{Enter}x{Enter}dark{Enter}{Enter}{Enter}{Enter}", "Say how bad it is")]
-    [InlineData("n{Enter}{Enter}dark{Enter}{Enter}{Enter}4{Enter}", "\"4\" is no time. Type it as HH:MM")]
-    [InlineData("n{Enter}{Enter}{Enter}{Enter}{Enter}{Enter}", "Say what it is in a few words")]
+    [InlineData("n{Enter}{Enter}dark{Enter}{Enter}{Enter}4{Enter}", "\"4\" is no time. Type it as")]
+    [InlineData("n{Enter}{Enter}{Enter}{Enter}{Enter}{Enter}", "Say what it is (1 to 80 characters)")]
     public void What_is_missing_is_said_and_nothing_is_recorded(string keys, string said)
     {
         var before = kiosk.Entries.Count;

@@ -1,4 +1,5 @@
 using Closeout.Screens;
+using Closeout.Screens.Parts;
 using FluentAssertions;
 using Terminal.Gui.App;
 using Terminal.Gui.Input;
@@ -19,7 +20,7 @@ public sealed class WindowTests
         using var app = Application.Create(new VirtualTimeProvider());
         app.Init("ansi");
         app.Driver!.SetScreenSize(80, 24);
-        using var window = new KioskWindow(kiosk.Session);
+        using var window = new KioskWindow(kiosk.Session, new Paint(hasColors: true));
         var token = app.Begin(window);
         app.LayoutAndDraw();
         Cells(app).Should().Be(kiosk.Show());

@@ -1,5 +1,6 @@
 using Closeout.DayBook;
 using Closeout.Facts;
+using Closeout.Restock;
 using Closeout.Rules;
 using Closeout.Shifts.Steps;
 using FluentAssertions;
@@ -59,9 +60,12 @@ public class LeftoverStories
     [Fact]
     public void The_most_that_an_answer_may_say_is_taken_and_one_more_is_not()
     {
-        var most = new CountLeftover(Tiny.B1, Lamp, 99_999, 99_999, 99_999, 99_999, Sure: true);
+        // A carton of ten lamps and its box weigh a little over 2 lb, and the van carries 2,000 lb.
+        var most = new CountLeftover(Tiny.B1, Lamp, Payload.MostCartons(Tiny.Setup, Tiny.Setup.Van(Tiny.B1), Tiny.Lamp), 99_999, 99_999, 99_999, Sure: true);
+        most.Sealed.Should().BeInRange(600, 999);
         Counting.Accepts(most);
-        foreach (var more in new[] { most with { Sealed = 100_000 }, most with { Bin = 100_000 }, most with { Kept = 100_000 }, most with { Installed = 100_000 } })
+        Counting.Refuses(most with { Sealed = most.Sealed + 1 }).Text.Should().EndWith($"Type 0 to {most.Sealed}.");
+        foreach (var more in new[] { most with { Bin = 100_000 }, most with { Kept = 100_000 }, most with { Installed = 100_000 } })
         {
             Counting.Refuses(more).Should().Match<Refusal>(r => r.Code == "out-of-range" && r.Text.Contains("100000"));
         }

@@ -81,5 +81,28 @@ public class OdometerStories
         new LogMileage(Tiny.B1, units.Miles(1609)).Decide(depot).Refusal.Should().BeNull();
     }
 
+    [Fact]
+    public void A_lead_corrects_a_wrong_start_and_the_day_is_counted_from_there()
+    {
+        var depot = Tiny.Opened().Did(new CorrectOdometer(Tiny.B1, 11_000, "read wrong last night", Tiny.Lead)).At(Tiny.B1, Step.Mileage);
+
+        ((MileageLogged)depot.Accepts(new LogMileage(Tiny.B1, 11_040))).DistanceMi.Should().Be(40);
+    }
+
+    [Fact]
+    public void Several_doubts_are_one_question()
+    {
+        var depot = Tiny.Opened("B1: 2+5 LAMP").At(Tiny.B1, Step.Leftovers)
+            .Did(new CountLeftover(Tiny.B1, Tiny.Lamp.Code, 2, 0, 0)).At(Tiny.B1, Step.Mileage);
+
+        var doubt = depot.Refuses(new LogMileage(Tiny.B1, 1000, 5, "diesel"));
+        doubt.Should().Match<Refusal>(r => r.AskAgain && r.Code == "used-not-driven" && r.Text.Contains("5 units were used") && r.Text.Contains("not diesel"));
+        ((MileageLogged)depot.Accepts(new LogMileage(Tiny.B1, 1000, 5, "diesel", Sure: true))).Sure.Should().BeFalse("the reading itself is not odd");
+    }
+
+    [Fact]
+    public void No_fuel_is_0() =>
+        ((MileageLogged)Tiny.Opened().At(Tiny.B1, Step.Mileage).Accepts(new LogMileage(Tiny.B1, 1040, 0))).FuelGal.Should().BeNull();
+
     private static Setup Metric => Tiny.Setup with { Depot = Tiny.Settings with { Metric = true } };
 }

@@ -7,7 +7,7 @@ using Xunit;
 
 namespace Closeout.Tests.Shifts;
 
-/// <summary>The weekly walk-round, part by part: what is not in order is described as a damage.</summary>
+/// <summary>The weekly walk-around, part by part: what is not in order is described as a damage.</summary>
 public sealed class WalkRoundStories
 {
     private static readonly Depot AtWeekly = Tiny.Opened(date: Tiny.Friday).At(Tiny.B1, Step.Weekly);
@@ -19,7 +19,7 @@ public sealed class WalkRoundStories
 
         var told = AtWeekly.Did(new ReportDamage(Tiny.B1, "wipers", Severity.Repair, "left blade torn"));
         Checked(told.Did(Check("wipers"))).NotInOrder.Should().Equal("wipers");
-        told.Refuses(Check("wipers", "tyres")).Text.Should().Contain("\"tyres\"", "the wipers are told, and the tyres are not");
+        told.Refuses(Check("wipers", "tires")).Text.Should().Contain("the tires", "the wipers are told, and the tires are not");
     }
 
     [Fact]
@@ -29,7 +29,7 @@ public sealed class WalkRoundStories
 
         foreach (var check in new[] { Check(), new CheckWeekly(Tiny.B1, null, 0, true), Check("Lights") })
         {
-            Checked(told.Did(check)).NotInOrder.Should().Equal(["lights", "tyres"], "in the order of the list; a rear door is no part of it");
+            Checked(told.Did(check)).NotInOrder.Should().Equal(["lights", "tires"], "in the order of the list; a rear door is no part of it");
         }
     }
 

@@ -140,7 +140,7 @@ public sealed class ArchiveTests
 
         var said = Spoken.By(() => Closeout.Commands.ArchiveCommand.Run(book.Folder, TimeProvider.System));
 
-        said.Out.Should().MatchRegex(@"^Made the archive anew from 1 page, \d+ entries, in \d+\.\d s\.\n$");
+        said.Out.Should().MatchRegex(@"^Remade the archive from 1 page, \d+ entries, in \d+\.\d s\.\n$");
         Boxes(book).Should().Equal(expected);
     }
 

@@ -98,7 +98,7 @@ public sealed class AttachmentsTests : IDisposable
 
     [Fact]
     public void What_only_looks_like_a_picture_by_its_name_is_refused() =>
-        attachments.Invoking(a => a.Take(Put("page.png", [.. "<html>"u8]))).Should().Throw<BookException>().WithMessage("*is no picture: allowed are JPEG, PNG, WebP and HEIC*");
+        attachments.Invoking(a => a.Take(Put("page.png", [.. "<html>"u8]))).Should().Throw<BookException>().WithMessage("*is not a photo: allowed are JPEG, PNG, WebP and HEIC*");
 
     [Fact]
     public void A_file_cut_below_its_first_bytes_is_no_picture()
@@ -132,7 +132,7 @@ public sealed class AttachmentsTests : IDisposable
     public void Nothing_at_a_path_says_what_to_type(string path)
     {
         Directory.CreateDirectory(temp["hollow"]);
-        FluentActions.Invoking(() => Attachments.At(path.Length == 0 ? "" : temp[path])).Should().Throw<BookException>().WithMessage("There is no picture at *Type the name of a picture*");
+        FluentActions.Invoking(() => Attachments.At(path.Length == 0 ? "" : temp[path])).Should().Throw<BookException>().WithMessage("There is no photo at *Type the name of a photo*");
     }
 
     [Fact]

@@ -182,7 +182,7 @@ public sealed class DailyBackupTests : IDisposable
         session.Refresh();
 
         session.Model.Said.Should().StartWith("Today's backup was not made. ");
-        session.Show(80, 24).ToString().Should().Contain("!! Today's backup was not made.");
+        session.Show(80, 24).ToString().Should().Contain("!!  Today's backup was not made.");
         session.Press(new(Press.Down));
         session.Model.Said.Should().BeEmpty();
         session.Model.Screen.Should().BeOfType<WallScreen>().Which.Selected.Should().Be(1);

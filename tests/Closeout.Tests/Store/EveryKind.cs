@@ -60,6 +60,7 @@ internal static class EveryKind
         new CloseoutChecked(Van, new("L1")),
         new CloseoutReopened(Van, "wrong odometer", new("L1")),
         new SignedFor(Van, Technician, "went home ill", new("L1")),
+        new OdometerCorrected(Van, 1000, 1200, "cluster replaced", new("L1")),
         new VanExplained(Van, StayedIn: false, "in the workshop", new("L1")),
         new BookingsMoved(Today.AddDays(1), Van, Van, [new(Visit, 2)], "a van is held", new("L1")),
         new PinSet(Technician, Hash(7), Issued: true, Technician),

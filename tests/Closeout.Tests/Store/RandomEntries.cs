@@ -93,6 +93,7 @@ internal static class RandomEntries
         ["closeout-checked"] = Gen.Select(Van, Technician, (v, by) => (Entry)new CloseoutChecked(v, by)),
         ["closeout-reopened"] = Gen.Select(Van, Wild, Technician, (v, why, by) => (Entry)new CloseoutReopened(v, why, by)),
         ["signed-for"] = Gen.Select(Van, Technician, Wild, (v, by, why) => (Entry)new SignedFor(v, by, why, by)),
+        ["odometer-corrected"] = Gen.Select(Van, Gen.Int[0, 2_000_000], Gen.Int[0, 2_000_000], Wild, Technician, (v, from, to, why, by) => (Entry)new OdometerCorrected(v, from, to, why, by)),
         ["van-explained"] = Gen.Select(Van, Gen.Bool, Wild, Technician, (v, stayed, why, by) => (Entry)new VanExplained(v, stayed, why, by)),
         ["bookings-moved"] = Gen.Select(Date, Van, Van, Gen.Select(Visit, Gen.Int, (k, n) => new KindVisits(k, n)).Array[0, 2], Wild, Technician, (d, v, w, n, why, by) => (Entry)new BookingsMoved(d, v, w, n, why, by)),
         ["hold-placed"] = Gen.Select(Van, Wild, Technician, (v, why, by) => (Entry)new HoldPlaced(v, why, by)),

@@ -11,7 +11,7 @@ namespace Closeout.Tests.Vans;
 
 public sealed class HoldStories
 {
-    private static readonly Depot Held = Tiny.Opened("B1: 2+5 LAMP").At(Tiny.B1, Step.Damage).Did(new ReportDamage(Tiny.B1, "windscreen", Severity.Unsafe, "crack"));
+    private static readonly Depot Held = Tiny.Opened("B1: 2+5 LAMP").At(Tiny.B1, Step.Damage).Did(new ReportDamage(Tiny.B1, "windshield", Severity.Unsafe, "crack"));
 
     [Fact]
     public void A_lead_lifts_a_hold_with_a_reason_that_stays_on_the_wall()
@@ -20,7 +20,7 @@ public sealed class HoldStories
 
         var state = Readiness.Of(after, after.Setup.Van(Tiny.B1));
         state.Holds.Should().BeEmpty();
-        state.Notes.Should().Contain("hold lifted by L1: replaced, slip 12 (windscreen, unsafe: crack (incident 1))");
+        state.Notes.Should().Contain("hold lifted by L1: replaced, slip 12 (windshield, unsafe: crack (incident 1))");
     }
 
     [Fact]
@@ -76,7 +76,7 @@ public sealed class HoldStories
     public void A_hold_in_the_words_of_an_incident_lifted_on_an_earlier_day_stands_over_night()
     {
         var lifted = Held.Did(new LiftHolds(Tiny.B1, "drives to the workshop", Tiny.Lead)).Next(Tiny.Friday);
-        var held = lifted.Did(new PlaceHold(Tiny.B1, "windscreen, unsafe: crack (incident 1)", Tiny.Lead));
+        var held = lifted.Did(new PlaceHold(Tiny.B1, "windshield, unsafe: crack (incident 1)", Tiny.Lead));
 
         Readiness.Standing(held, Tiny.B1).Should().ContainSingle();
         Readiness.Standing(held.Next(Tiny.Friday.AddDays(3)), Tiny.B1).Should().ContainSingle("nobody lifted it");
@@ -87,10 +87,20 @@ public sealed class HoldStories
     {
         var both = Held.At(Tiny.B2, Step.Damage).Did(new ReportDamage(Tiny.B2, "rear", Severity.Unsafe, "door will not lock")).Did(new PlaceHold(Tiny.B1, "steering pulls", Tiny.Lead));
 
-        var after = both.Did(new LiftHolds(Tiny.B1, "workshop, slip 12", Tiny.Lead));
+        var after = both.Did(new LiftHolds(Tiny.B1, "workshop, slip 12", Tiny.Lead, Sure: true));
         Readiness.Standing(after, Tiny.B1).Should().BeEmpty();
         Readiness.Standing(after, Tiny.B2).Should().ContainSingle();
-        after.Vans.Lifted.Should().ContainSingle().Which.Reasons.Should().BeEquivalentTo("windscreen, unsafe: crack (incident 1)", "steering pulls");
+        after.Vans.Lifted.Should().ContainSingle().Which.Reasons.Should().BeEquivalentTo("windshield, unsafe: crack (incident 1)", "steering pulls");
+    }
+
+    [Fact]
+    public void One_hold_is_lifted_by_its_number_and_the_others_stand()
+    {
+        var two = Held.Did(new PlaceHold(Tiny.B1, "steering pulls", Tiny.Lead));
+
+        var after = two.Did(new LiftHolds(Tiny.B1, "track rod replaced", Tiny.Lead, 2));
+        Readiness.Standing(after, Tiny.B1).Should().ContainSingle().Which.Reason.Should().Be("windshield, unsafe: crack (incident 1)");
+        after.Vans.Lifted.Should().ContainSingle().Which.Reasons.Should().Equal("steering pulls");
     }
 
     [Fact]

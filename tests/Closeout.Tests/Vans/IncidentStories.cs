@@ -79,7 +79,7 @@ public sealed class IncidentStories
     [Fact]
     public void Closed_it_holds_no_longer_the_wall_says_why_tonight_and_the_next_page_knows_nothing_of_it()
     {
-        var closed = Two.Did(new ReportDamage(Tiny.B1, "windscreen", Severity.Unsafe, "crack")).Did(new CloseIncident(Tiny.B1, 1, " replaced, slip 12 ", Tiny.Lead));
+        var closed = Two.Did(new ReportDamage(Tiny.B1, "windshield", Severity.Unsafe, "crack")).Did(new CloseIncident(Tiny.B1, 1, " replaced, slip 12 ", Tiny.Lead));
 
         var state = Readiness.Of(closed, closed.Setup.Van(Tiny.B1));
         (state.Holds.Count, string.Join("; ", state.Notes)).Should().Be((0, "incident 1 closed by L1: replaced, slip 12"));
@@ -103,8 +103,8 @@ public sealed class IncidentStories
     [Fact]
     public void A_lifted_hold_leaves_its_incident_on_the_wall_as_a_note_until_it_is_closed()
     {
-        var lifted = Two.Did(new ReportDamage(Tiny.B1, "windscreen", Severity.Unsafe, "crack")).Did(new LiftHolds(Tiny.B1, "drives to the workshop", Tiny.Lead)).Next(Tiny.Friday);
-        Readiness.Of(lifted, lifted.Setup.Van(Tiny.B1)).Notes.Should().Equal("windscreen, unsafe: crack (incident 1) since 2026-11-18");
+        var lifted = Two.Did(new ReportDamage(Tiny.B1, "windshield", Severity.Unsafe, "crack")).Did(new LiftHolds(Tiny.B1, "drives to the workshop", Tiny.Lead)).Next(Tiny.Friday);
+        Readiness.Of(lifted, lifted.Setup.Van(Tiny.B1)).Notes.Should().Equal("windshield, unsafe: crack (incident 1) since 2026-11-18");
 
         var closed = lifted.Did(new CloseIncident(Tiny.B1, 1, "replaced", Tiny.Lead)).Next(Tiny.Friday.AddDays(3));
         Readiness.Of(closed, closed.Setup.Van(Tiny.B1)).Notes.Should().BeEmpty();

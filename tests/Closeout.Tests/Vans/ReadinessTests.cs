@@ -61,6 +61,7 @@ public class ReadinessTests
         {
             Incidents = [new(1, Tiny.Monday, Tiny.FiveOClock, Tiny.T2, "left mirror", Severity.Repair, "cracked", true, "", null, false)],
             WeeklyCheckedOn = Tiny.Monday.AddDays(-14),
+            OdometerMi = 4250,
         }).At(Tiny.B1, Step.Leftovers).Did(
             new CountLeftover(Tiny.B1, Tiny.Lamp.Code, 1, 0, 3, Installed: 10),
             new ConfirmLeftovers(Tiny.B1),
@@ -80,7 +81,7 @@ public class ReadinessTests
             "traffic cones: 1 of 3",
             "fire extinguisher expires 2026-11-20",
             "first aid kit expired 2026-11-16",
-            "odometer 1000 mi to 5700 mi, confirmed as read",
+            "odometer 4250 mi to 5700 mi, confirmed as read",
             "service in 300 mi",
             "weekly check overdue, last 2026-11-02",
             "gap 2 LAMP",

@@ -22,16 +22,21 @@ public static class VanRefusalCatalogue
         .. Each(Card).Select(c => new Met(nameof(Refusal.LooksLikeACard), "looks-like-a-card", Held, c)),
         new(nameof(Refusal.NotHeld), "not-held", Held, new LiftHolds(Tiny.B2, "why not", Tiny.Lead)),
         new(nameof(Refusal.NotHeld), "not-held", () => Held().Did(new LiftHolds(Tiny.B1, "replaced", Tiny.Lead)), new LiftHolds(Tiny.B1, "once more", Tiny.Lead)),
+        new(nameof(Refusal.NoSuchHold), "no-such-hold", Held, new LiftHolds(Tiny.B1, "replaced", Tiny.Lead, 2)),
+        new(nameof(Refusal.NoSuchHold), "no-such-hold", Held, new LiftHolds(Tiny.B1, "replaced", Tiny.Lead, 0)),
+        new(nameof(Refusal.AllHolds), "all-holds", () => Held().Did(new PlaceHold(Tiny.B1, "steering pulls", Tiny.Lead)), new LiftHolds(Tiny.B1, "replaced", Tiny.Lead)),
+        new(nameof(Refusal.ReadTonight), "read-tonight", () => Tiny.Opened().At(Tiny.B1, Step.Damage), new CorrectOdometer(Tiny.B1, 1200, "cluster replaced", Tiny.Lead)),
+        new(nameof(Refusal.OutOfRange), "out-of-range", () => Tiny.Opened(), new CorrectOdometer(Tiny.B1, -1, "cluster replaced", Tiny.Lead)),
         new(nameof(Refusal.HeldAlready), "held-already", () => Held().Did(new PlaceHold(Tiny.B1, "steering pulls", Tiny.Lead)), new PlaceHold(Tiny.B1, " steering pulls ", Tiny.Lead)),
-        new(nameof(Refusal.HeldAlready), "held-already", Held, new PlaceHold(Tiny.B1, "windscreen, unsafe: crack (incident 1)", Tiny.Lead)),
+        new(nameof(Refusal.HeldAlready), "held-already", Held, new PlaceHold(Tiny.B1, "windshield, unsafe: crack (incident 1)", Tiny.Lead)),
         new(nameof(Refusal.NoSuchIncident), "no-such-incident", Held, new CloseIncident(Tiny.B1, 2, "repaired", Tiny.Lead)),
         new(nameof(Refusal.NoSuchIncident), "no-such-incident", Held, new CloseIncident(Tiny.B2, 1, "repaired", Tiny.Lead)),
         new(nameof(Refusal.NoSuchIncident), "no-such-incident", () => Held().Did(new CloseIncident(Tiny.B1, 1, "replaced", Tiny.Lead)), new CloseIncident(Tiny.B1, 1, "once more", Tiny.Lead)),
         new(nameof(Refusal.NoSuchIncident), "no-such-incident", () => Held().Did(new ConfirmDamage(Tiny.B1, None: true)), new CloseIncident(Tiny.B1, 1, "it was none", Tiny.Lead)),
     ];
 
-    /// <summary>B1 has a crack in its windscreen, incident 1.</summary>
-    private static Depot Held() => Tiny.Opened().At(Tiny.B1, Step.Damage).Did(new ReportDamage(Tiny.B1, "windscreen", Severity.Unsafe, "crack"));
+    /// <summary>B1 has a crack in its windshield, incident 1.</summary>
+    private static Depot Held() => Tiny.Opened().At(Tiny.B1, Step.Damage).Did(new ReportDamage(Tiny.B1, "windshield", Severity.Unsafe, "crack"));
 
     private static IEnumerable<ICommand> EachBut(Func<HoldCommand, HoldCommand> change) => Each("steering pulls").Select(change);
 

@@ -1,3 +1,5 @@
+using Closeout.Vans;
+
 namespace Closeout.Shifts.Steps;
 
 /// <summary>Report a damage or a mishap.</summary>
@@ -20,10 +22,12 @@ public sealed record ReportDamage(
 }
 
 /// <summary>The walk round is done.</summary>
-/// <param name="None">No damage at all: what this close-out reported before is withdrawn.</param>
-public sealed record ConfirmDamage(Code<Van> Van, bool None) : CloseoutCommand(Van)
+/// <param name="None">No new damage: what this close-out reported before is withdrawn.</param>
+/// <param name="Known">Numbers of open incidents of the van that were seen to be still there; null or empty: none was pointed at.</param>
+public sealed record ConfirmDamage(Code<Van> Van, bool None, IReadOnlyList<int>? Known = null) : CloseoutCommand(Van)
 {
     public override Step? Step => DayBook.Step.Damage;
 
-    protected override Decision Decide(Depot depot, Shift shift) => new DamageConfirmed(shift.Van, None);
+    protected override Decision Decide(Depot depot, Shift shift) => 
+        new DamageConfirmed(shift.Van, None, Known is { Count: > 0 } known ? [.. Incidents.Open(depot, shift.Van).Select(i => i.Number).Intersect(known)] : null);
 }

@@ -22,7 +22,7 @@ public sealed record CountKit(Code<Van> Van, Code<KitPiece> Piece, int? Count, D
         var required = depot.Setup.Required(shift.Van, piece);
         var count = Count ?? required;
         var dates = KitCheck.DatesOf(depot, shift.Van, piece.Code);
-        return Given.Range(piece.Description, count, 0, Math.Max(Refusal.MostKit, required)) is { } refused
+        return Given.Range(piece.Description, count, 0, Math.Max(2, 2 * required)) is { } refused
             ? refused
             : new KitCounted(shift.Van, piece.Code, count, Expires ?? dates.Expires, TestedOn ?? dates.TestedOn);
     }

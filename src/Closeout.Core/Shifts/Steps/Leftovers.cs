@@ -1,3 +1,5 @@
+using Closeout.Restock;
+
 namespace Closeout.Shifts.Steps;
 
 /// <summary>Count one item.</summary>
@@ -22,7 +24,7 @@ public sealed record CountLeftover(
 
         var before = Leftovers.BeforeOf(shift, item);
         var count = new LeftoverCount(Sealed ?? before.Sealed, Bin, Kept);
-        if (NotPossible(item, count) is { } refused)
+        if (NotPossible(depot, item, before, count) is { } refused)
             return refused;
 
         var installed = Installed ?? depot.Reported(shift.Van, item.Code);
@@ -42,9 +44,11 @@ public sealed record CountLeftover(
                 shift.Van, item.Code, count, installed, used, Counting.Gap(used, installed), Counting.Emptied(before, count), change);
     }
 
-    private Refusal? NotPossible(Item item, LeftoverCount count)
+    /// <summary>No van carries more sealed cartons than its payload, unless it has them on record.</summary>
+    private Refusal? NotPossible(Depot depot, Item item, Holding before, LeftoverCount count)
     {
-        var mostSealed = Math.Min(Refusal.MostAtOnce, MostUnits / item.UnitsPerCarton);
+        var carried = Payload.MostCartons(depot.Setup, depot.Setup.Van(Van), item) ?? Refusal.MostAtOnce;
+        var mostSealed = Math.Min(Math.Max(carried, before.Sealed), Math.Min(Refusal.MostAtOnce, MostUnits / item.UnitsPerCarton));
         return Given.Range("Sealed cartons", count.Sealed, 0, mostSealed, "sealed")
             ?? Given.Range("Loose into the bin", count.Bin, 0, Refusal.MostAtOnce, "bin")
             ?? Given.Range("Loose kept aboard", count.Kept, 0, Refusal.MostAtOnce, "kept")

@@ -5,13 +5,11 @@ namespace Closeout.Shifts.Steps;
 
 /// <summary>Log the odometer.</summary>
 /// <param name="EndMi">The reading in miles; null: as read before tonight, else the start, for a van that did not move.</param>
-/// <param name="Sure">Record it although it lies below the start or implausibly far.</param>
+/// <param name="FuelGal">US gallons filled; null or 0: none.</param>
+/// <param name="Sure">Record it although it was doubted.</param>
 public sealed record LogMileage(Code<Van> Van, decimal? EndMi, decimal? FuelGal = null, string? FuelGrade = null, bool Sure = false)
     : CloseoutCommand(Van), IAskedAgain
 {
-    /// <summary>The least that a pump shows, in US gallons.</summary>
-    private const decimal LeastGallons = 0.001m;
-
     public override Step? Step => DayBook.Step.Mileage;
 
     public ICommand Surely() => this with { Sure = true };
@@ -29,19 +27,26 @@ public sealed record LogMileage(Code<Van> Van, decimal? EndMi, decimal? FuelGal 
             end = start;
         }
 
-        return !Sure && Odometer.Doubt(depot, depot.Setup.Van(shift.Van), start, end, FuelGrade) is { } doubt
+        if (end - start > Refusal.MostMilesADay)
+        {
+            return Refusal.TooFarForADay(units.Distance(end), units.Distance(start), units.Distance(Refusal.MostMilesADay))
+                with { About = "odometer" };
+        }
+
+        var fuel = FuelGal is 0 ? null : FuelGal;
+        return !Sure && MileageDoubts.Of(depot, shift, new(start, end, fuel, FuelGrade)) is { } doubt
             ? doubt
-            : new MileageLogged(shift.Van, shift.Technician, start, end, FuelGal, FuelGrade, Odometer.IsOdd(depot, shift.Van, start, end));
+            : new MileageLogged(shift.Van, shift.Technician, start, end, fuel, FuelGrade, Odometer.IsOdd(depot, shift.Van, start, end));
     }
 
-    private Refusal? NoFill() => FuelGal is { } fuel && fuel is <= 0 or > Refusal.MostGallons
-        ? Refusal.OutOfRange("Fuel in gallons", FuelGal!.Value, LeastGallons, Refusal.MostGallons) with { About = "fuel" }
+    private Refusal? NoFill() => FuelGal is { } fuel && fuel is < 0 or > Refusal.MostGallons
+        ? Refusal.OutOfRange("Fuel in gallons", FuelGal!.Value, 0, Refusal.MostGallons) with { About = "fuel" }
         : null;
 
     private Refusal? NoGrade() => FuelGrade is { Length: > 0 } grade ? Given.Words("the fuel grade", grade, "grade") : null;
 }
 
-/// <summary>What makes a reading or a fuel slip look wrong.</summary>
+/// <summary>What makes a reading look wrong.</summary>
 public static class Odometer
 {
     /// <summary>Whether a reading lies below the start, or beyond what the van ever does in a day.</summary>
@@ -66,29 +71,5 @@ public static class Odometer
             .OrderBy(mi => Math.Abs(mi - usual))
             .Select(mi => (decimal?)mi)
             .FirstOrDefault();
-    }
-
-    /// <summary>Everything that looks wrong, in one question: one answer confirms all of it.</summary>
-    public static Refusal? Doubt(Depot depot, Van van, decimal start, decimal end, string? grade)
-    {
-        var units = depot.Setup.Units;
-        Refusal? odd = null;
-        if (IsOdd(depot, van.Code, start, end))
-        {
-            var instead = Swapped(depot, van.Code, start, end) is { } mi ? (units.Distance(mi), mi) : ((string, decimal)?)null;
-            var (from, to) = (units.Distance(start), units.Distance(end));
-            var usual = DrivingHabit.Of(depot, van.Code) is { } habit ? units.Distance(habit.MedianMi) : null;
-            odd = end < start
-                ? Refusal.BelowStart(to, from, instead)
-                : Refusal.TooFar(to, from, units.Distance(end - start), usual, instead);
-            odd = odd with { About = "odometer" };
-        }
-
-        var wrong = FuelGrade.Of(van.Fuel, grade) == FuelMatch.Fits ? null : Refusal.WrongFuel(van, grade!) with { About = "grade" };
-        return (odd, wrong) switch
-        {
-            ({ } o, { } w) => o with { Text = o.Text + " " + w.Text },
-            var (o, w) => o ?? w,
-        };
     }
 }

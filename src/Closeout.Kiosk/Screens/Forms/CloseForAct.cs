@@ -6,7 +6,7 @@ using Closeout.Shifts.Steps;
 namespace Closeout.Screens.Forms;
 
 /// <summary>
-/// Close a van out for somebody: what was not answered is as booked, one entry each, then the lead's name. The lead is looked
+/// Close a van out for somebody: what was not answered is unchanged, one entry each, then the lead's name. The lead is looked
 /// at first, so that nothing is half done; and a van that is counted at another kiosk is not confirmed under its hands.
 /// </summary>
 public sealed record CloseForAct(SignFor Sign) : Act

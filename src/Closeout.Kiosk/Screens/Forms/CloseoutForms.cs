@@ -21,7 +21,7 @@ public static class CloseoutForms
             ]
             : [$"{f.On.Name} is not signed.", FourEyes],
         Help = [
-            "Four eyes: a lead looks over a signed close-out, its card and the van's page, and confirms that. Whoever brought the van in "
+            "Second-person check: a lead looks over a signed close-out, its card and the van's page, and confirms that. Whoever brought the van in "
                 + "or signed it cannot check it."],
         Answer = (f, lead) => FormAnswer.Record(new CheckCloseout(f.On.TheVan.Code, lead)),
     };
@@ -43,15 +43,15 @@ public static class CloseoutForms
     public static readonly DeskForm Behalf = new("CLOSE OUT FOR SOMEBODY")
     {
         Fields = a =>
-            [DeskFields.Person("for", "For whom", InCharge(a)?.Text ?? "", "Type the code of whoever it is for."), DeskFields.Why("Why")],
+            [DeskFields.Person("for", "For whom", InCharge(a)?.Text ?? "", "Type the code of the person it is for."), DeskFields.Why("Why")],
         About = f =>
         [
-            $"{f.On.Name}: what was not answered is confirmed as booked: leftovers by the book, not driven, no damage, kit all there. "
+            $"{f.On.Name}: what was not answered is confirmed as unchanged: leftovers as on record, not driven, no damage, kit all there. "
                 + "Your name stands under it, and the wall says so.",
             "Better: call them, or count it yourself.",
         ],
         Help = [
-            "A van is closed out for somebody who cannot: what was not answered is confirmed as booked, leftovers by the book, not "
+            "A van is closed out for somebody who cannot: what was not answered is confirmed as unchanged: leftovers as on record, not "
                 + "driven, no damage, kit all there. The wall says so, with your name."],
         Answer = (f, lead) => new CloseForAct(new(f.On.TheVan.Code, f.Known<Technician>("for"), f["reason"], lead)),
     };
@@ -67,15 +67,15 @@ public static class CloseoutForms
             DeskFields.Why("Why it is not closed"),
         ],
         About = f =>
-            [$"{f.On.Name} is not closed out. Stayed in: it never went out, so what the book has aboard is aboard. Else it is out or "
+            [$"{f.On.Name} is not closed out. Stayed in: it never went out, so what is on record is aboard. Else it is out or "
                 + "half way, and nobody counted it."],
         Help = [
-            "A van that is not closed out tonight is explained, so that the day can end. Y: it never went out, so what the book has "
+            "A van that is not closed out tonight is excused, so that the day can end. Y: it never went out, so what is on record "
                 + "aboard is aboard. N: it is out or half way, and nobody counted it."],
         Answer = (f, lead) => new ExcuseAct(new(f.On.TheVan.Code, f.Letter("stayed") == "Y", f["reason"], lead)),
     };
 
-    private const string FourEyes = "Four eyes: whoever brought it in or signed it cannot check it.";
+    private const string FourEyes = "Second-person check: not by who brought it in or signed it.";
 
     private static Code<Technician>? InCharge(Asked a) =>
         a.Depot.Shift(a.TheVan.Code)?.Technician ?? a.Depot.Setup.Rostered(a.TheVan.Code, a.Depot.Date)?.Code;

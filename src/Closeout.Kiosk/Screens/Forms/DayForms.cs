@@ -12,13 +12,13 @@ public static class DayForms
         About = f =>
         [
             DayEnd.Open(f.Depot) is { Count: > 0 } open
-                ? $"Neither closed nor explained: {string.Join(", ", open.Select(v => $"{v.Code} {v.Name}"))}. Close them out, or "
-                    + "explain each: F7 on the wall, then X."
-                : "Every van is closed out or explained.",
+                ? $"Neither closed nor excused: {string.Join(", ", open.Select(v => $"{v.Code} {v.Name}"))}. Close them out, or "
+                    + "excuse each: F7 on the wall, then X."
+                : "Every van is closed out or excused.",
             "The next page takes over balances, odometers, holds, incidents, boxes missing, bookings. This page is never written again.",
         ],
         Help = [
-            "The business date ends once every van is closed out or explained. The next page takes over stock, odometers, holds, "
+            "The business date ends once every van is closed out or excused. The next page takes over stock, odometers, holds, "
                 + "incidents, boxes missing and bookings. The page of today is never written again: there is no way back."],
         Answer = (f, lead) => new EndDayAct(new(f.Date("next")!.Value, lead)),
     };

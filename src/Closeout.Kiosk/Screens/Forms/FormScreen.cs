@@ -9,6 +9,9 @@ public sealed record FormScreen(DeskForm Kind, Form Form, Screen Back, Code<Van>
 {
     private const int Labels = 24;
 
+    /// <summary>A command that was asked again; null: none.</summary>
+    public IAskedAgain? Doubted { get; init; }
+
     public static FormScreen Of(
         DeskForm kind, Scene scene, Screen back, Code<Van>? van = null, Code<Item>? item = null, Code<Technician>? person = null) =>
         new(kind, kind.Open(new(scene.Tonight, van, item, person)), back, van, item, person);
@@ -16,8 +19,10 @@ public sealed record FormScreen(DeskForm Kind, Form Form, Screen Back, Code<Van>
     public override IReadOnlyList<Binding> Bindings(Scene scene)
     {
         var other = Kind.Other;
-        List<Binding> bindings =
-            [new(Keys.Enter, other is null ? "next, and record at the last" : "next, record at the last", _ => Enter(scene))];
+        List<Binding> bindings = Doubted is { } doubted
+            ? [new(Keys.Letter('!'), "record it", _ => Give(scene, doubted.Surely()))]
+            : [];
+        bindings.Add(new(Keys.Enter, other is null ? "next, and record at the last" : "next, record at the last", _ => Enter(scene)));
         if (other is { } o)
             bindings.Add(new(Keys.F(5), o.Line, _ => Of(o.Form(), scene, Back, Van, Item, Person)));
 
@@ -26,8 +31,7 @@ public sealed record FormScreen(DeskForm Kind, Form Form, Screen Back, Code<Van>
             HelpKey(),
             new(Keys.Escape, other is null ? "leave it" : "leave", _ => Back),
             new(Keys.Of("Down", Press.Down, Press.Tab), null, _ => Onward(scene, mayBeEmpty: true)),
-            new(Keys.Editing, null, key => this with { Form = Form.Edit(key) })
-                { Help = "replaces; Left, Right, Home, End, Backspace, Delete, Ctrl+Left, Ctrl+Right edit" },
+            EditKeys(Form, form => this with { Form = form, Doubted = null }),
         ]);
         return bindings;
     }
@@ -44,6 +48,10 @@ public sealed record FormScreen(DeskForm Kind, Form Form, Screen Back, Code<Van>
 
     public override Reply Recorded(Scene scene, IReadOnlyList<ICommand> commands, string done) =>
         new(Kind.Stays ? Of(Kind, scene, Back, Van, Item, Person) : Back, done);
+
+    public override Reply Refused(Scene scene, ICommand command, Refusal refusal) => Reply.Lacks(
+        this with { Doubted = refusal.AskAgain ? command as IAskedAgain : null }, refusal.About,
+        refusal.AskAgain ? $"{refusal.Text} ! records it." : refusal.Text);
 
     public override bool Stands(Depot depot) =>
         (Van is not { } van || depot.Setup.Find(van) is not null)
@@ -67,6 +75,11 @@ public sealed record FormScreen(DeskForm Kind, Form Form, Screen Back, Code<Van>
         Form.Now is { } field && !(mayBeEmpty && field.Text.Length == 0) && field.Wrong(scene.Depot) is { } wrong
         ? Reply.Lacks(this, field.Name, wrong)
         : this with { Form = Form.Move(1) };
+
+    /// <summary>Records a command in place of what the form comes to, in the same name.</summary>
+    private Reply Give(Scene scene, ICommand command) => Enter(scene) is { Act: RecordAct act } reply
+        ? reply with { Act = act with { Commands = [command] } }
+        : new(this, "Fill in the form first.");
 
     private Reply Enter(Scene scene)
     {

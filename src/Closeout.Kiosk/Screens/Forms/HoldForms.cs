@@ -1,4 +1,5 @@
 using System.Globalization;
+using Closeout.Screens.Parts;
 using Closeout.Vans;
 
 namespace Closeout.Screens.Forms;
@@ -9,21 +10,41 @@ public static class HoldForms
     /// <summary>A lead lifts the holds of a van.</summary>
     public static readonly DeskForm Lift = new("LIFT A HOLD")
     {
-        Fields = _ => [DeskFields.Why("Why it may go out")],
+        Fields = a => Holds(a).Count > 1
+            ? [Which(Holds(a).Count), DeskFields.Why("Why it may go out")]
+            : [DeskFields.Why("Why it may go out")],
         About = f =>
         [
-            Readiness.Of(f.Depot, f.On.TheVan).Holds is { Count: > 0 } holds
-                ? $"{f.On.Name} is held: {string.Join("; ", holds)}"
-                : $"{f.On.Name} is not held.",
+            Holds(f.On).Count == 0 ? $"{f.On.Name} is not held." : $"{f.On.Name} is held:",
+            .. Holds(f.On).Select((h, i) => $"{i + 1}  {h}"),
             Licensed,
         ],
         Help =
         [
-            "A hold is lifted by a lead, with a reason that stays on the wall. All holds of the van are lifted; an incident stays open "
-                + "until it is closed, C on the van's page.",
+            "A lead lifts a hold, with a reason that stays on the wall. Each hold is lifted by its number; A lifts all for one reason, and "
+                + "asks once more. An incident stays open until it is closed, C on the van's page.",
             "The book repeats what people confirmed. It does not say that a van is safe.",
         ],
-        Answer = (f, lead) => FormAnswer.Record(new LiftHolds(f.On.TheVan.Code, f["reason"], lead), Done(f)),
+        Answer = (f, lead) => FormAnswer.Record(
+            new LiftHolds(f.On.TheVan.Code, f["reason"], lead, Holds(f.On).Count > 1 ? f.Whole("number") : 1), Done(f)),
+    };
+
+    /// <summary>A lead corrects the reading from which the van's next day is counted.</summary>
+    public static readonly DeskForm Odometer = new("CORRECT THE ODOMETER")
+    {
+        Fields = a =>
+        [
+            new("odometer", "Odometer now", FieldKind.Number, "", a.Depot.Setup.Units.DistanceUnit)
+            {
+                Decimals = 1, Needed = "Type the odometer reading.",
+                Check = (_, f) => Given.Range("The odometer", f.Number ?? -1, 0, Refusal.MostMiles)?.Text,
+            },
+            DeskFields.Why("Why it is corrected"),
+        ],
+        About = f => [$"On record for {f.On.Name}: {f.Depot.Setup.Units.Distance(Readiness.OdometerMi(f.Depot, f.On.TheVan.Code))}."],
+        Help = ["Where an earlier reading was wrong, a lead types what the odometer says now. The next day is counted from there."],
+        Answer = (f, lead) => FormAnswer.Record(
+            new CorrectOdometer(f.On.TheVan.Code, f.Depot.Setup.Units.Miles(f.Number("odometer") ?? 0), f["reason"], lead), Done(f)),
     };
 
     /// <summary>A lead puts a van on hold.</summary>
@@ -31,7 +52,7 @@ public static class HoldForms
     {
         Fields = _ => [DeskFields.Why("Why it must stay")],
         About = f =>
-            [$"{f.On.Name} will not go out until a lead lifts it.", "Say why, so that whoever reads it in the morning understands."],
+            [$"{f.On.Name} will not go out until a lead lifts it.", "Say why, so that the morning crew understands."],
         Help = ["A hold keeps a van in: the wall says HELD and the reason, until a lead lifts it, L on the van's page."],
         Answer = (f, lead) => FormAnswer.Record(new PlaceHold(f.On.TheVan.Code, f["reason"], lead), Done(f)),
     };
@@ -65,6 +86,15 @@ public static class HoldForms
     private const string Licensed =
         "A damaged van, or one without its safety kit, goes out only when somebody licensed to say so said so, by local rules and the "
             + "maker's instructions. The book records that you settled it, and why; it does not say that the van is safe.";
+
+    private static IReadOnlyList<string> Holds(Asked a) => Readiness.Of(a.Depot, a.TheVan).Holds;
+
+    /// <summary>Which of several holds: its number; A, which is no number: all.</summary>
+    private static Field Which(int holds) => new("number", "Which hold", FieldKind.Code, "", $"1 to {holds}, A all")
+    {
+        Needed = $"Type 1 to {holds}, or A for all.",
+        Check = (_, f) => f.Letter == "A" || f.Whole is >= 1 and var n && n <= holds ? null : $"Type 1 to {holds}, or A for all.",
+    };
 
     private static string Done(Filled f) => $"{f.On.TheVan.Code}: recorded, with your reason.";
 }

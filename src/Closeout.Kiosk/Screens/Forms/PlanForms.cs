@@ -29,7 +29,7 @@ public static class PlanForms
         [
             "A lead's change of one line of the plan, for one van and item, or of a whole van. T sets the target, M adds so many once, X "
                 + "leaves the van out, W withdraws what was changed.",
-            "It stands for its date until it is withdrawn, however often the plan is made anew. An empty date is the plan's own.",
+            "It stands for its date until it is withdrawn, however often the plan is remade. An empty date is the plan's own.",
         ],
         Answer = Changed,
     };
@@ -69,7 +69,7 @@ public static class PlanForms
                 : $"aboard {line.Aboard}, target {line.Target.Units} ({Target.Words(line.Target.Basis)}), carries {line.Low} to "
                     + $"{line.High}, need {line.Need}",
             "T set the target   M so many more, once   X exclude the van   W withdraw what was changed",
-            "An empty date is the plan's own. A change stands until you withdraw it, however often the plan is made anew.",
+            "An empty date is the plan's own. A change stands until you withdraw it, however often the plan is remade.",
         ];
     }
 

@@ -48,7 +48,7 @@ public static class StockForms
                 + "book follows your count, and the difference stays visible."),
         Help =
         [
-            "A corrected count makes the book follow what somebody counted: on the shelf sealed cartons, in the bin loose units, in a "
+            "A corrected count makes the record follow what somebody counted: on the shelf sealed cartons, in the bin loose units, in a "
                 + "van either. One count at a time.",
             "The difference goes to unexplained, with your reason, and stays visible. F5 changes to a delivery.",
         ],

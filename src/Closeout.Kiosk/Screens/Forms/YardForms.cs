@@ -72,13 +72,13 @@ public static class YardForms
         ],
         Help = [
             "The hauler emptied the container: it begins empty again. How full it was by eye, and what it weighed on the hauler's slip, "
-                + "if either is known; the book sets its own figure beside them."],
+                + "if either is known; the figure on record stands beside them."],
         Answer = (f, by) => FormAnswer.Record(
             new EmptyContainer(
                 f.Whole("percent"), f.Number("weight") is { } weight ? (double)f.Depot.Setup.Units.Pounds(weight) : null, by)),
     };
 
-    /// <summary>A collecting box goes to a recycler.</summary>
+    /// <summary>An accumulation box goes to a recycler.</summary>
     public static readonly DeskForm Ship = new("SHIP A COLLECTING BOX")
     {
         IsLeads = false,
@@ -95,12 +95,12 @@ public static class YardForms
             .Select(b =>
                 $"{b.Stream}: {Collecting.Amount(WasteStream.Of(b.Stream), b.Amount, f.Depot.Setup.Units)} since "
                     + $"{IsoDate.Text(b.StartedOn)}")
-                .DefaultIfEmpty("No collecting box has anything in it."),
+                .DefaultIfEmpty("No accumulation box has anything in it."),
             "Universal waste goes only to a handler or recycler that may take it: 40 CFR 273.18, state rules, the site's own procedure.",
         ],
         Help = [
-            "A collecting box goes to a recycler: the next of its stream begins with the next piece. Who took it, and the number of the "
-                + "slip, stay in the book."],
+            "An accumulation box goes to a recycler: the next of its stream begins with the next piece. Who took it, and the number of the "
+                + "slip, stay on record."],
         Answer = (f, by) => FormAnswer.Record(new ShipCollected(f.Known<WasteStream>("stream"), f["to"], by)),
     };
 

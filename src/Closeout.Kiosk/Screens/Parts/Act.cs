@@ -47,7 +47,7 @@ public sealed record RecordAct(IReadOnlyList<ICommand> Commands, string Done = "
                 return from.Refused(world.Scene, command, refusal);
         }
 
-        return from.Recorded(world.Scene, Commands, Done);
+        return from.Recorded(world.Scene, Commands, Done) with { IsDone = true };
     }
 }
 

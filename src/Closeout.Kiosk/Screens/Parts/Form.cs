@@ -9,13 +9,13 @@ public enum FieldKind
     /// <summary>Whole numbers of at most five digits.</summary>
     Count,
 
-    /// <summary>Digits and a decimal point.</summary>
+    /// <summary>Digits and a decimal mark, a point or a comma.</summary>
     Number,
 
     /// <summary>YYYY-MM-DD.</summary>
     Date,
 
-    /// <summary>HH:MM.</summary>
+    /// <summary>HH:MM, or the digits alone.</summary>
     Clock,
 
     /// <summary>A code, typed or scanned.</summary>
@@ -42,6 +42,9 @@ public sealed record Field(
     /// <summary>Tells what is wrong with what stands there, in a sentence; null: only the whole tells.</summary>
     public Func<Depot, Field, string?>? Check { get; init; }
 
+    /// <summary>Of a number: the most digits after the decimal mark. So a mark between thousands is told at once.</summary>
+    public int Decimals { get; init; } = 3;
+
     /// <summary>Graphemes before the caret; null: behind what was typed, and before what the next character replaces.</summary>
     public int? Caret { get; init; }
 
@@ -59,17 +62,19 @@ public sealed record Field(
     /// <summary>The whole number that was typed; null: none was.</summary>
     public int? TypedWhole => WholeOf(Typed);
 
-    /// <summary>The number with a decimal point that it holds; null: none.</summary>
-    public decimal? Number => decimal.TryParse(Text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number)
-        ? number
-        : null;
+    /// <summary>The number that it holds, with a point or a comma as its decimal mark; null: none.</summary>
+    public decimal? Number =>
+        decimal.TryParse(Text.Replace(',', '.'), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number)
+            ? number
+            : null;
 
     public DateOnly? Date => IsoDate.Parse(Text);
 
     /// <summary>The time of day that it holds; null: none.</summary>
-    public TimeOnly? Clock => TimeOnly.TryParseExact(Text, "HH:mm", CultureInfo.InvariantCulture, DateTimeStyles.None, out var clock)
-        ? clock
-        : null;
+    public TimeOnly? Clock => Text.Replace(":", "") is { Length: 3 or 4 } digits
+        && TimeOnly.TryParseExact(digits.PadLeft(4, '0'), "HHmm", CultureInfo.InvariantCulture, DateTimeStyles.None, out var at)
+            ? at
+            : null;
 
     /// <summary>The letter that it holds, as a capital; empty: none.</summary>
     public string Letter => Text.ToUpperInvariant();
@@ -102,6 +107,23 @@ public sealed record Field(
         ? number
         : null;
 
+    /// <summary>Why a character has no place here, in a sentence with what has.</summary>
+    public string Refuses(char c) => Kind switch
+    {
+        FieldKind.Words when char.IsControl(c) => "That key has no place in a text.",
+        _ when (IsReplaced ? "" : Text).Length >= Most => $"\"{Label.Trim()}\" takes at most {Most} characters: the rest is left out.",
+        FieldKind.Count => $"\"{c}\" is not a digit. Type a whole number.",
+        FieldKind.Number when char.IsAsciiDigit(c) => Decimals == 0
+            ? "Type a whole number." : $"At most {Spell.Count(Decimals, "digit", "digits")} after the decimal mark. Type thousands without a mark.",
+        FieldKind.Number => $"\"{c}\" does not fit in this number. Type digits, with . or , before the decimals.",
+        FieldKind.Date => $"\"{c}\" does not fit in a date. Type it as YYYY-MM-DD.",
+        FieldKind.Clock => $"\"{c}\" does not fit in a time. Type it as 16:30 or 1630.",
+        FieldKind.Code => $"\"{c}\" is not part of a code. Codes have letters, digits, point, hyphen and underscore.",
+        FieldKind.Letter => $"\"{c}\" is not a letter.",
+        FieldKind.Words => $"\"{c}\" has no place here.",
+        _ => throw new InvalidOperationException($"no rule for {Kind}"),
+    };
+
     private int Most => Kind == FieldKind.Words ? Refusal.MostWords : Width;
 
     /// <summary>The field after a character; null: it has no place here.</summary>
@@ -112,7 +134,7 @@ public sealed record Field(
         var fits = typed.Length < Most && Kind switch
         {
             FieldKind.Count => char.IsAsciiDigit(c),
-            FieldKind.Number => char.IsAsciiDigit(c) || (c == '.' && !typed.Contains('.')),
+            FieldKind.Number => IsNumber(new TextLine(typed, line.Caret).Insert(c).Text),
             FieldKind.Date => char.IsAsciiDigit(c) || c == '-',
             FieldKind.Clock => char.IsAsciiDigit(c) || c == ':',
             FieldKind.Code => char.IsAsciiLetterOrDigit(c) || c is '.' or '_' or '-',
@@ -141,6 +163,11 @@ public sealed record Field(
     private Field Emptied(TextLine line) =>
         this with { Typed = line.Text.Length > 0 || Shown.Length > 0 ? line.Text : null, IsOffered = false, Caret = Behind(line) };
 
+    /// <summary>Whether it can become a number: digits, and one mark with no more decimals than there may be.</summary>
+    private bool IsNumber(string text) => text.IndexOfAny(['.', ',']) is var mark
+        && text.Where((c, i) => i != mark).All(char.IsAsciiDigit)
+        && (mark < 0 || (Decimals > 0 && text.Length - mark - 1 <= Decimals));
+
     private static int? Behind(TextLine line) => line == TextLine.Behind(line.Text) ? null : line.Caret;
 }
 
@@ -161,6 +188,10 @@ public sealed record Form(ImmutableList<Field> Fields, int Focus = 0)
     /// <summary>A character typed; null: it has no place in the field.</summary>
     public Form? Type(char c) => Now?.Takes(c) is { } field ? With(field) : null;
 
+    /// <summary>Why a character has no place in the field; null: it has, or it is no character.</summary>
+    public string? Refuses(Keystroke key) =>
+        key.Press == Press.Character && Now is { } field && field.Takes(key.Character) is null ? field.Refuses(key.Character) : null;
+
     /// <summary>The form after a key of <see cref="Keys.Editing"/>; as it is where the key has no place in the field.</summary>
     public Form Edit(Keystroke key) => (key.Press == Press.Character ? Now?.Takes(key.Character) : Now?.On(key.Press)) is { } field
         ? With(field)
@@ -179,11 +210,15 @@ public sealed record Form(ImmutableList<Field> Fields, int Focus = 0)
     /// <summary>The form with another number shown in a field.</summary>
     public Form Shown(string name, int number) => With(this[name] with { Shown = number.ToString(CultureInfo.InvariantCulture) });
 
-    /// <summary>The cursor so many fields on. Of the field that is left the caret is forgotten.</summary>
-    public Form Move(int by) =>
-        Math.Clamp(Focus + by, 0, Math.Max(0, Fields.Count - 1)) is var to && to != Focus && Now is { Caret: not null } left
-        ? With(left with { Caret = null }) with { Focus = to }
-        : this with { Focus = to };
+    /// <summary>
+    /// The cursor so many fields on. Of the field that is left the caret is forgotten; what is typed in the other replaces what stands there.
+    /// </summary>
+    public Form Move(int by)
+    {
+        var to = Math.Clamp(Focus + by, 0, Math.Max(0, Fields.Count - 1));
+        return to == Focus ? this : new(
+            Fields.SetItem(Focus, Fields[Focus] with { Caret = null }).SetItem(to, Fields[to] with { IsOffered = true }), to);
+    }
 
     public Form With(Field field) => this with { Fields = Fields.SetItem(Fields.FindIndex(f => f.Name == field.Name), field) };
 

@@ -18,10 +18,11 @@ public static class FormView
             var here = i == form.Focus;
             sheet.Write(row, column, (here ? "> " : "  ") + field.Label, Look.Plain, labels);
             var at = column + labels + 1;
-            var width = Math.Min(field.Width, Math.Max(1, (edge ?? Math.Min(sheet.Width, column + QuestionColumns)) - at - 2));
+            var end = edge ?? Math.Min(sheet.Width, column + QuestionColumns);
+            var width = Math.Min(field.Width, Math.Max(1, end - at - 2));
             var (text, caret) = (here ? field.Line : TextLine.Behind(field.Text)).In(width);
             sheet.Write(row, at, $"[{text}]", here ? Look.Field : Look.Plain);
-            sheet.Write(row, at + width + 3, field.After, Look.Faint);
+            sheet.Write(row, at + width + 3, field.After, Look.Faint, Math.Max(0, end - at - width - 3));
             if (here)
                 sheet.Caret = (row, at + 1 + caret);
         }

@@ -4,6 +4,9 @@ namespace Closeout.Screens.Parts;
 /// <param name="Said">Empty: nothing.</param>
 public sealed record Scene(Tonight Tonight, DateTimeOffset Now, string Said)
 {
+    /// <summary>Whether what is said is that something was done.</summary>
+    public bool IsDone { get; init; }
+
     public Depot Depot => Tonight.Depot;
 }
 
@@ -11,6 +14,9 @@ public sealed record Scene(Tonight Tonight, DateTimeOffset Now, string Said)
 /// <param name="Said">To the person; empty: nothing.</param>
 public readonly record struct Reply(Screen Screen, string Said = "", Act? Act = null)
 {
+    /// <summary>Whether what is said is that something was done; else that it was not, or must be seen.</summary>
+    public bool IsDone { get; init; }
+
     public static implicit operator Reply(Screen screen) => new(screen);
 
     /// <summary>What is missing or refused is said, and the cursor stands in the field that it is about.</summary>
@@ -45,7 +51,7 @@ public abstract record Screen
         for (var row = 0; row <= keys.Max(k => k.Row); row++)
             sheet.Write(sheet.Height - 1 - row, 1, Binding.Told(keys, row, KeyColumns), Look.Strong, sheet.Width - 2);
 
-        Frame.Say(sheet, scene.Said);
+        Frame.Say(sheet, scene.Said, scene.IsDone);
         return sheet;
     }
 
@@ -77,6 +83,13 @@ public abstract record Screen
     /// <summary>The same with a van chosen, where vans are to choose.</summary>
     public virtual Screen Choosing(Depot depot, Code<Van> van) => this;
 
+    /// <summary>The keys that edit a form. A character without a place in its field is refused in a sentence; what was typed stays.</summary>
+    protected Binding EditKeys(Form form, Func<Form, Screen> with, string? line = null) =>
+        new(Keys.Editing, line, key => form.Refuses(key) is { } why ? new Reply(this, why) : with(form.Edit(key)))
+        {
+            Help = "replaces; Left, Right, Home, End, Backspace, Delete, Ctrl+Left, Ctrl+Right edit",
+        };
+
     /// <summary>The key of the help, which every screen has.</summary>
     protected static Binding HelpKey(string? line = "help") =>
         new(Keys.F(1), line, _ => throw new InvalidOperationException("the session answers F1"));
@@ -84,4 +97,5 @@ public abstract record Screen
 
 /// <summary>What the kiosk shows.</summary>
 /// <param name="Said">A sentence to the person; empty: none.</param>
-public sealed record Model(Screen Screen, string Said = "");
+/// <param name="IsDone">Whether it says that something was done.</param>
+public sealed record Model(Screen Screen, string Said = "", bool IsDone = false);

@@ -2,13 +2,26 @@ using System.Text;
 
 namespace Closeout.Screens.Parts;
 
-/// <summary>How a piece of a sheet is set. Never by colour: a mark has a word or a shape beside it.</summary>
+/// <summary>How a piece of a sheet is set. A tone is never the only sign: it is the ground of a word.</summary>
 public enum Look
 {
     Plain,
     Strong,
+
+    /// <summary>Labels, keys, hints.</summary>
     Faint,
+
+    /// <summary>What is typed in, and the row that is chosen.</summary>
     Field,
+
+    /// <summary>Done, ready, recorded.</summary>
+    Good,
+
+    /// <summary>Look at this before you drive; a rehearsal.</summary>
+    Note,
+
+    /// <summary>Held, refused, missing, overdue.</summary>
+    Stop,
 }
 
 /// <summary>A screen as paper: cells with one grapheme each, and perhaps a caret.</summary>
@@ -63,6 +76,10 @@ public sealed class Sheet
 
         return column;
     }
+
+    /// <summary>A word on the ground of its tone, with a blank on either side.</summary>
+    /// <returns>The column behind it.</returns>
+    public int Badge(int row, int column, string word, Look tone) => Write(row, column, $" {word} ", tone);
 
     /// <summary>Writes text that ends at the right edge.</summary>
     public void WriteRight(int row, string text, Look look = Look.Plain) => Write(row, Width - 1 - Cells.Count(text), text, look);

@@ -7,10 +7,10 @@ public sealed record IssuedScreen(Code<Technician> Person, string Pin, Screen Ba
 {
     /// <summary>Enter or Esc leads back; no other key, so that a scanner does not wipe it away.</summary>
     public override IReadOnlyList<Binding> Bindings(Scene scene) =>
-        [new(Keys.Of("Enter", Press.Enter, Press.Escape), "it was read: back", _ => Back)];
+        [new(Keys.Of("Enter", Press.Enter, Press.Escape), "done", _ => Back)];
 
     public override IEnumerable<string> Help(Scene scene) =>
-        ["The PIN that was drawn stands on the screen behind, once: Enter there leaves it, and nobody sees it again. Its owner reads it "
+        ["The PIN that was drawn is shown on the screen behind, once: Enter there leaves it, and nobody sees it again. Its owner reads it "
             + "now and writes it down where nobody else looks. Lost: issue another."];
 
     public override bool Stands(Depot depot) => depot.Setup.Find(Person) is not null;

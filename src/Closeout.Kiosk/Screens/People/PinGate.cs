@@ -153,7 +153,7 @@ public sealed class PinGate(Desk desk, Pins pins)
     private Reply Taken(PinScreen s) => s.Then is ChangePinAct
         ? new(s.Back,
             $"The new PIN of {s.Person} is set, and recorded. "
-                + $"{(s.Old is null ? "It is asked from now on." : "The old one opens nothing any more.")}")
+                + $"{(s.Old is null ? "It is asked from now on." : "The old one no longer works.")}")
         : Through(s);
 
     private Refusal Wrong(Technician person) => desk.Depot.Pins.Of(person.Code) is { IsLocked: true, Failures: var failures }

@@ -82,7 +82,7 @@ public sealed record PinScreen(
             this with { Typed = "" },
             $"No key for {Patience.TotalMinutes:0} minutes: what was typed is gone, and nothing was recorded. Type the PIN of {Person} "
                 + "anew, or Esc."),
-        _ => new Reply(Back, $"No key for {Patience.TotalMinutes:0} minutes: the PIN is asked anew, and nothing was recorded."),
+        _ => new Reply(Back, $"No key for {Patience.TotalMinutes:0} minutes: enter the PIN again, and nothing was recorded."),
     };
 
     /// <summary>Without what was typed: a record prints itself in messages.</summary>

@@ -29,7 +29,7 @@ internal static class PinStages
         PinStage.Choose =>
         [
             s.Old is null
-                ? "No PIN is set yet, and your name is yours alone only with one."
+                ? "Set a PIN so only you can sign."
                 : "The present PIN opens until the new one is taken.",
             "I and Enter issues six digits; or type eight or more characters of your own, and Enter.",
             "Not taken: one or two characters or a pattern again and again, 1234, abcd, qwerty and the like, dates, your own code or "

@@ -48,8 +48,8 @@ public sealed class CardboardPage : ListPage
         }
 
         var below = Say(sheet, 3, depot.Setup.Depot.Streams.Count == 0
-            ? "Flatten these boxes and count them. A box that is not there stays missing until it is found."
-            : "Flatten the boxes, count them, and what else came home: Enter below the boxes says nothing did.");
+            ? "Flatten these boxes and count them. Uncounted boxes stay listed as missing."
+            : "Flatten and count the boxes, and what else came home. Press Enter if nothing else did.");
         List(sheet, below + 1, q.Form, 26);
     }
 

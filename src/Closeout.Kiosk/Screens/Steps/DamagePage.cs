@@ -1,3 +1,4 @@
+using System.Globalization;
 using Closeout.Files;
 using Closeout.Screens.Parts;
 using Closeout.Shifts.Steps;
@@ -8,9 +9,12 @@ namespace Closeout.Screens.Steps;
 /// <summary>One walk around the van: none, or what, where, how bad.</summary>
 public sealed class DamagePage : StepPage
 {
+    /// <summary>Not drawn: numbers of open incidents that were pointed at.</summary>
+    private const string SeenField = "seen";
+
     public override Step Step => Step.Damage;
 
-    public override string Caution => "Vest on, mind the traffic side. In doubt say unsafe: lead and workshop decide.";
+    public override string Caution => "Vest on, mind the traffic side. In doubt say unsafe: lead and shop decide.";
 
     public override string? Help => "Damage: N none, D describe.";
 
@@ -38,9 +42,11 @@ public sealed class DamagePage : StepPage
         ? [EnterKey("next, record at the last", depot, q), UpKey(depot, q)]
         :
         [
-            EnterKey("accept", depot, q),
-            new(Parts.Keys.Letter('N'), "none", key => q with { Form = q.Form.Type(key.Character)!, Doubted = null }),
+            EnterKey(depot.Shift(q.Van)!.Damages.Count == 0 ? null : "accept", depot, q),
+            new(Parts.Keys.Letter('N'), "none", key => None(depot, q, key)),
             new(Parts.Keys.Letter('D'), "describe a damage", _ => Report(q)),
+            new(new("1-9", key => Known(depot, q, key) is not null), Open(depot, q.Van).Count == 0 ? null : "known, still there",
+                key => Pointed(q, Known(depot, q, key)!.Number)),
             UpKey(depot, q) with { Line = null },
         ];
 
@@ -51,9 +57,9 @@ public sealed class DamagePage : StepPage
 
         return q.Form["damage"].Letter switch
         {
-            "N" => Steps.Answer.Of(new ConfirmDamage(q.Van, None: true)),
-            "T" when depot.Shift(q.Van)!.Damages.Count > 0 => Steps.Answer.Of(new ConfirmDamage(q.Van, None: false)),
-            _ => Steps.Answer.Lacks("damage", "Type N for none, or D to describe a damage."),
+            "N" => Steps.Answer.Of(new ConfirmDamage(q.Van, None: true, Seen(q))),
+            "T" when depot.Shift(q.Van)!.Damages.Count > 0 => Steps.Answer.Of(new ConfirmDamage(q.Van, None: false, Seen(q))),
+            _ => Steps.Answer.Lacks("damage", "Walk around the van, then press N for none or D to describe a damage."),
         };
     }
 
@@ -70,9 +76,15 @@ public sealed class DamagePage : StepPage
             row = Say(sheet, row + 1, $"- {damage.Zone}, {Readiness.SeverityWords(damage.Severity)}: {damage.What}");
 
         FormView.Draw(sheet, row + 2, 1, q.Form, 0, 1, 12);
-        Say(sheet, row + 4, shift.Damages.Count == 0
-            ? "N none   D describe a damage"
-            : "T that is all   D one more   N none after all: what you reported tonight is withdrawn");
+        row = Say(sheet, row + 4, shift.Damages.Count == 0
+            ? "N nothing new   D describe a damage"
+            : "T that is all   D one more   N clear tonight's reports") + 1;
+        if (Open(depot, shift.Van) is { Count: > 0 } open)
+        {
+            row = Say(sheet, row, "Already known. Press a number if it is still there:");
+            foreach (var (i, incident) in open.Index())
+                row = Say(sheet, row, $"{i + 1} {(Seen(q).Contains(incident.Number) ? "still there: " : "")}{Incidents.Words(incident)}");
+        }
     }
 
     public override Question Refilled(Depot depot, Question q) => q.IsReport ? DamageReport.Refilled(q) : q;
@@ -91,6 +103,7 @@ public sealed class DamagePage : StepPage
     {
         DamageFound e when shift.Damages.Contains(e) =>
             [(0, $"DAMAGE {e.Number}: {e.Zone}, {Readiness.SeverityWords(e.Severity)}{(e.Drivable ? "" : ", HOLDS")}")],
+        DamageConfirmed { Known: { Count: > 0 } known } => [(0, $"known, still there: {string.Join(", ", known)}")],
         DamageConfirmed when shift.Damages.Count == 0 => [(0, "no damage seen")],
         DamageFound or DamageConfirmed => [],
         _ => null,
@@ -107,7 +120,29 @@ public sealed class DamagePage : StepPage
         q.IsReport ? DamageReport.Enter(q) : q.Form["damage"].Letter == "D" ? Report(q) : Answer(depot, q);
 
     protected override Form Fields(Depot depot, Shift shift) =>
-        Form.Of(new Field("damage", "Damage", FieldKind.Letter, shift.Damages.Count == 0 ? "N" : "T"));
+        Form.Of(new("damage", "Damage", FieldKind.Letter, shift.Damages.Count > 0 ? "T" : ""), new(SeenField, "", FieldKind.Words, ""));
+
+    /// <summary>None at one key; where damages were reported it would clear them, so Enter must say so too.</summary>
+    private StepReply None(Depot depot, Question q, Keystroke key) => q with { Form = q.Form.Type(key.Character)! } is var none
+        && depot.Shift(q.Van)!.Damages.Count == 0 ? Answer(depot, none) : none;
+
+    /// <summary>Open damage of earlier days that a number key points at; null: the key is none.</summary>
+    private static Incident? Known(Depot depot, Question q, Keystroke key) =>
+        key.Press == Press.Character && char.IsAsciiDigit(key.Character) ? Open(depot, q.Van).ElementAtOrDefault(key.Character - '1') : null;
+
+    private static List<Incident> Open(Depot depot, Code<Van> van) =>
+        [.. Incidents.Open(depot, van).Where(i => i.Since < depot.Date).Take(9)];
+
+    /// <summary>Pointed at once: still there. Pointed at again: not said.</summary>
+    private static Question Pointed(Question q, int number)
+    {
+        var seen = Seen(q);
+        int[] now = seen.Contains(number) ? [.. seen.Where(n => n != number)] : [.. seen, number];
+        return q with { Form = q.Form.With(q.Form[SeenField] with { Shown = string.Join(' ', now.Order()) }) };
+    }
+
+    private static List<int> Seen(Question q) =>
+        [.. q.Form[SeenField].Text.Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(n => int.Parse(n, CultureInfo.InvariantCulture))];
 
     private static Question Report(Question q) => q with { IsReport = true, Form = DamageReport.Fields() };
 }

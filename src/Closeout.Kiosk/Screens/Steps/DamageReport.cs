@@ -9,7 +9,7 @@ internal static class DamageReport
 {
     /// <summary>Parts of a van to point at, each by its number.</summary>
     private static readonly string[] Zones =
-        ["front", "rear", "left side", "right side", "roof or ladder rack", "windscreen", "lights or mirrors", "tyres or wheels", "inside"];
+        ["front", "rear", "left side", "right side", "roof or ladder rack", "windshield", "lights or mirrors", "tires or wheels", "inside"];
 
     /// <summary>A van seen from above, its parts numbered: our own drawing, nobody's van.</summary>
     private static readonly string[] Picture =
@@ -18,9 +18,9 @@ internal static class DamageReport
         "        .----------.       3 left side",
         "       7|    6     |7      4 right side",
         "        |----------|       5 roof, rack",
-        "        |          |       6 windscreen",
+        "        |          |       6 windshield",
         "       3|  5   9   |4      7 lights, mirrors",
-        "        |          |       8 tyres, wheels",
+        "        |          |       8 tires, wheels",
         "       8'----------'8      9 inside",
         "           2 rear",
     ];
@@ -31,7 +31,7 @@ internal static class DamageReport
         new Field("zone", "Where", FieldKind.Words, part),
         new Field("severity", "How bad", FieldKind.Letter, part.Length > 0 ? "R" : "N", "N note  R to repair  U unsafe"),
         new Field("what", "What", FieldKind.Words, ""),
-        new Field("drivable", "Drivable", FieldKind.Letter, "Y", "Y yes  N no: holds the van"),
+        new Field("drivable", "Drivable", FieldKind.Letter, "Y", "Y yes  N no, on hold"),
         new Field("told", "Who was told", FieldKind.Words, ""),
         new Field("told_at", "At", FieldKind.Clock, "", "HH:MM")) with { Focus = part.Length > 0 ? 1 : 0 };
 
@@ -69,15 +69,15 @@ internal static class DamageReport
     public static void Draw(Sheet sheet, Form form)
     {
         foreach (var (row, line) in Picture.Index())
-            sheet.Write(2 + row, 1, line, Look.Plain, StepPage.Columns);
+            sheet.Write(3 + row, 1, line, Look.Plain, StepPage.Columns);
 
         var severity = SeverityOf(form);
         var shown = form with { Fields = form.Fields.SetItem(1, form["severity"] with { After = "" }) };
-        FormView.Draw(sheet, 12, 1, shown, 0, severity == Severity.Note ? 3 : 6, 15);
-        sheet.Write(13, 22, "N note R repair U unsafe", Look.Faint, StepPage.Columns - 21);
-        sheet.Write(19, 1, severity switch
+        FormView.Draw(sheet, 13, 1, shown, 0, severity == Severity.Note ? 3 : 6, 15);
+        sheet.Write(14, 22, "N note R repair U unsafe", Look.Faint, StepPage.Columns - 21);
+        sheet.Write(20, 1, severity switch
         {
-            Severity.Note => "A note: it stands on the wall.",
+            Severity.Note => "A note: it shows on the wall.",
             Severity.Unsafe => "Unsafe holds the van. Tell the lead now.",
             _ => "Not drivable holds the van. Who was told?",
         }, Look.Strong, StepPage.Columns);

@@ -81,11 +81,11 @@ internal static class LeftoverCounts
         var (used, reported) = (Counting.Used(before, count, c), depot.Reported(shift.Van, item.Code));
         var gap = Counting.Gap(used, reported);
         var says = reported is { } r ? $", visits say {r}{(gap == 0 ? ": agrees" : "")}" : "";
-        sheet.Write(13, 1, (used < 0 ? $"{-used} more than the book has" : $"{used} used") + says, Look.Plain, columns);
+        sheet.Write(13, 1, (used < 0 ? $"{-used} more than on record" : $"{used} used") + says, Look.Plain, columns);
         if (gap != 0)
         {
             sheet.Write(
-                14, 1, $"GAP {gap}: {(gap > 0 ? "more in the book than counted" : "more counted than in the book")}", Look.Strong, columns);
+                14, 1, $"GAP {gap}: {(gap > 0 ? "missing in the count" : "more than on record")}", Look.Strong, columns);
         }
 
         var emptied = Counting.Emptied(before, count);
@@ -100,13 +100,13 @@ internal static class LeftoverCounts
         {
             case LeftoverCounted e:
                 var kept = e.Count.Kept > 0 && e.Used != 0 ? $", {e.Count.Kept} kept" : "";
-                var used = e.Used < 0 ? $"{-e.Used} above the book" : $"{e.Used} used";
-                var told = e.Used == 0 && e.Count.Bin == 0 ? "as booked" : $"{used}, {e.Count.Bin} to the bin{kept}";
+                var used = e.Used < 0 ? $"{-e.Used} above the record" : $"{e.Used} used";
+                var told = e.Used == 0 && e.Count.Bin == 0 ? "unchanged" : $"{used}, {e.Count.Bin} to the bin{kept}";
                 var gap = e.Installed is { } said ? $"GAP {e.Gap}: visits say {said}" : $"GAP {e.Gap}";
                 return [(0, depot.Setup.Item(e.Item).Description), (2, told), .. e.Gap == 0 ? [] : new[] { (2, gap) }];
             case LeftoversConfirmed:
                 var rest = Leftovers.ToCount(depot, shift).Count(i => !shift.Counts.ContainsKey(i.Code));
-                return rest > 0 ? [(0, $"{Spell.Count(rest, "item", "items")} as booked")] : [];
+                return rest > 0 ? [(0, $"{Spell.Count(rest, "item", "items")} unchanged")] : [];
             default:
                 return null;
         }
@@ -116,7 +116,7 @@ internal static class LeftoverCounts
     public static IEnumerable<string> Summary(Depot depot, Shift shift)
     {
         var (counts, items) = (shift.Counts.Values.ToList(), Leftovers.ToCount(depot, shift).Count);
-        yield return $"Leftovers   {counts.Count} of {Spell.Count(items, "item", "items")} counted, the rest as booked; "
+        yield return $"Leftovers   {counts.Count} of {Spell.Count(items, "item", "items")} counted, the rest unchanged; "
             + $"{counts.Sum(c => Math.Max(0, c.Used))} used, {counts.Sum(c => c.Count.Bin)} to the bin";
         foreach (var gap in Readiness.Gaps(shift))
             yield return $"GAP         {gap.Gap} of {depot.Setup.Item(gap.Item).Description}";

@@ -11,7 +11,7 @@ public sealed class LeftoversPage : StepPage
 
     public override string Caution => "Tie ladders before you unload; lift heavy cartons with two. Site rules first.";
 
-    public override string? Help => "Leftovers: cartons still sealed aboard, loose units into the bin, loose units kept aboard. = says as booked; * says that for "
+    public override string? Help => "Leftovers: cartons still sealed aboard, loose units into the bin, loose units kept aboard. = means unchanged; * says that for "
         + "all items left. / and a piece of the name finds an item; so does scanning its label.";
 
     protected override bool GoesOnWhenLookedAt => false;
@@ -37,7 +37,7 @@ public sealed class LeftoversPage : StepPage
             return base.Title(depot, shift, q);
 
         var items = Leftovers.ToCount(depot, shift).Select(i => i.Code).ToList();
-        return items.IndexOf(item) is >= 0 and var at ? $"{Name}, item {at + 1} of {items.Count}" : $"{Name}, not in the book";
+        return items.IndexOf(item) is >= 0 and var at ? $"{Name}, item {at + 1} of {items.Count}" : $"{Name}, not on record";
     }
 
     /// <summary>The first item not counted yet, unless one is named.</summary>
@@ -55,8 +55,8 @@ public sealed class LeftoversPage : StepPage
 
         var isBlind = q.Item is { } seen && LeftoverCounts.IsBlind(shift, seen);
         StepKey find = new(new("/", key => Finds(depot, q, key) is not null), "find", key => Found(depot, q, Finds(depot, q, key)!));
-        StepKey unchanged = new(Parts.Keys.Letter('='), isBlind ? null : "as booked", _ => AtOneKey(depot, shift, q));
-        StepKey rest = new(Parts.Keys.Letter('*'), "rest as booked", _ => Rest(depot, shift, q));
+        StepKey unchanged = new(Parts.Keys.Letter('='), isBlind ? null : "unchanged", _ => AtOneKey(depot, shift, q));
+        StepKey rest = new(Parts.Keys.Letter('*'), "rest unchanged", _ => Rest(depot, shift, q));
         return q.Item is null
             ? [EnterKey("leftovers done", depot, q), find, UpKey(depot, q) with { Line = null }, unchanged with { Line = null },
                 rest with { Line = null }]
@@ -179,6 +179,6 @@ public sealed class LeftoversPage : StepPage
             ? $"Visits report {used} used of {name}, and it is not counted."
             : $"{name} is to be counted blind tonight.";
         return new(Ask(depot, shift, unseen) with { Doubted = new ConfirmLeftovers(q.Van) },
-            Said: $"{why} Count it, or * again: the rest as booked all the same.");
+            Said: $"{why} Count it, or * again: the rest unchanged all the same.");
     }
 }

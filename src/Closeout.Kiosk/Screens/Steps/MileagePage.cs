@@ -39,17 +39,16 @@ public sealed class MileagePage : StepPage
         if (form["odometer"].Number is not { } odometer)
         {
             return Steps.Answer.Lacks("odometer",
-                $"Read the odometer and type it; this morning it said {units.Distance(depot.Van(q.Van).OdometerMi)}. The key = says: not "
-                    + "driven.");
+                $"Type the odometer reading. This morning it was {units.Distance(depot.Van(q.Van).OdometerMi)}; = means not driven.");
         }
 
         if (form["fuel"].Text.Length > 0 && form["fuel"].Number is null)
-            return Steps.Answer.Lacks("fuel", $"\"{form["fuel"].Text}\" is no number. Type how much was filled, or clear the field.");
+            return Steps.Answer.Lacks("fuel", $"\"{form["fuel"].Text}\" is not a number. Type how much was filled, 0 for none.");
 
         // What is shown again and not typed is what was recorded: converting it twice would shift it.
         var read = depot.Shift(q.Van)!.Mileage;
         var end = form["odometer"].Typed is null ? read!.EndMi : units.Miles(odometer);
-        var fuel = form["fuel"].Typed is null ? read?.FuelGal : form["fuel"].Number is { } filled ? units.Gallons(filled) : null;
+        var fuel = form["fuel"].Typed is null ? read?.FuelGal : form["fuel"].Number is > 0 and var filled ? units.Gallons(filled) : null;
         return Steps.Answer.Of(
             new LogMileage(q.Van, end, fuel, fuel is null || form["grade"].Text.Length == 0 ? null : form["grade"].Text));
     }
@@ -61,7 +60,7 @@ public sealed class MileagePage : StepPage
         FormView.Draw(sheet, 6, 1, q.Form, 0, q.Form["fuel"].Text.Length > 0 ? 3 : 2, 17);
         var row = 10;
         if (DrivingHabit.Of(depot, shift.Van) is { } habit)
-            row = Say(sheet, row, $"Its usual day: {units.Distance(habit.MedianMi)}");
+            row = Say(sheet, row, $"Typical day: {units.Distance(habit.MedianMi)}");
 
         if (Service.NoteOf(depot, depot.Setup.Van(shift.Van), units) is { } service)
             row = Say(sheet, row, service);
@@ -91,9 +90,10 @@ public sealed class MileagePage : StepPage
     {
         var (units, read) = (depot.Setup.Units, shift.Mileage);
         return Form.Of(
-            new Field("odometer", "Odometer now", FieldKind.Number, read is null ? "" : Digits(depot, read.EndMi), units.DistanceUnit),
+            new Field("odometer", "Odometer now", FieldKind.Number, read is null ? "" : Digits(depot, read.EndMi), units.DistanceUnit)
+                { Decimals = 1 },
             new Field("fuel", "Fuel filled", FieldKind.Number, read?.FuelGal is { } fuel ? units.Fuel(fuel) : "",
-                units.FuelUnit + ", empty: none"),
+                units.FuelUnit + ", 0 for none"),
             new Field("grade", "Fuel grade", FieldKind.Words, read?.FuelGrade ?? depot.Setup.Van(shift.Van).Fuel));
     }
 

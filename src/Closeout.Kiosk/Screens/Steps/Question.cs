@@ -7,12 +7,15 @@ namespace Closeout.Screens.Steps;
 /// <param name="Item">The item asked for, in leftovers.</param>
 /// <param name="Find">What is typed to find an item; null: not finding.</param>
 /// <param name="IsReport">Whether a damage is being described.</param>
-/// <param name="Doubted">An answer that was asked again: given once more, it is recorded.</param>
+/// <param name="Doubted">An answer that was asked again: typed once more, or with !, it is recorded.</param>
 /// <param name="Behind">The walk-round as far as it was answered, while a damage found on it is described.</param>
 public sealed record Question(
     Code<Van> Van, Step At, Code<Item>? Item, Form Form, string? Find = null, bool IsReport = false, ICommand? Doubted = null,
     Form? Behind = null)
 {
+    /// <summary>Whether anything was typed since the answer was asked again.</summary>
+    public bool IsRetyped { get; init; }
+
     /// <summary>The same with the cursor on another field.</summary>
     public Question Move(int by) => this with { Form = Form.Move(by) };
 

@@ -27,7 +27,7 @@ public static class StepList
         var top = Math.Clamp(at - room / 2, 0, Math.Max(0, items.Count - room));
         foreach (var item in items.Skip(top).Take(room))
         {
-            var done = shift.Counts.ContainsKey(item.Code) ? "done" : shift.Step > Step.Leftovers ? "as booked" : "";
+            var done = shift.Counts.ContainsKey(item.Code) ? "done" : shift.Step > Step.Leftovers ? "unchanged" : "";
             sheet.Write(row, column, $"{(item.Code == q.Item ? ">" : " ")} {item.Description}",
                 item.Code == q.Item ? Look.Strong : Look.Plain, width - 10);
             sheet.Write(row++, column + width - 9, done, Look.Plain, 9);

@@ -54,7 +54,7 @@ public abstract class StepPage
     /// <summary>
     /// The key that accepts: an earlier step that is only looked at is passed by, and an answer that was asked again goes through.
     /// </summary>
-    protected StepKey EnterKey(string line, Depot depot, Question q) => new(Parts.Keys.Enter, line, _ =>
+    protected StepKey EnterKey(string? line, Depot depot, Question q) => new(Parts.Keys.Enter, line, _ =>
     {
         var shift = depot.Shift(q.Van)!;
         return GoesOnWhenLookedAt && q.IsLookedAt(shift) ? StepReply.Go(1)

@@ -8,33 +8,33 @@ public static class TallyCard
     public static void Draw(Sheet sheet, int column, int bottom, Depot depot, Shift shift)
     {
         var inside = sheet.Width - column - 4;
-        if (inside < 12 || bottom < 6)
+        if (inside < 12 || bottom < 7)
         {
             // No room for a card; the question goes before it.
             return;
         }
 
-        var edge = "+" + new string('-', inside + 2) + "+";
-        sheet.Write(1, column, edge);
-        for (var row = 2; row < bottom; row++)
+        var edge = new string('─', inside + 2);
+        sheet.Write(2, column, $"┌{edge}┐");
+        for (var row = 3; row < bottom; row++)
         {
-            sheet.Write(row, column, "|");
-            sheet.Write(row, column + inside + 3, "|");
+            sheet.Write(row, column, "│");
+            sheet.Write(row, column + inside + 3, "│");
         }
 
-        sheet.Write(bottom, column, edge);
-        sheet.Write(2, column + 2, "TALLY CARD", Look.Strong);
+        sheet.Write(bottom, column, $"└{edge}┘");
+        sheet.Write(3, column + 2, "TALLY CARD", Look.Strong);
         var van = $"{shift.Van} {depot.Setup.Van(shift.Van).Name}";
-        sheet.Write(2, column + 2 + Math.Max(11, inside - van.Length), van, Look.Strong, Math.Min(inside - 11, van.Length));
+        sheet.Write(3, column + 2 + Math.Max(11, inside - van.Length), van, Look.Strong, Math.Min(inside - 11, van.Length));
 
         var foot = $"boxes to flatten {shift.Expected.Sum(e => e.Boxes),4}";
         sheet.Write(bottom - 1, column + 2, foot, Look.Strong, inside);
         var lines = Lines(depot, shift).SelectMany(l => Cells.Wrap(l.Text, inside - l.Indent).Select(w => new string(' ', l.Indent) + w))
             .ToList();
-        var room = bottom - 1 - 4;
+        var room = bottom - 1 - 5;
         var shown = lines.Count <= room ? lines : [$"... {lines.Count - room + 1} lines above", .. lines[^(room - 1)..]];
         for (var i = 0; i < shown.Count; i++)
-            sheet.Write(3 + i, column + 2, shown[i], Look.Plain, inside);
+            sheet.Write(4 + i, column + 2, shown[i], Look.Plain, inside);
     }
 
     /// <summary>The slip line by line. What was answered twice stands where it was answered last.</summary>
@@ -47,7 +47,7 @@ public static class TallyCard
         .Prepend((0, $"in at {Spell.Clock(shift.CameInAt)} with {shift.Technician}"));
 
     private static IEnumerable<(int, string)> Told(Depot depot, Shift shift, VanEntry entry) => entry is PhotoAttached photo
-        ? [(0, $"picture {photo.Name}")]
+        ? [(0, $"photo {photo.Name}")]
         : StepPages.All.Select(p => p.Tally(depot, shift, entry)).FirstOrDefault(t => t is not null)
             ?? throw new InvalidOperationException($"no step tells {entry.GetType().Name} on the card");
 

@@ -10,9 +10,9 @@ public sealed class WeeklyPage : StepPage
 {
     public override Step Step => Step.Weekly;
 
-    public override string Caution => "Chocks, cool engine, nobody under the van. In doubt: the workshop looks at it.";
+    public override string Caution => "Chocks, cool engine, nobody under the van. In doubt: the shop looks at it.";
 
-    public override string? Help => "Weekly check: part by part, when it is due. F8 attaches pictures.";
+    public override string? Help => "Weekly check: part by part, when it is due. F8 attaches photos.";
 
     public override bool HasPictures => true;
 
@@ -65,7 +65,7 @@ public sealed class WeeklyPage : StepPage
             return;
         }
 
-        List(sheet, Say(sheet, 2, "The weekly walk-round. N describes what is not in order; = says the rest is."), q.Form, 20);
+        List(sheet, Say(sheet, 3, "The weekly walk-around. N describes what is not in order; = says the rest is."), q.Form, 20);
     }
 
     public override Question Refilled(Depot depot, Question q) => q.IsReport ? DamageReport.Refilled(q) : q;

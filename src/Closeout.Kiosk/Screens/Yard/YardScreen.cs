@@ -49,7 +49,7 @@ public sealed record YardScreen(
     public override IEnumerable<string> Help(Scene scene) =>
     [
         "Tab goes on: tonight, weeks, months, days, vans, items, other waste. B counts the boxes of cartons opened here, P records a "
-            + "pickup by the hauler, S ships a collecting box, W writes off boxes that nobody found (a lead).",
+            + "pickup by the hauler, S ships an accumulation box, W writes off boxes that nobody found (a lead).",
         "",
         "Boxes expected follow from the cartons emptied; flattened is what was counted. Weight follows from the box's size and board, "
             + "volume from the depot's own density.",
