@@ -50,11 +50,11 @@ internal static partial class RefusalsDoc
 
     private static void Table(StringBuilder text, string title, IEnumerable<(string Factory, Refusal Said)> refusals)
     {
-        text.Append($"\n### {title}\n\n| code | for example | why there is a limit |\n|---|---|---|\n");
+        text.Append($"\n### {title}\n\ncode | for example | why there is a limit\n---|---|---\n");
         foreach (var (_, said) in refusals)
         {
-            var reason = RefusalReasons.Of.TryGetValue(said.Code, out var why) ? $" {why} |" : "";
-            text.Append($"| `{said.Code}` | {said.Text.Replace("|", "\\|")} |{reason}\n");
+            var reason = RefusalReasons.Of.TryGetValue(said.Code, out var why) ? $" | {why}" : "";
+            text.Append($"`{said.Code}` | {said.Text.Replace("|", "\\|")}{reason}\n");
         }
     }
 

@@ -12,6 +12,7 @@ public sealed class ScreenPictureTests
     {
         { "wall.svg", "evening-wall-80x24.txt", "The bay wall: six vans, what holds two of them back, and tomorrow's totals" },
         { "leftovers.svg", "leftovers-80x24.txt", "A close-out at the first step: how many shower heads are left in the van" },
+        { "again.svg", "leftovers-above-80x24.txt", "An answer that looks wrong is asked again" },
         { "van.svg", "evening-van-80x24.txt", "All of a van: why it is held, its incidents, what is due, what is to be loaded" },
         { "plan.svg", "evening-tomorrow-80x24.txt", "Tomorrow's plan, van by van: what each lacks and where it comes from" },
         { "why.svg", "evening-why-80x24.txt", "Why a line of the plan is what it is: visits, demand, promise, limits, chances as bars" },
