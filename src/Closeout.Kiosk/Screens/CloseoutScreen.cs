@@ -52,10 +52,8 @@ public sealed record CloseoutScreen(Question Question, Screen Back) : Screen
         "One question at a time. The answer most likely right is in the field: Enter accepts it, typing replaces it, Tab goes to the "
             + "next field, Up goes back.",
         "",
-        "Leftovers: cartons still sealed aboard, loose units into the bin, loose units kept aboard. = says as booked; * says that for "
-            + "all items left. / and a piece of the name finds an item; so does scanning its label.",
-        "Cardboard: one box for each carton emptied. Mileage: the odometer, and fuel if you filled. Damage: N none, D describe. Safety "
-            + "kit: count and dates. Weekly check: part by part, when it is due. F8 attaches pictures.",
+        StepPages.All[0].Help!,
+        string.Join(' ', StepPages.All.Skip(1).Select(p => p.Help).OfType<string>()),
         "",
         "PgUp goes to an earlier step to change it; what you answered later stays. Every Enter is on disk before the screen moves on, so "
             + "Esc, a power cut or a closed window loses nothing that was confirmed.",

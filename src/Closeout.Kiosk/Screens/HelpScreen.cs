@@ -19,9 +19,8 @@ public sealed record HelpScreen(Screen Back) : Screen
     {
         Frame.Head(sheet, scene.Depot, "HELP", "");
         var row = 2;
-        string keys = string.Join("   ", Binding.Explained(Back.Bindings(scene)));
-        foreach (var line in Back.Help(scene).Append("").Append(keys)
-            .SelectMany(l => l.Length == 0 ? [""] : Cells.Wrap(l, sheet.Width - 4)))
+        var lines = Back.Help(scene).Append("").Append(string.Join("   ", Binding.Explained(Back.Bindings(scene))));
+        foreach (var line in lines.SelectMany(l => l.Length == 0 ? [""] : Cells.Wrap(l, sheet.Width - 4)))
             sheet.Write(row++, 2, line);
     }
 }

@@ -27,7 +27,10 @@ public readonly record struct Keys(string Name, Func<Keystroke, bool> Fit)
 
     public static Keys Of(string name, params Press[] presses) => new(name, key => presses.Contains(key.Press));
 
-    public static Keys F(int number) => Of($"F{number}", Press.F1 + (number - 1));
+    /// <summary>A function key, 1 to 9.</summary>
+    public static Keys F(int number) => number is >= 1 and <= 9
+        ? Of($"F{number}", Press.F1 + (number - 1))
+        : throw new ArgumentOutOfRangeException(nameof(number), number, "the terminal's F10 opens menus");
 
     /// <summary>A letter, whatever its case.</summary>
     public static Keys Letter(char letter) =>

@@ -15,6 +15,8 @@ public sealed class CardboardPage : ListPage
 
     public override string Caution => "Knife away from you, blade in when done. Lamps, batteries: not in cardboard.";
 
+    public override string? Help => "Cardboard: one box for each carton emptied.";
+
     protected override string TheRest => "all the rest as expected";
 
     public override ICommand Unchanged(Code<Van> van) => new ConfirmCardboard(van);

@@ -12,6 +12,8 @@ public sealed class DamagePage : StepPage
 
     public override string Caution => "Vest on, mind the traffic side. In doubt say unsafe: lead and workshop decide.";
 
+    public override string? Help => "Damage: N none, D describe.";
+
     public override bool HasPictures => true;
 
     public override ICommand Unchanged(Code<Van> van) => new ConfirmDamage(van, None: false);

@@ -15,6 +15,8 @@ public sealed class KitPage : ListPage
 
     public override string Caution => "Gas smell or CO alarm: get out, call for help; licensed people work on it.";
 
+    public override string? Help => "Safety kit: count and dates.";
+
     protected override string TheRest => "all the rest is there";
 
     public override ICommand Unchanged(Code<Van> van) => new ConfirmKit(van);

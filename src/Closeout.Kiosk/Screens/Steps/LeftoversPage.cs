@@ -11,6 +11,9 @@ public sealed class LeftoversPage : StepPage
 
     public override string Caution => "Tie ladders before you unload; lift heavy cartons with two. Site rules first.";
 
+    public override string? Help => "Leftovers: cartons still sealed aboard, loose units into the bin, loose units kept aboard. = says as booked; * says that for "
+        + "all items left. / and a piece of the name finds an item; so does scanning its label.";
+
     protected override bool GoesOnWhenLookedAt => false;
 
     public override ICommand Unchanged(Code<Van> van) => new ConfirmLeftovers(van);

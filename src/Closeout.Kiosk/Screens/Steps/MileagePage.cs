@@ -12,6 +12,8 @@ public sealed class MileagePage : StepPage
 
     public override string Caution => "Read it parked, brake set. Fuel only with the engine off.";
 
+    public override string? Help => "Mileage: the odometer, and fuel if you filled.";
+
     public override ICommand Unchanged(Code<Van> van) => new LogMileage(van, null);
 
     public override EveningStep Evening => new(

@@ -12,6 +12,8 @@ public sealed class SignOffPage(Step step) : StepPage
 
     public override string Caution => "Your name says what you saw. It does not say that the van is safe to drive.";
 
+    public override string? Help => null;
+
     public override ICommand Unchanged(Code<Van> van) => throw new InvalidOperationException($"{step} cannot be confirmed as booked");
 
     public override EveningStep Evening => new(

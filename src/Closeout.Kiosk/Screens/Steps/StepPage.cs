@@ -19,6 +19,9 @@ public abstract class StepPage
     /// </summary>
     public abstract string Caution { get; }
 
+    /// <summary>What is asked, for the help; null: it needs no words.</summary>
+    public abstract string? Help { get; }
+
     /// <summary>The answer that says nothing new: as booked, as expected, not driven, no damage, all there, clean.</summary>
     /// <exception cref="InvalidOperationException">The step has none: a signature is somebody's own.</exception>
     public abstract ICommand Unchanged(Code<Van> van);

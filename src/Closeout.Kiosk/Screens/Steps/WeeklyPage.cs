@@ -12,6 +12,8 @@ public sealed class WeeklyPage : StepPage
 
     public override string Caution => "Chocks, cool engine, nobody under the van. In doubt: the workshop looks at it.";
 
+    public override string? Help => "Weekly check: part by part, when it is due. F8 attaches pictures.";
+
     public override bool HasPictures => true;
 
     public override ICommand Unchanged(Code<Van> van) => new CheckWeekly(van, null, 0, Clean: true);
