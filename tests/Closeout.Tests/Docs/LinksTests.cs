@@ -12,14 +12,17 @@ namespace Closeout.Tests.Docs;
 /// <summary>What a page points at is there: files, headings, and paths of the repository that stand in the text.</summary>
 public sealed partial class LinksTests
 {
-    private static readonly MarkdownPipeline Markup = new MarkdownPipelineBuilder().UsePipeTables().UseAutoIdentifiers(AutoIdentifierOptions.GitHub).Build();
+    private static readonly MarkdownPipeline Markup =
+        new MarkdownPipelineBuilder().UsePipeTables().UseAutoIdentifiers(AutoIdentifierOptions.GitHub).Build();
 
-    public static TheoryData<string> Pages => [.. ((IEnumerable<object[]>)PicturesTests.Pages).Select(p => (string)p[0]), "src/Closeout.Core/README.md", "sample-day/README.md"];
+    public static TheoryData<string> Pages =>
+        [.. ((IEnumerable<object[]>)PicturesTests.Pages).Select(p => (string)p[0]), "src/Closeout.Core/README.md", "sample-day/README.md"];
 
     [Theory]
     [MemberData(nameof(Pages))]
     public void Every_relative_link_leads_to_a_file_and_a_heading_that_are_there(string page) =>
-        Parsed(page).Descendants<LinkInline>().Select(l => l.Url!).Where(u => !u.Contains("://", StringComparison.Ordinal)).Where(u => !Leads(page, u))
+        Parsed(page).Descendants<LinkInline>().Select(l => l.Url!)
+            .Where(u => !u.Contains("://", StringComparison.Ordinal) && !Leads(page, u))
             .Should().BeEmpty();
 
     [Theory]
@@ -37,7 +40,9 @@ public sealed partial class LinksTests
     private static bool Leads(string page, string url)
     {
         var parts = url.Split('#');
-        var target = parts[0].Length == 0 ? page : Path.GetRelativePath(Repository.Root, Path.Combine(Repository.Root, Path.GetDirectoryName(page)!, parts[0]));
+        var target = parts[0].Length == 0
+            ? page
+            : Path.GetRelativePath(Repository.Root, Path.Combine(Repository.Root, Path.GetDirectoryName(page)!, parts[0]));
         return Path.Exists(Path.Combine(Repository.Root, target))
             && (parts.Length == 1 || Parsed(target).Descendants<HeadingBlock>().Any(h => h.GetAttributes().Id == parts[1]));
     }

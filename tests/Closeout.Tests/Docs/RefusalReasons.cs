@@ -1,11 +1,12 @@
 namespace Closeout.Tests.Docs;
 
-/// <summary>Why a limit is where it is, by the code of the refusal that names it: the one hand-written part of the tables in docs/refusals.md.</summary>
+/// <summary>Why a limit is where it is, by the code of its refusal: the one hand-written part of the tables in docs/refusals.md.</summary>
 internal static class RefusalReasons
 {
     public static IReadOnlyDictionary<string, string> Of { get; } = new Dictionary<string, string>
     {
-        ["odometer-too-far"] = "Twice the van's usual day or its usual day and six spreads; a fixed limit until 8 of its days are known (common practice)",
+        ["odometer-too-far"] =
+            "Twice the van's usual day or its usual day and six spreads; a fixed limit until 8 of its days are known (common practice)",
         ["out-of-range"] = "Beyond what a van, a bin or a tank can hold: a number in the wrong field",
         ["too-many-photos"] = "Enough for every side and every damage; a page stays small",
         ["too-many-words"] = "One line of the wall and of the sheets",

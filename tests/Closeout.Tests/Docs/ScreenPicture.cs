@@ -18,10 +18,15 @@ internal static class ScreenPicture
         var lines = screen.ReplaceLineEndings("\n").TrimEnd('\n').Split('\n').Select(l => l.TrimEnd()).ToList();
         var (width, height) = (lines.Max(l => l.Length) * CellWidth + 2 * Edge, lines.Count * CellHeight + 2 * Edge);
         var picture = new XElement(Svg + "svg",
-            new XAttribute("viewBox", $"0 0 {Number(width)} {Number(height)}"), new XAttribute("width", Number(width)), new XAttribute("height", Number(height)),
+            new XAttribute("viewBox", $"0 0 {Number(width)} {Number(height)}"),
+            new XAttribute("width", Number(width)), new XAttribute("height", Number(height)),
             new XAttribute("role", "img"), new XAttribute("aria-label", label),
-            new XElement(Svg + "rect", new XAttribute("width", "100%"), new XAttribute("height", "100%"), new XAttribute("rx", "10"), new XAttribute("fill", "#16181d")),
-            new XElement(Svg + "g", new XAttribute("font-family", "ui-monospace, Menlo, Consolas, 'DejaVu Sans Mono', monospace"), new XAttribute("font-size", "14"), new XAttribute("fill", "#d8dee9"),
+            new XElement(Svg + "rect",
+                new XAttribute("width", "100%"), new XAttribute("height", "100%"),
+                new XAttribute("rx", "10"), new XAttribute("fill", "#16181d")),
+            new XElement(Svg + "g",
+                new XAttribute("font-family", "ui-monospace, Menlo, Consolas, 'DejaVu Sans Mono', monospace"),
+                new XAttribute("font-size", "14"), new XAttribute("fill", "#d8dee9"),
                 lines.Select((text, row) => (text, row)).Where(l => l.text.Length > 0).Select(l => Line(l.text, l.row))));
         return picture.ToString().ReplaceLineEndings("\n") + "\n";
     }
@@ -32,7 +37,8 @@ internal static class ScreenPicture
         var signs = text.TrimStart();
         return new(Svg + "text",
             new XAttribute(XNamespace.Xml + "space", "preserve"),
-            new XAttribute("x", Number(Edge + (text.Length - signs.Length) * CellWidth)), new XAttribute("y", Number(Edge + row * CellHeight + 13)),
+            new XAttribute("x", Number(Edge + (text.Length - signs.Length) * CellWidth)),
+            new XAttribute("y", Number(Edge + row * CellHeight + 13)),
             new XAttribute("textLength", Number(signs.Length * CellWidth)), new XAttribute("lengthAdjust", "spacingAndGlyphs"),
             signs);
     }

@@ -4,7 +4,10 @@ using Xunit;
 
 namespace Closeout.Tests.Docs;
 
-/// <summary>The pictures in docs/pictures are made from golden screens. To make them anew: UPDATE_GOLDEN=1 dotnet test, twice, for the screens come first.</summary>
+/// <summary>
+/// The pictures in docs/pictures are made from golden screens. To make them anew: UPDATE_GOLDEN=1 dotnet test, twice, for the screens
+/// come first.
+/// </summary>
 public sealed class ScreenPictureTests
 {
     /// <summary>By its name in docs/pictures: the golden screen, and what the picture shows.</summary>
@@ -20,7 +23,8 @@ public sealed class ScreenPictureTests
     };
 
     /// <summary>The text of all pages.</summary>
-    private static readonly Lazy<string> Text = new(() => string.Concat(((IEnumerable<object[]>)LinksTests.Pages).Select(p => (string)p[0]).Select(p => File.ReadAllText(Path.Combine(Repository.Root, p)))));
+    private static readonly Lazy<string> Text = new(() => string.Concat(
+        ((IEnumerable<object[]>)LinksTests.Pages).Select(p => File.ReadAllText(Path.Combine(Repository.Root, (string)p[0])))));
 
     [Theory]
     [MemberData(nameof(Pictures))]
@@ -39,12 +43,15 @@ public sealed class ScreenPictureTests
     [Fact]
     public void Every_sign_of_a_screen_is_in_its_picture_and_none_is_markup()
     {
-        var lines = XDocument.Parse(ScreenPicture.Of("  a < b & \"c\"\n\n! d  e\n", "a test")).Descendants().Where(e => e.Name.LocalName == "text").ToList();
+        var picture = XDocument.Parse(ScreenPicture.Of("  a < b & \"c\"\n\n! d  e\n", "a test"));
+        var lines = picture.Descendants().Where(e => e.Name.LocalName == "text").ToList();
         lines.Select(l => l.Value).Should().Equal("a < b & \"c\"", "! d  e");
         lines.Select(l => l.Attribute("x")!.Value).Should().Equal("32.8", "16");
     }
 
     [Fact]
     public void Every_picture_is_shown_on_a_page() =>
-        ((IEnumerable<object[]>)Pictures).Select(p => (string)p[0]).Where(name => !Text.Value.Contains($"pictures/{name})", StringComparison.Ordinal)).Should().BeEmpty();
+        ((IEnumerable<object[]>)Pictures).Select(p => (string)p[0])
+            .Where(name => !Text.Value.Contains($"pictures/{name})", StringComparison.Ordinal))
+            .Should().BeEmpty();
 }
