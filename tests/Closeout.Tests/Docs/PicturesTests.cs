@@ -26,7 +26,9 @@ public sealed partial class PicturesTests
         var text = File.ReadAllText(path).ReplaceLineEndings("\n");
         if (Environment.GetEnvironmentVariable("UPDATE_GOLDEN") == "1")
         {
-            File.WriteAllText(path, text = Picture().Replace(text, m => $"{m.Groups["head"].Value}{Golden(m.Groups["file"].Value)}```"));
+            var renewed = Picture().Replace(text, m => $"{m.Groups["head"].Value}{Golden(m.Groups["file"].Value)}```");
+            if (renewed != text)
+                File.WriteAllText(path, text = renewed);
         }
 
         foreach (Match picture in Picture().Matches(text))
