@@ -37,6 +37,15 @@ public sealed partial class CommandLine
                 _ => throw new UsageException("--every shows tonight until it is ended. Leave --date and --final away."),
             });
         AddCharts(html);
+        var dir = Out("DIR", "The folder for the pages.");
+        Add(new("stow", "Writes a stow card for every van: what lies where, low and high, with a picture of the places.") { dir },
+            p => PagesCommand.Stow(DepotOf(p), Path(p, dir)!));
+        Add(new("incident", "Writes a report for every incident, with the photos of its evening.") { dir },
+            p => PagesCommand.Incidents(FolderOf(p), DateOf(p), Path(p, dir)!, clock));
+        Add(new("weekly", "Writes a report of the week for every van, with its photos.") { dir },
+            p => PagesCommand.Weekly(FolderOf(p), DateOf(p), Path(p, dir)!));
+        Add(new("labels", "Writes labels to print for carton boxes, bins, shelf places, vans and badges.") { dir },
+            p => PagesCommand.Labels(DepotOf(p), Path(p, dir)!));
     }
 
     /// <summary>A file, a page of charts, or both.</summary>

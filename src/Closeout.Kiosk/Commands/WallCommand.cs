@@ -23,6 +23,7 @@ public static class WallCommand
         using var ended = new ManualResetEventSlim();
         using var interrupted = PosixSignalRegistration.Create(PosixSignal.SIGINT, End);
         using var terminated = PosixSignalRegistration.Create(PosixSignal.SIGTERM, End);
+        using var hungUp = PosixSignalRegistration.Create(PosixSignal.SIGHUP, End);
         return Every(folder, file, seconds, clock, time => !ended.Wait(time));
 
         void End(PosixSignalContext context)

@@ -41,6 +41,13 @@ public sealed partial class Browser : IDisposable
         return answer.GetProperty("result").GetProperty("value");
     }
 
+    /// <summary>How many sheets of paper it prints on, in the size that the page asks for.</summary>
+    public int Sheets()
+    {
+        var pdf = Call("Page.printToPDF", new { preferCSSPageSize = true, printBackground = true }).GetProperty("data").GetBytesFromBase64();
+        return SheetOfPaper().Count(Encoding.Latin1.GetString(pdf));
+    }
+
     public void Dispose()
     {
         socket.Dispose();
@@ -101,6 +108,9 @@ public sealed partial class Browser : IDisposable
 
         return JsonDocument.Parse(bytes.ToArray()).RootElement;
     }
+
+    [GeneratedRegex(@"/Type\s*/Page\b")]
+    private static partial Regex SheetOfPaper();
 
     [GeneratedRegex("DevTools listening on (ws://.*)$")]
     private static partial Regex Listening();

@@ -84,6 +84,28 @@ public sealed class InABrowser(Browser browser) : IClassFixture<Browser>
         }
     }
 
+    /// <summary>28 items are three sheets of ten labels; what else is one sheet of paper fits one.</summary>
+    [NeedsTheory(Needs.Chromium)]
+    [InlineData("labels", 3)]
+    [InlineData("stow", 1)]
+    [InlineData("incident", 1)]
+    [InlineData("weekly", 1)]
+    public void A_page_to_print_takes_as_many_sheets_of_paper_as_it_says(string page, int sheets)
+    {
+        browser.Open(Made.Value[page], 1280, 800, dark: true);
+        browser.Sheets().Should().Be(sheets);
+    }
+
+    [NeedsFact(Needs.Chromium)]
+    public void A_label_is_as_large_on_the_screen_as_on_paper()
+    {
+        browser.Open(Made.Value["labels"], 1280, 800, dark: true);
+
+        // A CSS inch is 96 pixels: https://www.w3.org/TR/css-values-3/#absolute-lengths
+        browser.Ask("[...document.querySelectorAll('.label')].every(l => { const r = l.getBoundingClientRect(); return r.width === 4 * 96 && r.height === 2 * 96; })").GetBoolean().Should().BeTrue();
+        browser.Ask("[...document.querySelectorAll('.label *')].every(e => e.getBoundingClientRect().bottom <= e.closest('.label').getBoundingClientRect().bottom)").GetBoolean().Should().BeTrue();
+    }
+
     [NeedsFact(Needs.Chromium)]
     public void Names_that_are_markup_stay_text_and_run_nothing()
     {

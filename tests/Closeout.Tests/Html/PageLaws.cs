@@ -5,6 +5,7 @@ using Closeout.Facts;
 using Closeout.Html;
 using Closeout.Shifts.Steps;
 using Closeout.Tests.Screens;
+using Closeout.Vans;
 using CsCheck;
 using FluentAssertions;
 using Xunit;
@@ -52,6 +53,9 @@ public sealed partial class PageLaws
     private static IEnumerable<string> Of(Depot depot) =>
     [
         WallPage.Html(new(depot), new(Tiny.FiveOClock)), AccuracyPage.Html(depot), RecyclingPage.Html(depot, [.. RecyclingTotals.Tonight(depot)]),
+        StowCard.Html(depot, depot.Setup.Vans[0]), .. Labels.Sheets.Select(s => Labels.Html(depot, s.Name, s.Labels(depot.Setup))),
+        IncidentReport.Of(depot, IncidentLog.Of(depot)[0], depot.Shift(Tiny.B1)!.Photos, _ => [0xFF, 0xD8, 0xFF]).Html,
+        WeeklyReport.Of([depot], depot.Setup.Vans[0], _ => []).Html,
     ];
 
     private static Depot Named(string text) => Tiny.Opened("shelf: 1 LAMP; B1: 0+1 LAMP", setup: Tiny.Setup with
@@ -61,7 +65,8 @@ public sealed partial class PageLaws
         Vans = [.. Tiny.Setup.Vans.Select(v => v with { Name = text })],
         Kit = [.. Tiny.Setup.Kit.Select(k => k with { Description = text })],
         Crew = [.. Tiny.Setup.Crew.Select(t => t with { Name = text })],
-    }).At(Tiny.B1, Step.Damage).Did(new ReportDamage(Tiny.B1, "left door", Severity.Repair, "dent"), new ConfirmDamage(Tiny.B1, false));
+    }).At(Tiny.B1, Step.Damage).Did(new ReportDamage(Tiny.B1, "left door", Severity.Repair, "dent"), new ConfirmDamage(Tiny.B1, false))
+        .Take(new PhotoAttached(Tiny.B1, new string('a', 64), text, 3));
 
     [GeneratedRegex("[\u0000-\u001f\u007f-\u009f\u061c\u200e\u200f\u2028-\u202e\u2066-\u2069\ufeff]")]
     private static partial Regex Harmful();

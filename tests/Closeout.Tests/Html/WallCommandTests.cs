@@ -1,7 +1,9 @@
 using System.Diagnostics;
 using Closeout.Commands;
 using Closeout.Shifts.Steps;
+using Closeout.Store;
 using Closeout.Tests.Screens;
+using Closeout.Turning;
 using FluentAssertions;
 using Xunit;
 
@@ -62,6 +64,22 @@ public sealed class WallCommandTests : IDisposable
         said.Code.Should().Be(0);
         said.Err.Should().MatchRegex("^.*wall.html cannot be written: .* It is tried again every 5 s.\n$").And.Subject.Count(c => c == '\n').Should().Be(1);
         File.Exists(temp["display", "wall.html"]).Should().BeTrue();
+    }
+
+    [Fact]
+    public void When_the_day_is_ended_the_wall_goes_on_with_the_next()
+    {
+        var said = Every(temp["wall.html"], _ =>
+        {
+            var next = kiosk.Book.Date.AddDays(1);
+            if (Book.Open(kiosk.Folder).Date == next)
+                return false;
+
+            return Book.Open(kiosk.Folder).Record(depot => new(NextPage.After(depot, next), null), kiosk.Clock.GetLocalNow()) is null;
+        });
+
+        said.Should().Be(new Spoken(0, "", ""));
+        File.ReadAllText(temp["wall.html"]).Should().Contain("<p>Thu 19 Nov 2026, as of");
     }
 
     [Fact]
