@@ -39,6 +39,9 @@ internal static class Needs
     public const string Shell = "sh";
     public const string Linux = "Linux";
 
+    /// <summary>A browser that draws without a display and tells what it drew.</summary>
+    public const string Chromium = "chromium";
+
     /// <summary>Names, modes and links of files as Unix has them.</summary>
     public const string Unix = "Unix";
 
@@ -62,6 +65,7 @@ internal static class Needs
         [Pipe] = new(() => OnUnix() ?? Tool("mkfifo", "coreutils")),
         [Shell] = new(() => OnUnix() ?? Tool("sh", "dash")),
         [Linux] = new(OnLinux),
+        [Chromium] = new(() => Tool("chromium", "chromium")),
         [Unix] = new(OnUnix),
     };
 

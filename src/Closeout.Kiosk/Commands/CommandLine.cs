@@ -4,7 +4,7 @@ using Closeout.Store;
 namespace Closeout.Commands;
 
 /// <summary>The arguments, as the contract names them.</summary>
-public sealed class CommandLine
+public sealed partial class CommandLine
 {
     private readonly Option<string?> book = Everywhere(
         "--book", "FOLDER", "The book's folder. Without it: closeout in your application-data folder; for rehearse: DIR/book.");
@@ -35,6 +35,7 @@ public sealed class CommandLine
             FolderOf(parsed), DateOf(parsed), clock, Daily(parsed), pins, parsed.GetValue(noColor))));
         AddEvening();
         AddFilesOut();
+        AddPages();
         AddKeeping();
     }
 
@@ -52,17 +53,11 @@ public sealed class CommandLine
         var lead = new Argument<string>("LEAD") { Description = "The code of a lead." };
         Add(new("first-pin", "Issues a lead's PIN and prints it once, while no other lead of the book has one that works.") { lead },
             p => FirstPinCommand.Run(p.GetValue(lead)!, FolderOf(p), pins, clock));
-        Add(new("wall", "Prints the bay wall.") { final }, p =>
-        {
-            var depot = DepotOf(p);
-            Console.Out.Write(WallText.Of(new(depot)));
-            return p.GetValue(final) && Say.NotFinal(depot) ? ExitCode.No : ExitCode.Done;
-        });
     }
 
     private void AddFilesOut()
     {
-        foreach (var name in Output.Files.Keys.Where(f => f != "wall"))
+        foreach (var name in Output.Files.Keys.Where(f => f != "wall" && !Paged.ContainsKey(f)))
         {
             var file = Out("FILE", "The file to write; - is standard output.");
             Add(new(name, $"Writes {name}.csv.") { file, final }, p =>

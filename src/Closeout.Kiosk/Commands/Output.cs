@@ -31,9 +31,10 @@ public static class Output
         ["restock", "shelf", "cardboard", "mileage", "wall", "recycling-weeks", "waste", "incidents", "mileage-log", "kit"];
 
     /// <summary>Writes a file whole or not at all; <c>-</c> is standard output.</summary>
+    /// <param name="option">The option that named the place.</param>
     /// <exception cref="BookException">It cannot be written.</exception>
     /// <exception cref="UsageException">It would be written into a book.</exception>
-    public static int Write(string path, byte[] bytes)
+    public static int Write(string path, byte[] bytes, string option = "--out")
     {
         if (path == "-")
         {
@@ -46,7 +47,7 @@ public static class Output
             () =>
             {
                 // A name that stands for another place stays one; a device or a pipe is no file that could be replaced.
-                RefuseInBook(path);
+                RefuseInBook(path, option);
                 var place = RealPath.Of(path);
                 if (File.Exists(place))
                     PlainFile.Refuse(place);

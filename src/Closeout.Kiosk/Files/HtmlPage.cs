@@ -9,12 +9,13 @@ internal sealed class HtmlPage
     private readonly StringBuilder html = new();
 
     /// <param name="style">Rules beside those that all sheets share.</param>
-    public HtmlPage(string title, string style) => Add(
+    /// <param name="head">More markup of the head.</param>
+    public HtmlPage(string title, string style, string head = "") => Add(
         $$"""
         <!DOCTYPE html>
         <html lang="en">
         <head>
-        <meta charset="utf-8"/>
+        <meta charset="utf-8"/>{{head}}
         <title>{{Safe(title)}}</title>
         <style>
         body { font: 11pt/1.35 sans-serif; color: #000; background: #fff; margin: 1.5em; }

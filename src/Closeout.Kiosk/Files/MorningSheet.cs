@@ -5,29 +5,16 @@ using Closeout.Vans;
 
 namespace Closeout.Files;
 
-/// <summary>One line of the morning sheet: a heading, a word with a sentence, or a line to tick off.</summary>
-/// <param name="Word">What the sentence is of; empty: the same as above.</param>
-/// <param name="Tick">Whether it is ticked off on paper.</param>
-public sealed record SheetLine(string Word, string Sentence, bool IsHeading = false, bool Tick = false);
-
 /// <summary>
 /// What whoever comes first in the morning must know: ready or not and why, what to load, what to watch, what is due. A page for the depot,
 /// a page for each van.
 /// </summary>
 public static class MorningSheet
 {
-    private const int Columns = 80;
+    private const int Columns = SheetParts.Columns;
     private const int Word = 11;
 
-    private const string Style =
-        """
-        h1 { font-size: 14pt; margin: .8em 0 .2em; }
-        table { border-collapse: collapse; width: 100%; }
-        td { border-bottom: 1px solid #000; padding: .2em .4em; text-align: left; vertical-align: top; }
-        td.w { width: 9em; font-weight: bold; }
-        td.t { width: 1.2em; }
-        td.t span { display: block; width: .9em; height: .9em; border: 1px solid #000; }
-        """;
+    private const string Style = SheetParts.Style + "\ntd.w { min-width: 7em; font-weight: bold; }";
 
     private const string Caution = "This sheet repeats what people confirmed. It does not say that a van is safe: look at it before you "
         + "drive. Local rules and the maker's instructions come first.";
@@ -38,6 +25,9 @@ public static class MorningSheet
         var (depot, plan) = (t.Depot, t.Plan);
         yield return new("", $"{depot.Setup.Depot.Name}: MORNING SHEET for {Spell.Day(plan.Date)}{Rehearsed(depot)}", IsHeading: true);
         yield return new("", $"as of the evening of {Spell.Day(depot.Date)}; {WallWords.Closed(t.Vans)}");
+        foreach (var state in t.Vans.Where(v => v.Holds.Count > 0))
+            yield return new("", $"{state.Van.Code} {state.Van.Name}: {string.Join("; ", state.Holds)}", Part: SheetPart.Held);
+
         foreach (var state in t.Vans)
             yield return new($"{state.Van.Bay} {state.Van.Code} {state.Van.Name}", WallWords.Morning(state));
 
@@ -67,20 +57,23 @@ public static class MorningSheet
     public static IEnumerable<SheetLine> OfVan(Tonight t, Van van)
     {
         var (depot, plan) = (t.Depot, t.Plan);
-        yield return new(
-            "", $"Bay {van.Bay}  {van.Code} {van.Name}: MORNING SHEET for {Spell.Day(plan.Date)}{Rehearsed(depot)}", IsHeading: true);
-        foreach (var (word, sentence) in VanWords.Of(t, van))
+        yield return new(van.Code.Text, $"{van.Name}, bay {van.Bay}", Part: SheetPart.Van);
+        yield return new("", $"MORNING SHEET for {Spell.Day(plan.Date)}{Rehearsed(depot)}", IsHeading: true);
+        foreach (var hold in Readiness.Standing(depot, van.Code))
+            yield return new("", $"{hold.Reason}, since {hold.Since:yyyy-MM-dd}", Part: SheetPart.Held);
+
+        foreach (var (word, sentence) in VanWords.Of(t, van).Where(w => w.Word != "HELD"))
             yield return new(word, sentence);
 
         var take = StowOrder.ToTake(depot, plan, van.Code);
-        yield return new("", take.Count == 0 ? "Nothing to load" : "To load, deepest first", IsHeading: true);
+        yield return new("", take.Count == 0 ? "Nothing to load" : "To load, deepest first; write what was taken", IsHeading: true);
         foreach (var line in take)
         {
             var parts = new[] { (line.Sealed, "sealed"), (line.FromBin, "from the bin"), (line.FromOpened, "of an opened carton") };
             yield return new(line.Item.Stow,
                 $"{line.Item.Code} {line.Item.Description}: "
                     + $"{string.Join(", ", parts.Where(p => p.Item1 > 0).Select(p => $"{p.Item1} {p.Item2}"))}",
-                Tick: true);
+                Tick: true, Part: SheetPart.Take);
         }
 
         yield return new("", "Before it goes out", IsHeading: true);
@@ -88,6 +81,7 @@ public static class MorningSheet
             yield return new("HELD", $"{held.Reason}: a lead lifts it, or it stays", Tick: true);
 
         yield return new("", "walked around, lights and tires checked, load tied", Tick: true);
+        yield return new("", "", Part: SheetPart.Sign);
         yield return new("", Caution);
     }
 
@@ -95,8 +89,17 @@ public static class MorningSheet
     public static string Text(IEnumerable<SheetLine> lines)
     {
         var text = new StringBuilder();
-        foreach (var line in lines)
+        var left = new Queue<SheetLine>(lines);
+        while (left.TryDequeue(out var line))
         {
+            if (line.Part is SheetPart.Van or SheetPart.Held or SheetPart.Sign)
+            {
+                foreach (var set in Apart(line, left))
+                    text.Append(Harmless.Line(set).TrimEnd()).Append('\n');
+
+                continue;
+            }
+
             if (line.IsHeading)
             {
                 text.Append(text.Length > 0 ? "\n" : "").Append(Harmless.Line(Fit(line.Sentence))).Append('\n');
@@ -111,7 +114,7 @@ public static class MorningSheet
                 begin = new string(' ', Word);
             }
 
-            begin = (indent == 0 ? "" : begin + " ") + (line.Tick ? "[ ] " : "");
+            begin = (indent == 0 ? "" : begin + " ") + (line.Tick ? "[ ] " : "") + (line.Part == SheetPart.Take ? "____ " : "");
             foreach (var wrapped in Cells.Wrap(line.Sentence, Columns - begin.Length))
             {
                 text.Append(Harmless.Line(begin + wrapped).TrimEnd()).Append('\n');
@@ -120,6 +123,22 @@ public static class MorningSheet
         }
 
         return text.ToString();
+    }
+
+    /// <summary>The lines of a part that is set apart; what is framed together is taken out of the lines left.</summary>
+    private static IEnumerable<string> Apart(SheetLine line, Queue<SheetLine> left)
+    {
+        var together = new List<string> { line.Sentence };
+        while (line.Part == SheetPart.Held && left.TryPeek(out var next) && next.Part == SheetPart.Held)
+            together.Add(left.Dequeue().Sentence);
+
+        return line.Part switch
+        {
+            SheetPart.Van => SheetParts.Head(line.Word, line.Sentence),
+            SheetPart.Held => SheetParts.Held(together),
+            SheetPart.Sign => ["", SheetParts.Sign(), ""],
+            _ => throw new InvalidOperationException($"not set apart: {line.Part}"),
+        };
     }
 
     /// <summary>All pages in one self-contained HTML file, a sheet of paper each.</summary>
@@ -140,23 +159,39 @@ public static class MorningSheet
             var rows = lines.Skip(at).TakeWhile(IsRow).ToList();
             if (rows.Count > 0)
             {
-                page.Table("", rows.Select(Row));
+                page.Table(rows[0].Part == SheetPart.Take ? TakeHeads : "", rows.Select(Row));
                 at += rows.Count;
                 continue;
             }
 
-            var (tag, text) = (lines[at].IsHeading ? "h1" : "p", HtmlPage.Safe(lines[at++].Sentence));
-            page.Add($"<{tag}>{text}</{tag}>");
+            var held = lines.Skip(at).TakeWhile(l => l.Part == SheetPart.Held).Select(l => l.Sentence).ToList();
+            SheetParts.Held(page, held);
+            at += held.Count;
+            if (held.Count == 0)
+                page.Add(Alone(lines[at], first: at++ == 0));
         }
 
         page.Add("</section>");
     }
 
-    private static bool IsRow(SheetLine line) => !line.IsHeading && (line.Word.Length > 0 || line.Tick);
+    private static string Alone(SheetLine line, bool first) => line switch
+    {
+        { Part: SheetPart.Van } => SheetParts.HeadHtml(line.Word, line.Sentence),
+        { Part: SheetPart.Sign } => SheetParts.SignHtml(),
+        { IsHeading: true } when first => $"<h1>{HtmlPage.Safe(line.Sentence)}</h1>",
+        { IsHeading: true } => $"<h2>{HtmlPage.Safe(line.Sentence)}</h2>",
+        _ => $"<p>{HtmlPage.Safe(line.Sentence)}</p>",
+    };
+
+    private static bool IsRow(SheetLine line) => !line.IsHeading && line.Part is (SheetPart.Plain or SheetPart.Take)
+        && (line.Word.Length > 0 || line.Tick);
 
     private static string Row(SheetLine line) =>
         $"<td class=\"w\">{HtmlPage.Safe(line.Word)}</td><td "
-            + $"class=\"t\">{(line.Tick ? "<span></span>" : "")}</td><td>{HtmlPage.Safe(line.Sentence)}</td>";
+            + $"class=\"t\">{(line.Tick ? "<span></span>" : "")}</td><td>{HtmlPage.Safe(line.Sentence)}</td>"
+            + (line.Part == SheetPart.Take ? "<td class=\"k\"></td>" : "");
+
+    private const string TakeHeads = "<th>Where</th><th></th><th>Item</th><th>Taken</th>";
 
     private static string Rehearsed(Depot depot) => depot.Rehearsal ? ", REHEARSAL" : "";
 

@@ -8,21 +8,14 @@ namespace Closeout.Files;
 /// <summary>What to bring to a van, in stow order, to be ticked off on paper: 80 columns of text, or one page of HTML.</summary>
 public static class PickSheet
 {
-    private const int Columns = 80;
+    private const int Columns = SheetParts.Columns;
 
-    private const string Style =
-        """
-        h1 { font-size: 15pt; margin: 0 0 .2em; }
-        table { border-collapse: collapse; width: 100%; }
-        th, td { border-bottom: 1px solid #000; padding: .25em .4em; text-align: left; vertical-align: top; }
-        th.n, td.n { text-align: right; }
-        td.t { width: 1.6em; border: 1px solid #000; }
-        @page { margin: 15mm; }
-        """;
+    /// <summary>The longest amount, "9999 of an opened one".</summary>
+    private const int AmountColumns = 21;
 
     private const string Heads =
-        "<th></th><th>Where</th><th>Item</th><th class=\"n\">Sealed cartons</th><th class=\"n\">From the bin</th><th class=\"n\">From an "
-            + "opened carton</th>";
+        "<th></th><th>Where</th><th>Item</th><th class=\"n\">Sealed</th><th class=\"n\">From bin</th><th class=\"n\">Opened</th>"
+            + "<th>Taken</th>";
 
     /// <summary>One van's sheet as text.</summary>
     public static string Text(Tonight t, Van van)
@@ -37,14 +30,17 @@ public static class PickSheet
     /// <summary>All vans in one self-contained HTML file, a page each when printed.</summary>
     public static string Html(Tonight t)
     {
-        var page = new HtmlPage($"{t.Depot.Setup.Depot.Name}, to load for {Spell.Day(t.Plan.Date)}", Style);
+        var page = new HtmlPage($"{t.Depot.Setup.Depot.Name}, to load for {Spell.Day(t.Plan.Date)}", SheetParts.Style);
         foreach (var van in t.Depot.Setup.Vans)
         {
-            page.Add($"<section>\n<h1>{HtmlPage.Safe($"{van.Code} {van.Name}, bay {van.Bay}")}</h1>");
-            page.Add($"<p>{HtmlPage.Safe($"{t.Depot.Setup.Depot.Name}: to load for {Spell.Day(t.Plan.Date)}")}</p>");
+            page.Add($"<section>\n{SheetParts.HeadHtml(van.Code.Text, $"{van.Name}, bay {van.Bay}")}");
+            page.Add($"<h2>{HtmlPage.Safe($"{t.Depot.Setup.Depot.Name}: to load for {Spell.Day(t.Plan.Date)}{Rehearsed(t)}")}</h2>");
+            SheetParts.Held(page, t.Van(van.Code).Holds);
             page.Table(Heads, StowOrder.ToTake(t.Depot, t.Plan, van.Code).Select(Row));
             foreach (var line in Below(t, van).Where(b => b.Length > 0))
                 page.Add($"<p>{HtmlPage.Safe(line)}</p>");
+
+            page.Add(SheetParts.SignHtml());
 
             page.Add("</section>");
         }
@@ -54,28 +50,42 @@ public static class PickSheet
 
     private static IEnumerable<string> Lines(Tonight t, Van van)
     {
-        yield return $"{Fit(t.Depot.Setup.Depot.Name, 50).TrimEnd()}: TO LOAD for {Spell.Day(t.Plan.Date)}";
-        yield return Fit($"Bay {van.Bay}  {van.Code} {van.Name}", Columns);
+        foreach (var head in SheetParts.Head(van.Code.Text, $"{van.Name}, bay {van.Bay}"))
+            yield return head;
+
+        yield return $"{Cells.Cut(t.Depot.Setup.Depot.Name, 42)}: TO LOAD for {Spell.Day(t.Plan.Date)}{Rehearsed(t)}";
+        foreach (var held in SheetParts.Held(t.Van(van.Code).Holds))
+            yield return held;
+
         yield return "";
+        var take = StowOrder.ToTake(t.Depot, t.Plan, van.Code);
+        var code = take.Select(l => l.Item.Code.Text.Length).DefaultIfEmpty().Max();
+        var room = Math.Min(Columns - AmountColumns - 14 - code, take.Select(l => Cells.Count(l.Item.Description)).DefaultIfEmpty().Max());
+        if (take.Count > 0)
+            yield return $"{new string(' ', 8 + code + room)}taken  to load";
+
         var stow = "";
-        foreach (var l in StowOrder.ToTake(t.Depot, t.Plan, van.Code))
+        foreach (var l in take)
         {
             if (l.Item.Stow != stow)
             {
                 stow = l.Item.Stow;
-                yield return Fit(stow, Columns);
+                yield return Cells.Cut(stow, Columns);
             }
 
-            var begin = $"  [ ] {l.Item.Code.Text.PadRight(24)} {Fit(l.Item.Description, 26)} ";
+            var begin = $"  [ ] {l.Item.Code.Text.PadRight(code)} {Fit(l.Item.Description, room)} ";
             foreach (var amount in Amounts(l))
             {
-                yield return begin + amount;
-                begin = new string(' ', begin.Length);
+                yield return $"{begin}____   {amount}";
+                begin = new string(' ', 8 + code + room);
             }
         }
 
         foreach (var line in Below(t, van).SelectMany(b => Cells.Wrap(b, 76).Select((w, i) => i == 0 ? w : "  " + w)))
             yield return line;
+
+        yield return "";
+        yield return SheetParts.Sign();
     }
 
     private static IEnumerable<string> Below(Tonight t, Van van)
@@ -101,10 +111,18 @@ public static class PickSheet
             .Select(a => $"{a.Item1} {a.Item2}");
 
     private static string Row(RestockLine l) =>
-        $"<td class=\"t\"></td><td>{HtmlPage.Safe(l.Item.Stow)}</td><td>{HtmlPage.Safe($"{l.Item.Code} {l.Item.Description}")}</td>"
-        + string.Concat(new[] { l.Sealed, l.FromBin, l.FromOpened }.Select(n => $"<td class=\"n\">{Blank(n)}</td>"));
+        $"<td class=\"t\"><span></span></td><td>{HtmlPage.Safe(l.Item.Stow)}</td>"
+        + $"<td>{HtmlPage.Safe($"{l.Item.Code} {l.Item.Description}")}</td>"
+        + string.Concat(new[] { l.Sealed, l.FromBin, l.FromOpened }.Select(n => $"<td class=\"n\">{Blank(n)}</td>"))
+        + "<td class=\"k\"></td>";
 
     private static string Blank(int number) => number == 0 ? "" : number.ToString(CultureInfo.InvariantCulture);
 
-    private static string Fit(string text, int columns) => (text.Length > columns ? text[..columns] : text).PadRight(columns);
+    private static string Fit(string text, int columns)
+    {
+        var cut = Cells.Cut(text, columns);
+        return cut + new string(' ', Math.Max(0, columns - Cells.Count(cut)));
+    }
+
+    private static string Rehearsed(Tonight t) => t.Depot.Rehearsal ? ", REHEARSAL" : "";
 }

@@ -38,10 +38,22 @@ public sealed class MorningSheetTests
         var van = kiosk.Depot.Setup.Van(new("B6"));
         var lines = MorningSheet.OfVan(kiosk.Session.Desk.Tonight, van).ToList();
 
-        lines[1].Should().Be(new SheetLine("Morning", "held"));
-        lines.Where(l => l.Word == "HELD" && !l.Tick).Select(l => l.Sentence).Should().Equal(
+        lines[0].Should().Be(new SheetLine("B6", "Fulmar, bay 6", Part: SheetPart.Van));
+        lines.Skip(2).TakeWhile(l => l.Part == SheetPart.Held).Select(l => l.Sentence).Should().Equal(
             "Fire extinguisher: 0 of 1, since 2026-11-18", "refueled with diesel, takes regular: do not start it, ask the shop, since 2026-11-18");
+        lines[4].Should().Be(new SheetLine("Morning", "held"));
         lines.Where(l => l.Word == "HELD" && l.Tick).Should().HaveCount(2).And.OnlyContain(l => l.Sentence.EndsWith("a lead lifts it, or it stays", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void As_text_the_van_stands_between_lines_the_holds_in_a_frame_and_there_is_room_for_names()
+    {
+        using var kiosk = Sample();
+        var text = MorningSheet.Text(MorningSheet.OfVan(kiosk.Session.Desk.Tonight, kiosk.Depot.Setup.Van(new("B4"))));
+
+        text.Should().StartWith(new string('=', 78) + "\nB4   Dunlin, bay 4\n" + new string('=', 78) + "\n\nMORNING SHEET for Thu 19 Nov 2026\n+- HELD ---");
+        text.Should().Contain("| A lead lifts each hold, or the van stays in. ").And.Contain("[ ] ____ ").And.Contain("\nLoaded by ____").And.Contain(" Checked by ____");
+        text.Split('\n').Where(l => l.StartsWith('|') || l.StartsWith('+')).Should().HaveCountGreaterThan(3).And.OnlyContain(l => l.Length == 78);
     }
 
     [Fact]
@@ -73,9 +85,12 @@ public sealed class MorningSheetTests
 
         var page = Parsed(html);
         page.Descendants("section").Select(s => s.Element("h1")!.Value.Split(':')[0]).Should().Equal(
-            "Saltmarsh Row", "Bay 1  B1 Avocet", "Bay 2  B2 Bittern", "Bay 3  B3 Curlew", "Bay 4  B4 Dunlin", "Bay 5  B5 Egret", "Bay 6  B6 Fulmar");
+            "Saltmarsh Row", "B1 Avocet, bay 1", "B2 Bittern, bay 2", "B3 Curlew, bay 3", "B4 Dunlin, bay 4", "B5 Egret, bay 5", "B6 Fulmar, bay 6");
         page.Descendants("section").Should().OnlyContain(s => s.Value.Contains(Caution, StringComparison.Ordinal));
-        page.Descendants("tr").Should().OnlyContain(r => r.Parent!.Name == "table" && r.Elements("td").Count() == 3);
+        page.Descendants("tr").Should().OnlyContain(r => r.Parent!.Name == "table" ? r.Elements("td").Count() == 3 : r.Elements().Count() == 4);
+        page.Descendants("td").Count(d => (string?)d.Attribute("class") == "k").Should().Be(kiosk.Session.Desk.Plan.Lines.Count(l => l.Units > 0));
+        page.Descendants("section").Skip(1).Should().OnlyContain(s => s.Value.Contains("Loaded by") && s.Value.Contains("Checked by") && s.Element("h1")!.Element("b") != null);
+        page.Descendants("section").Select(s => s.Elements("div").Count(d => (string?)d.Attribute("class") == "held")).Should().Equal(1, 0, 0, 0, 1, 0, 1);
         page.Descendants("td").Count(d => (string?)d.Attribute("class") == "t" && d.Element("span") is not null)
             .Should().Be(AllLines(kiosk.Depot, kiosk.Session.Desk.Plan).Count(l => l.Tick));
         html.Should().NotContain("http").And.NotContain("<script").And.NotContain("<link").And.NotContain("src=").And.NotContain("url(").And.NotContain("@import");

@@ -8,6 +8,7 @@ using Closeout.Restock;
 using Closeout.Shifts.Steps;
 using Closeout.Store;
 using Closeout.Tests.Screens;
+using Closeout.Vans;
 using FluentAssertions;
 using Xunit;
 
@@ -23,14 +24,17 @@ public sealed partial class PickSheetTests
     [Fact]
     public void The_sheet_is_in_stow_order_with_what_is_sealed_binned_opened_short_lacking_and_noted() => Text(Evening, Tiny.B1).Should().Be(
         """
+        ==============================================================================
+        B1   Avocet, bay 1
+        ==============================================================================
         Tiny Row: TO LOAD for Thu 19 Nov 2026
-        Bay 1  B1 Avocet
 
+                                          taken  to load
         rear left
-          [ ] LAMP                     LED lamp A19 2700 K        1 sealed
-          [ ] WRAP                     pipe wrap, one piece       1 sealed
+          [ ] LAMP   LED lamp A19 2700 K  ____   1 sealed
+          [ ] WRAP   pipe wrap, one piece ____   1 sealed
         rear right
-          [ ] SHOWER                   showerhead 1.5 gpm         1 from the bin
+          [ ] SHOWER showerhead 1.5 gpm   ____   1 from the bin
 
         SHORT 3 showerhead 1.5 gpm: the depot has no more.
         Weight: aboard 0.5 lb, with this load 4.7 lb of 1550.0 lb for stock (payload
@@ -40,6 +44,8 @@ public sealed partial class PickSheetTests
           of 3.
         Lift heavy cartons with two; ladder tied. This sheet does not say that the
           van is safe.
+
+        Loaded by __________________________   Checked by __________________________
 
         """.ReplaceLineEndings("\n"));
 
@@ -52,6 +58,18 @@ public sealed partial class PickSheetTests
 
     [Fact]
     public void A_van_that_is_not_closed_says_so_on_its_sheet() => Text(Evening, Tiny.B2).Should().Contain("Van: not closed");
+
+    [Fact]
+    public void A_held_van_has_its_reasons_in_a_frame_on_top_and_a_rehearsal_is_marked()
+    {
+        var depot = Evening.Did(new PlaceHold(Tiny.B2, "recall", Tiny.Lead)) with { Rehearsal = true };
+
+        Text(depot, Tiny.B2).Should().Contain("Nov 2026, REHEARSAL\n+- HELD ---").And.Contain("| recall   ").And.Contain("| A lead lifts each hold, or the van stays in.");
+        var sections = Parsed(PickSheet.Html(new(depot))).Descendants("section").ToList();
+        sections.Should().OnlyContain(s => s.Element("h2")!.Value.EndsWith(", REHEARSAL") && s.Value.Contains("Loaded by") && s.Value.Contains("Checked by"));
+        sections.Select(s => s.Element("div")?.Value).Should().Equal(null, "HELDrecallA lead lifts each hold, or the van stays in.", null);
+        PickSheet.Html(new(Evening)).Should().NotContain("REHEARSAL");
+    }
 
     [Fact]
     public void Every_sheet_of_the_sample_evening_fits_80_columns_and_lies_in_stow_order()

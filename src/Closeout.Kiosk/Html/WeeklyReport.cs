@@ -1,0 +1,119 @@
+using System.Globalization;
+using Closeout.Cardboard;
+using Closeout.Files;
+using Closeout.Vans;
+
+namespace Closeout.Html;
+
+/// <summary>
+/// One van's ISO week: its days, its weekly check, what was damaged, what it lacks and what is due, with the week's photos.
+/// </summary>
+public static class WeeklyReport
+{
+    private const string Heads =
+        "<th>Day</th><th>With</th><th>Close-out</th><th class=\"n\">Odometer</th><th class=\"n\">Driven</th><th class=\"n\">Fuel</th>"
+            + "<th class=\"n\">Boxes</th><th>Gaps</th>";
+
+    /// <param name="days">The book's days of the week, oldest first, as each ended; at least one.</param>
+    /// <param name="read">Gives the bytes of a photo.</param>
+    /// <returns>The page, and sentences about photos that the book has lost.</returns>
+    public static (string Html, IReadOnlyList<string> Faults) Of(IReadOnlyList<Depot> days, Van van, Func<string, byte[]> read)
+    {
+        var depot = days[^1];
+        var (name, week) = (depot.Setup.Depot.Name, IsoWeek.Name(depot.Date));
+        var page = new HtmlPage($"{name}, {van.Code} in {week}", ReportParts.Style, $"\n{Tones.Head}");
+        var (tone, word) = WallPage.Morning(Readiness.Of(depot, van));
+        page.Add($"<section>\n<h1><b>{HtmlPage.Safe(van.Code.Text)}</b> {HtmlPage.Safe($"{van.Name}, bay {van.Bay}")} "
+            + $"{Tones.Badge(tone, word)}{Tones.Rehearsal(depot)}</h1>");
+        page.Add($"<p>{HtmlPage.Safe(name)}: week {week} up to {Spell.Day(depot.Date)}. {ReportParts.Caution}</p>");
+        Days(page, days, van);
+        Section(page, "Weekly check", Check(days, van));
+        Section(page, "Holds and notes", [.. Standing(depot, van)]);
+        Section(page, "Incidents of the week, and those still open", [.. OfWeek(days, van)]);
+        Section(page, "Kit to bring or buy",
+            [.. KitCheck.MissingOf(depot, van.Code).Select(m => ("Missing", $"{m.Missing} {m.Piece.Description}")),
+                .. VanWords.ToBuy(depot, van).Select(b => ("Buy", b))]);
+        Section(page, "Due", [.. VanWords.WhatIsDue(depot, van).Select(d => ("Due", d))]);
+        page.Add(ReportParts.Sign("Looked at by, date", "Lead, date"));
+        var photos = days.SelectMany(d => d.Shift(van.Code)?.Photos ?? []).ToList();
+        if (photos.Count > 0)
+            page.Add("<h2>Photos of the week</h2>");
+
+        var faults = PagePhotos.Add(page, photos, read);
+        page.Add("</section>");
+        return (page.End(), faults);
+    }
+
+    private static void Section(HtmlPage page, string title, IReadOnlyList<(string Word, string Sentence)> rows)
+    {
+        page.Add($"<h2>{HtmlPage.Safe(title)}</h2>");
+        if (rows.Count == 0)
+            page.Add("<p>none</p>");
+        else
+            page.Table("", rows.Select(ReportParts.Row));
+    }
+
+    private static void Days(HtmlPage page, IReadOnlyList<Depot> days, Van van)
+    {
+        var units = days[^1].Setup.Units;
+        page.Add("<div class=\"wide\">");
+        page.Table(Heads, days.Where(d => d.Setup.Find(van.Code) is not null).Select(d => Day(d, van, units)));
+        page.Add("</div>");
+        var read = days.Select(d => d.Shift(van.Code)?.Mileage).OfType<MileageLogged>().ToList();
+        var fuel = read.Sum(m => m.FuelGal ?? 0);
+        page.Add($"<p>Driven in the week: {HtmlPage.Safe(units.Distance(read.Sum(m => m.DistanceMi)))}; fuel: "
+            + $"{HtmlPage.Safe(fuel == 0 ? "none" : $"{units.Fuel(fuel)} {units.FuelUnit}")}.</p>");
+    }
+
+    private static string Day(Depot day, Van van, UnitSystem units)
+    {
+        var shift = day.Shift(van.Code);
+        var rows = CardboardTotals.Rows(day, van.Code).ToList();
+        var gaps = Readiness.Gaps(shift).Select(g => string.Create(CultureInfo.InvariantCulture, $"{g.Item} {g.Gap}"));
+        string[] words =
+        [
+            Spell.Day(day.Date), shift is null ? "" : ReportParts.Who(day, shift.Technician),
+            WallWords.Where(day, Readiness.Of(day, van), null),
+        ];
+        string[] numbers =
+        [
+            shift?.Mileage is { } read ? units.Distance(read.EndMi) : "",
+            shift?.Mileage is { } driven ? units.Distance(driven.DistanceMi) : "",
+            shift?.Mileage?.FuelGal is { } gal ? $"{units.Fuel(gal)} {units.FuelUnit}" : "",
+            rows.Count == 0 ? "" : $"{rows.Sum(r => r.Flattened)} of {rows.Sum(r => r.Expected)}",
+        ];
+        return string.Concat(words.Select(w => $"<td>{HtmlPage.Safe(w)}</td>"))
+            + string.Concat(numbers.Select(n => $"<td class=\"n\">{HtmlPage.Safe(n)}</td>"))
+            + $"<td>{HtmlPage.Safe(string.Join(", ", gaps))}</td>";
+    }
+
+    private static IReadOnlyList<(string Word, string Sentence)> Check(IReadOnlyList<Depot> days, Van van)
+    {
+        var on = days.LastOrDefault(d => d.Shift(van.Code)?.Weekly is not null);
+        if (on?.Shift(van.Code) is not { Weekly: { } check } shift)
+        {
+            var last = Readiness.WeeklyCheckedOn(days[^1], van.Code);
+            return [("Done", last is null ? "none in this book" : $"not this week; last {last:O}")];
+        }
+
+        return
+        [
+            ("Done", $"{Spell.Day(on.Date)} by {ReportParts.Who(on, shift.Technician)}"),
+            ("Not in order", check.NotInOrder.Count == 0 ? "nothing, as looked at" : string.Join(", ", check.NotInOrder)),
+            ("Oil change", check.OilChangedOn is { } oil ? $"{oil:O}, as the sticker says" : "not read"),
+            ("Clean", check.Clean ? "yes" : "no, to be cleaned"),
+            ("Photos", check.Photos.ToString(CultureInfo.InvariantCulture)),
+        ];
+    }
+
+    private static IEnumerable<(string Word, string Sentence)> Standing(Depot depot, Van van) =>
+        Readiness.Standing(depot, van.Code).Select(h => ("HELD", $"{h.Reason}, since {h.Since:O}"))
+            .Concat(Readiness.Of(depot, van).Notes.Select(n => ("Watch", n)));
+
+    /// <summary>Each as the last day of the week tells it.</summary>
+    private static IEnumerable<(string Word, string Sentence)> OfWeek(IReadOnlyList<Depot> days, Van van) =>
+        from logged in days.SelectMany(IncidentLog.Of).Where(l => l.Van == van.Code).GroupBy(l => l.Incident.Number).Select(g => g.Last())
+        orderby logged.Incident.Number
+        select (IncidentLog.Words(logged.State), $"{Incidents.Words(logged.Incident)}, since {logged.Incident.Since:O}; "
+            + Incidents.ToldWords(logged.Incident));
+}
