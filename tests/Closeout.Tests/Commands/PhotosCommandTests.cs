@@ -50,7 +50,7 @@ public sealed class PhotosCommandTests : IDisposable
         Run().Out.Should().Be("2 photos written, each as it was attached.\n");
         Directory.GetFiles(temp["out", "2026-11-18", "B3"]).Select(File.ReadAllBytes).Should().BeEquivalentTo(new[] { Jpeg, [.. Jpeg, 4] });
 
-        Run(new(2026, 11, 18)).Out.Should().StartWith("2 pictures");
+        Run(new(2026, 11, 18)).Out.Should().StartWith("2 photos");
         FluentActions.Invoking(() => Run(new(2026, 11, 17))).Should().Throw<BookException>().WithMessage("*no page for 2026-11-17*");
     }
 

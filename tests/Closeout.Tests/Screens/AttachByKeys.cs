@@ -30,7 +30,7 @@ public sealed class AttachByKeys : IDisposable
         var entry = kiosk.Entries.OfType<PhotoAttached>().Should().ContainSingle().Which;
         (entry.Van.Text, entry.Name, entry.Bytes).Should().Be(("B2", "a.jpg", 5));
         new Attachments(kiosk.Folder).Read(entry.Sha256).Should().Equal(Jpeg);
-        kiosk.Show().Should().Contain("picture a.jpg", "the card tells it");
+        kiosk.Show().Should().Contain("photo a.jpg", "the card tells it");
     }
 
     [Fact]

@@ -9,9 +9,6 @@ namespace Closeout.Screens.Steps;
 /// <summary>One walk around the van: none, or what, where, how bad.</summary>
 public sealed class DamagePage : StepPage
 {
-    /// <summary>Not drawn: numbers of open incidents that were pointed at.</summary>
-    private const string SeenField = "seen";
-
     public override Step Step => Step.Damage;
 
     public override string Caution => "Vest on, mind the traffic side. In doubt say unsafe: lead and shop decide.";
@@ -91,10 +88,10 @@ public sealed class DamagePage : StepPage
 
     public override StepReply Before(Depot depot, Question q) => q.IsReport ? q : StepReply.Go(-1);
 
-    public override Question? Escaped(Depot depot, Shift shift, Question q) => q.IsReport ? Ask(depot, shift) : null;
+    public override Question? Escaped(Depot depot, Shift shift, Question q) => q.IsReport ? Asked(depot, shift, q) : null;
 
     public override Question? Recorded(Depot depot, Shift shift, Question q, ICommand recorded) => recorded is ReportDamage
-        ? Ask(depot, shift)
+        ? Asked(depot, shift, q)
         : null;
 
     public override object? Subject(VanEntry entry) => entry as DamageFound;
@@ -120,7 +117,7 @@ public sealed class DamagePage : StepPage
         q.IsReport ? DamageReport.Enter(q) : q.Form["damage"].Letter == "D" ? Report(q) : Answer(depot, q);
 
     protected override Form Fields(Depot depot, Shift shift) =>
-        Form.Of(new("damage", "Damage", FieldKind.Letter, shift.Damages.Count > 0 ? "T" : ""), new(SeenField, "", FieldKind.Words, ""));
+        Form.Of(new Field("damage", "Damage", FieldKind.Letter, shift.Damages.Count > 0 ? "T" : ""));
 
     /// <summary>None at one key; where damages were reported it would clear them, so Enter must say so too.</summary>
     private StepReply None(Depot depot, Question q, Keystroke key) => q with { Form = q.Form.Type(key.Character)! } is var none
@@ -138,11 +135,14 @@ public sealed class DamagePage : StepPage
     {
         var seen = Seen(q);
         int[] now = seen.Contains(number) ? [.. seen.Where(n => n != number)] : [.. seen, number];
-        return q with { Form = q.Form.With(q.Form[SeenField] with { Shown = string.Join(' ', now.Order()) }) };
+        return q with { Pointed = string.Join(' ', now.Order()) };
     }
 
     private static List<int> Seen(Question q) =>
-        [.. q.Form[SeenField].Text.Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(n => int.Parse(n, CultureInfo.InvariantCulture))];
+        [.. q.Pointed.Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(n => int.Parse(n, CultureInfo.InvariantCulture))];
+
+    /// <summary>The step's question again, with what was pointed at.</summary>
+    private Question Asked(Depot depot, Shift shift, Question q) => Ask(depot, shift) with { Pointed = q.Pointed };
 
     private static Question Report(Question q) => q with { IsReport = true, Form = DamageReport.Fields() };
 }

@@ -13,6 +13,9 @@ public sealed record Question(
     Code<Van> Van, Step At, Code<Item>? Item, Form Form, string? Find = null, bool IsReport = false, ICommand? Doubted = null,
     Form? Behind = null)
 {
+    /// <summary>Numbers of the van's open incidents that were pointed at: still there.</summary>
+    public string Pointed { get; init; } = "";
+
     /// <summary>Whether anything was typed since the answer was asked again.</summary>
     public bool IsRetyped { get; init; }
 

@@ -1,0 +1,155 @@
+using Closeout.DayBook;
+using Closeout.Facts;
+using FluentAssertions;
+using Xunit;
+
+namespace Closeout.Tests.Screens;
+
+/// <summary>What once let a wrong thing into the book: each trap played at the kiosk.</summary>
+public sealed class TrapsByKeys
+{
+    private const string Mileage = "B3{Enter}{Enter}**=";
+
+    [Theory]
+    [InlineData("9,8", "9.8")]
+    [InlineData("9.8", "9.8")]
+    [InlineData("12", "12")]
+    public void Fuel_is_typed_with_a_point_or_a_comma(string typed, string gallons)
+    {
+        using var kiosk = new SampleKiosk();
+        kiosk.Press($"{Mileage}28153{{Enter}}{typed}{{Enter}}{{Enter}}!");
+
+        kiosk.Entries.OfType<MileageLogged>().Should().ContainSingle().Which.FuelGal.Should().Be(decimal.Parse(gallons, System.Globalization.CultureInfo.InvariantCulture));
+    }
+
+    [Theory]
+    [InlineData("1.2", ".", "1.2")]
+    [InlineData("1,2", ",", "1,2")]
+    [InlineData("-", "", "")]
+    [InlineData("9", "x", "9")]
+    [InlineData("9.812", "5", "9.812")]
+    public void What_is_no_number_is_refused_at_once_and_what_was_typed_stays(string typed, string then, string stays)
+    {
+        using var kiosk = new SampleKiosk();
+        kiosk.Press($"{Mileage}28153{{Enter}}{typed}{then}");
+
+        kiosk.Session.Model.Said.Should().NotBeEmpty();
+        kiosk.Closeout.Form["fuel"].Text.Should().Be(stays);
+    }
+
+    [Fact]
+    public void A_mark_between_the_thousands_of_an_odometer_is_refused_at_once()
+    {
+        using var kiosk = new SampleKiosk();
+        kiosk.Press(Mileage + "28,15").Session.Model.Said.Should().Contain("At most 1 digit after the decimal mark. Type thousands without a mark.");
+
+        kiosk.Closeout.Form["odometer"].Text.Should().Be("28,1");
+    }
+
+    [Fact]
+    public void Of_fuel_0_means_none()
+    {
+        using var kiosk = new SampleKiosk();
+        kiosk.Press(Mileage + "28153{Enter}0{Enter}{Enter}");
+
+        kiosk.Entries.OfType<MileageLogged>().Should().ContainSingle().Which.FuelGal.Should().BeNull();
+    }
+
+    [Fact]
+    public void Enter_pressed_by_habit_confirms_no_doubt_and_no_damage()
+    {
+        using var kiosk = new SampleKiosk();
+        kiosk.Press(Mileage + "12{Enter}{Enter}{Enter}{Enter}{Enter}{Enter}{Enter}");
+
+        kiosk.Entries.Should().NotContain(e => e is MileageLogged || e is DamageConfirmed);
+        kiosk.Press("!{Enter}{Enter}{Enter}").Entries.OfType<MileageLogged>().Should().ContainSingle();
+        kiosk.Entries.OfType<DamageConfirmed>().Should().BeEmpty();
+        kiosk.Session.Model.Said.Should().Contain("press N for none or D");
+    }
+
+    [Theory]
+    [InlineData("12{Enter}", "typed again")]
+    [InlineData("!", "with its own key")]
+    public void A_doubted_answer_is_recorded_by_a_deliberate_act(string keys, string why)
+    {
+        using var kiosk = new SampleKiosk();
+        kiosk.Press(Mileage + "12{Enter}{Enter}{Enter}" + keys);
+
+        kiosk.Entries.OfType<MileageLogged>().Should().ContainSingle(why).Which.Sure.Should().BeTrue();
+    }
+
+    [Fact]
+    public void Open_damage_of_the_van_stands_on_the_step_and_is_pointed_at()
+    {
+        using var kiosk = new SampleKiosk();
+        kiosk.Press("B5{Enter}{Enter}**{Enter}=");
+        kiosk.Show().Should().Contain("Already known. Press a number").And.Contain("1 rear door, to repair");
+
+        kiosk.Press("1").Show().Should().Contain("1 still there: rear door");
+        kiosk.Press("n").Entries.OfType<DamageConfirmed>().Should().ContainSingle().Which.Known.Should().Equal(1);
+    }
+
+    [Fact]
+    public void A_van_that_used_units_and_did_not_move_is_asked_about()
+    {
+        using var kiosk = new SampleKiosk();
+        kiosk.Press("B3{Enter}{Enter}LED-G25{Enter}0{Enter}0{Enter}0{Enter}***=");
+        kiosk.Depot.Shift(new("B3"))!.Step.Should().Be(Step.Mileage);
+
+        kiosk.Press("=").Session.Model.Said.Should().Contain("units were used tonight, but the van did not move");
+        kiosk.Entries.OfType<MileageLogged>().Should().BeEmpty();
+        kiosk.Press("=").Entries.OfType<MileageLogged>().Should().ContainSingle("the same key again is the answer again");
+    }
+
+    [Theory]
+    [InlineData(Mileage + "99999{Enter}{Enter}", "the limit is 1500 mi")]
+    [InlineData("B3{Enter}{Enter}99999{Enter}0{Enter}0{Enter}", "Sealed cartons cannot be 99999")]
+    [InlineData(Mileage + "=n99{Enter}", "cannot be 99. Type 0 to")]
+    [InlineData("{F3}p150{Enter}", "cannot be 150. Type 1 to 120")]
+    public void What_cannot_be_is_refused_and_not_asked_twice(string keys, string said)
+    {
+        using var kiosk = new SampleKiosk();
+        var before = kiosk.Press(keys).Session.Model.Said;
+
+        before.Should().Contain(said).And.NotContain("press !");
+    }
+
+    [Fact]
+    public void Two_holds_are_lifted_each_by_its_number_and_all_only_when_meant()
+    {
+        using var kiosk = SampleKiosk.Evening();
+        kiosk.Press("B6{F7}l").Show().Should().Contain("1  Fire extinguisher: 0 of 1").And.Contain("2  refueled with diesel");
+
+        kiosk.Press("a{Enter}both seen to{Enter}L1{Enter}").Session.Model.Said.Should().Contain("That lifts all 2 holds").And.Contain("! records it");
+        kiosk.Press("{Enter}{Enter}{Enter}").Entries.OfType<HoldsLifted>().Should().BeEmpty("Enter alone confirms nothing");
+        kiosk.Press("{Escape}l2{Enter}tank drained, slip 7{Enter}L1{Enter}").Entries.OfType<HoldsLifted>().Should().ContainSingle().Which.Reasons.Should().ContainSingle().Which.Should().StartWith("refueled");
+    }
+
+    [Theory]
+    [InlineData("1630")]
+    [InlineData("16:30")]
+    public void A_time_needs_no_colon(string typed)
+    {
+        using var kiosk = new SampleKiosk();
+        kiosk.Press($"{Mileage}=d6{{Enter}}u{{Enter}}crack{{Enter}}{{Enter}}L1{{Enter}}{typed}{{Enter}}");
+
+        kiosk.Entries.OfType<DamageFound>().Should().ContainSingle().Which.ToldAt.Should().Be(new TimeOnly(16, 30));
+    }
+
+    [Fact]
+    public void A_long_text_is_cut_with_a_word()
+    {
+        using var kiosk = new SampleKiosk();
+        kiosk.Press(Mileage + "=d6{Enter}u{Enter}" + new string('x', 81)).Session.Model.Said.Should().Contain("takes at most 80 characters");
+    }
+
+    [Theory]
+    [InlineData("egret")]
+    [InlineData("T09")]
+    [InlineData("b5")]
+    public void A_van_is_opened_by_its_name_its_code_or_who_drives_it(string typed)
+    {
+        using var kiosk = new SampleKiosk();
+        kiosk.Press(typed + "{Enter}").Show().Should().Contain("B5 Egret, bay 5, is back");
+    }
+}
