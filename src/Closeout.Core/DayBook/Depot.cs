@@ -116,9 +116,10 @@ public sealed record Depot(
     private Depot After(VanEntry entry, Recorded recorded) => (entry, Shift(entry.Van)) switch
     {
         (VanCameIn e, null) => this with { Vans = Vans.CameIn(e.Van), Shifts = Shifts.Add(e.Van, Begin(e, recorded.At)) },
+        (VanSentBack e, { IsUntouched: true }) => this with { Shifts = Shifts.Remove(e.Van) },
         (Signed { Proof: Proof.Rehearsal }, _) when !Rehearsal =>
             throw new InvalidOperationException("signed without a PIN, and this is no rehearsal"),
-        (not VanCameIn, { } shift) => this with
+        (not (VanCameIn or VanSentBack), { } shift) => this with
         {
             Shifts = Shifts.SetItem(entry.Van, shift.Evolve(recorded)),
             Vans = entry is DamageFound found ? Vans.Found(found) : Vans,

@@ -34,6 +34,9 @@ public sealed record Shift(
 {
     public bool IsClosed => Step == Step.Closed;
 
+    /// <summary>Whether nothing was recorded of it but that the van came in.</summary>
+    public bool IsUntouched => Story.Count == 1;
+
     /// <summary>Whose name stands under it; null: not signed.</summary>
     public Code<Technician>? SignedBy => SignedFor?.Lead ?? Signed?.Technician;
 

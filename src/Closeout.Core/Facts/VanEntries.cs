@@ -4,6 +4,7 @@ namespace Closeout.Facts;
 
 /// <summary>An entry of one van's close-out.</summary>
 [JsonDerivedType(typeof(VanCameIn), "van-came-in/1")]
+[JsonDerivedType(typeof(VanSentBack), "van-sent-back/1")]
 [JsonDerivedType(typeof(LeftoverCounted), "leftover-counted/1")]
 [JsonDerivedType(typeof(LeftoversConfirmed), "leftovers-confirmed/1")]
 [JsonDerivedType(typeof(BoxesCounted), "boxes-counted/1")]
@@ -101,6 +102,9 @@ public sealed record DamageFound(
 {
     public override Names Names => new(Van, By);
 }
+
+/// <summary>The van was opened by mistake: it is on the road again, as if it had not come in.</summary>
+public sealed record VanSentBack(Code<Van> Van) : VanEntry(Van);
 
 /// <summary>The walk round is done.</summary>
 /// <param name="None">True: no new damage, and what this close-out reported before is withdrawn.</param>

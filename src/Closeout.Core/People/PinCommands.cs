@@ -14,16 +14,6 @@ public abstract record PinCommand(Code<Technician> Person) : ICommand
     protected abstract Decision Decide(Depot depot, Technician person, PersonPin now);
 }
 
-/// <summary>Somebody without a PIN takes one.</summary>
-/// <param name="Issued">Whether the kiosk drew it.</param>
-public sealed record TakePin(Code<Technician> Person, PinHash Hash, bool Issued) : PinCommand(Person)
-{
-    protected override Decision Decide(Depot depot, Technician person, PersonPin now) =>
-        now.Hash is not null ? PinRefusal.HasOne(person)
-        : person.IsLead ? PinRefusal.LeadHasNone(person)
-        : new PinSet(person.Code, Hash, Issued, null);
-}
-
 /// <summary>Somebody who typed the old one takes another.</summary>
 /// <param name="Old">What the PIN that was typed was held against.</param>
 /// <param name="Issued">Whether the kiosk drew the new one.</param>
@@ -42,7 +32,7 @@ public sealed record IssuePin(Code<Technician> Person, PinHash Hash, Code<Techni
             : new PinSet(person.Code, Hash, Issued: true, depot.Setup.Find(Lead)!.Code);
 }
 
-/// <summary>A lead takes a PIN and its failures away: the person gets a new one.</summary>
+/// <summary>A lead takes a PIN and its failures away: nobody has that name until a lead issues a new one.</summary>
 public sealed record ResetPin(Code<Technician> Person, Code<Technician> Lead) : PinCommand(Person)
 {
     protected override Decision Decide(Depot depot, Technician person, PersonPin now) =>

@@ -58,8 +58,8 @@ public static class PinRefusal
             $"{lead.Code} {lead.Name} has no PIN yet. Another lead issues one: F9, then I. Without another lead: closeout first-pin "
                 + $"{lead.Code}.");
 
-    public static Refusal HasOne(Technician person) =>
-        new("has-a-pin", $"{person.Code} {person.Name} already has a PIN. Enter it, or ask a lead to reset it: F9, then R.");
+    public static Refusal HasNone(Technician person) =>
+        new("has-no-pin", $"{person.Code} {person.Name} has no PIN yet. A lead issues one: F9 on the wall, then I.");
 
     public static Refusal ChangedMeanwhile(Technician person) =>
         new("pin-changed-meanwhile", $"The PIN of {person.Code} {person.Name} was changed elsewhere. Enter the new one.");

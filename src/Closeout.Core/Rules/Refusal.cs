@@ -44,6 +44,9 @@ public sealed record Refusal(string Code, string Text, bool AskAgain = false, de
     public static Refusal AlreadyIn(Van van, Shift shift) =>
         new("already-in", $"{van.Code} {van.Name} came in at {Clock(shift.CameInAt)} with {shift.Technician}. Open it from the wall.");
 
+    public static Refusal HasAnswers(Van van) =>
+        new("has-answers", $"{van.Code} {van.Name} has answers already. Close it out, or ask a lead.");
+
     public static Refusal NotIn(Van van) =>
         new("not-in", $"{van.Code} {van.Name} has not come in yet. First say who brings it in.");
 

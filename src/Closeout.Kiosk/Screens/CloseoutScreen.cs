@@ -44,9 +44,12 @@ public sealed record CloseoutScreen(Question Question, Screen Back) : Screen
         if (isClosed)
             return [HelpKey(), escape];
 
+        Binding wrongVan = new(Keys.F(2), depot.Shift(Van)!.IsUntouched ? "wrong van" : null,
+            _ => new(this, Act: new RecordAct([new SendBack(Van)]))) { Help = "wrong van: out again" };
+
         return
         [
-            .. own, pictures, change, pages, HelpKey(), escape,
+            .. own, pictures, change, pages, wrongVan, HelpKey(), escape,
             new(Keys.Of("Down", Press.Down, Press.Tab), null, _ => After(depot, Page.After(depot, q), isMeant: true)),
             EditKeys(q.Form, form => form == q.Form ? this : Edited(depot, form)),
         ];
@@ -71,7 +74,9 @@ public sealed record CloseoutScreen(Question Question, Screen Back) : Screen
     public override Reply Recorded(Scene scene, IReadOnlyList<ICommand> commands, string done)
     {
         var depot = scene.Depot;
-        return commands[^1] is Sign
+        return commands[^1] is SendBack
+            ? new Reply(Back.Choosing(depot, Van), $"{Van} {depot.Setup.Van(Van).Name} is out again: nothing was recorded of it.")
+            : commands[^1] is Sign
             ? new Reply(Back.Choosing(depot, Van),
                 $"{Van} {depot.Setup.Van(Van).Name} is signed. {(depot.Rehearsal ? "REHEARSAL: signed without a PIN." : "Good night.")}")
             : this with { Question = Page.Recorded(depot, depot.Shift(Van)!, Question, commands[^1]) ?? StepPages.Open(depot, Van) };

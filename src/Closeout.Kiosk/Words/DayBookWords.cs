@@ -28,6 +28,7 @@ public static class DayBookWords
             + (e.Rehearsal ? ", a rehearsal" : "")),
         DayFolderLoaded e =>
             (null, $"loaded a day folder: {e.Setup.Vans.Count} vans, {e.Setup.Items.Count} items, {e.Bookings.Count} bookings"),
+        VanSentBack => (null, "opened by mistake: on the road again"),
         VanCameIn e => (null, $"came in{(e.WeeklyDue ? ", weekly check due" : "")}"),
         LeftoverCounted e =>
             (e.Item.Text,
@@ -83,7 +84,9 @@ public static class DayBookWords
             (null,
                 $"{e.Lost} entries of this page or before the next were lost by damage; {e.Change.Sum(m => m.Units)} units moved to or "
                     + "from unexplained"),
-        _ => throw new InvalidOperationException($"no words for {entry.GetType().Name}"),
+
+        // A kind without a sentence of its own is told by its name: FloorSwept, "floor swept".
+        _ => (null, string.Concat(entry.GetType().Name.Select((c, i) => char.IsUpper(c) ? $"{(i > 0 ? " " : "")}{char.ToLowerInvariant(c)}" : $"{c}"))),
     };
 
     private static string Change(PlanOverridden e) => e.Kind switch

@@ -34,10 +34,10 @@ public sealed class PinRefusalTests
     }
 
     [Fact]
-    public void A_lead_takes_no_PIN_but_gets_one_and_a_technician_takes_one()
+    public void Nobody_takes_a_first_PIN_a_lead_issues_it()
     {
         Tiny.Opened().Did(0, new FirstPin(Tiny.Lead, Known)).Pins.Of(Tiny.Lead).IsGood.Should().BeTrue();
-        Tiny.Opened().Did(0, new TakePin(Tiny.T2, Known, false)).Pins.Of(Tiny.T2).Issued.Should().BeFalse();
+        WithPins().Did(1, new ChangePin(Tiny.T1, Known, Known, false)).Pins.Of(Tiny.T1).Issued.Should().BeFalse();
         WithPins().Did(1, new IssuePin(Tiny.T2, Known, Tiny.Lead)).Pins.Of(Tiny.T2).Issued.Should().BeTrue();
     }
 

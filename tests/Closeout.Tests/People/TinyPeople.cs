@@ -16,7 +16,7 @@ internal static class TinyPeople
     public static Technician Person(this Depot depot, string code) => depot.Setup.Find(new Code<Technician>(code))!;
 
     /// <summary>A depot where T1 and the lead have a PIN.</summary>
-    public static Depot WithPins() => Tiny.Opened().Did(0, new FirstPin(Tiny.Lead, Known), new TakePin(Tiny.T1, Known, true));
+    public static Depot WithPins() => Tiny.Opened().Did(0, new FirstPin(Tiny.Lead, Known), new IssuePin(Tiny.T1, Known, Tiny.Lead));
 
     /// <summary>The depot after these commands, so many seconds after five o'clock; each must be accepted.</summary>
     public static Depot Did(this Depot depot, double second, params ICommand[] commands) => commands.Aggregate(depot, (now, command) =>

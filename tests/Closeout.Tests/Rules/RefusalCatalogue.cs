@@ -25,6 +25,7 @@ public static class RefusalCatalogue
         new(nameof(Refusal.AlreadyIn), "already-in", At(Step.Leftovers), new ComeIn(B1, Tiny.T2)),
         new(nameof(Refusal.AlreadyIn), "already-in", At(Step.Closed), new ComeIn(B1, Tiny.T1)),
         new(nameof(Refusal.NotIn), "not-in", New, new ConfirmLeftovers(B1)),
+        new(nameof(Refusal.HasAnswers), "has-answers", Seen, new SendBack(B1)),
         new(nameof(Refusal.AlreadyClosed), "already-closed", At(Step.Closed), new LogMileage(B1, 1040)),
         new(nameof(Refusal.AlreadyClosed), "already-closed", At(Step.Closed), new Sign(B1, Tiny.T1)),
         new(nameof(Refusal.TooEarly), "too-early", At(Step.Leftovers), new LogMileage(B1, 1040)),

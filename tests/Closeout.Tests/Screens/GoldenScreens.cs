@@ -101,7 +101,6 @@ public sealed class GoldenScreens
         ["pin-ask"] = "B3{Enter}{Enter}**{Enter}=n=T14{Enter}4815",
         ["pin-waits"] = "B3{Enter}{Enter}**{Enter}=n=T14{Enter}481516{Enter}000000{Enter}",
         ["pin-first"] = "B3{Enter}{Enter}**{Enter}=n={Enter}",
-        ["pin-again"] = "B3{Enter}{Enter}**{Enter}=n={Enter}iron gravel{Enter}iron",
         ["pin-issue"] = "{F9}{Down}{Down}{Down}i",
         ["pin-issue-help"] = "{F9}{Down}{Down}{Down}i{F1}",
         ["pin-help"] = "B3{Enter}{Enter}**{Enter}=n={Enter}{F1}",

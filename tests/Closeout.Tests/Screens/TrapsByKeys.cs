@@ -143,6 +143,18 @@ public sealed class TrapsByKeys
         kiosk.Press(Mileage + "=d6{Enter}u{Enter}" + new string('x', 81)).Session.Model.Said.Should().Contain("takes at most 80 characters");
     }
 
+    [Fact]
+    public void A_van_opened_by_mistake_is_out_again_while_nothing_is_recorded_of_it()
+    {
+        using var kiosk = new SampleKiosk();
+        kiosk.Press("B3{Enter}{Enter}{F2}").Session.Model.Said.Should().Contain("B3 Curlew is out again");
+        kiosk.Depot.Shift(new("B3")).Should().BeNull();
+
+        kiosk.Press("B3{Enter}{Enter}7{Enter}{Enter}7{Enter}!{F2}");
+        kiosk.Session.Model.Said.Should().Contain("has answers already");
+        kiosk.Depot.Shift(new("B3")).Should().NotBeNull();
+    }
+
     [Theory]
     [InlineData("egret")]
     [InlineData("T09")]

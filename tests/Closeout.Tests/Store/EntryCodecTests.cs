@@ -16,7 +16,7 @@ public sealed class EntryCodecTests
     public void Every_kind_in_the_codec_has_a_generator_and_a_sample()
     {
         RandomEntries.ByKind.Keys.Should().BeEquivalentTo(EntryKind.All.Select(k => k.Name));
-        EveryKind.Page.Select(e => e.Entry.GetType()).Should().BeEquivalentTo(EntryKind.All.Select(k => k.Type));
+        EveryKind.Page.Select(e => e.Entry.GetType()).Distinct().Should().BeEquivalentTo(EntryKind.All.Select(k => k.Type));
     }
 
     [Fact]

@@ -28,6 +28,8 @@ internal static class EveryKind
         new DayFolderLoaded(
             Setup(true), [Today.AddDays(1)], [new(Today.AddDays(1), Van, Visit, 3)], [Today], [Use()], [new(Today, Van, [new(Lamp, 8)], [new(Visit, 3)])], [new(Today, Van)], [new(Lamp, 12, Today.AddDays(9))]),
         new VanCameIn(Van, Technician, WeeklyDue: true, [Lamp]),
+        new VanSentBack(Van),
+        new VanCameIn(Van, Technician, WeeklyDue: true, [Lamp]),
         new LeftoverCounted(
             Van, Lamp, new(1, 3, 5), Installed: 20, Used: 21, Gap: 1, Emptied: 1,
             [new(Lamp, 24, Place.Sealed(Van), Place.Loose(Van)), new(Lamp, 3, Place.Loose(Van), Place.Bin), new(Lamp, 20, Place.Loose(Van), Place.Homes), new(Lamp, 1, Place.Loose(Van), Place.Unexplained)]),
@@ -44,7 +46,7 @@ internal static class EveryKind
         new PhotoAttached(Van, new string('a', 63) + "1", "left-wiper.jpg", 1_234_567),
         new Signed(Van, Technician, Proof.Pin),
         new PlanOverridden(OverrideKind.Extra, Van, Lamp, Today.AddDays(1), 6, "open house", Technician),
-        new OverrideWithdrawn(17, "called off", Technician),
+        new OverrideWithdrawn(19, "called off", Technician),
         new VanLoaded(
             Van, [new(Lamp, Sealed: 1, Loose: 9, Opened: 1, Planned: 33)],
             [new(Lamp, 24, Place.Shelf, Place.Sealed(Van)), new(Lamp, 24, Place.Shelf, Place.Bin), new(Lamp, 9, Place.Bin, Place.Loose(Van))], Technician),

@@ -75,6 +75,7 @@ internal static class RandomEntries
         ["page-opened"] = Gen.Select(Date, Gen.Bool, Carry, (d, r, c) => (Entry)new PageOpened(d, r, c)),
         ["day-folder-loaded"] = Gen.Select(Setups, Date.Array[0, 2], Bookings.Array[0, 2], Use.Array[0, 2], ByVan.Array[0, 2], Gen.Bool, Orders.Array[0, 2])
             .Select((s, dates, b, u, v, has, o) => (Entry)new DayFolderLoaded(s, dates, b, dates, u, v, [.. v.Select(x => new VanDay(x.Date, x.Van))], has ? o : null)),
+        ["van-sent-back"] = Van.Select(v => (Entry)new VanSentBack(v)),
         ["van-came-in"] = Gen.Select(Van, Technician, Gen.Bool, Item.Array[0, 3], (v, t, w, s) => (Entry)new VanCameIn(v, t, w, s)),
         ["leftover-counted"] = Gen.Select(Van, Item, Gen.Int.Array[6], Maybe(Gen.Int), Moves.Array[0, 4])
             .Select((v, i, n, installed, moves) => (Entry)new LeftoverCounted(v, i, new(n[0], n[1], n[2]), installed, n[3], n[4], n[5], moves)),

@@ -2,6 +2,15 @@ using Closeout.Vans;
 
 namespace Closeout.Shifts.Steps;
 
+/// <summary>The van was opened by mistake, and nothing is recorded of it yet.</summary>
+public sealed record SendBack(Code<Van> Van) : CloseoutCommand(Van)
+{
+    public override Step? Step => null;
+
+    protected override Decision Decide(Depot depot, Shift shift) =>
+        shift.IsUntouched ? new VanSentBack(shift.Van) : Refusal.HasAnswers(depot.Setup.Van(shift.Van));
+}
+
 /// <summary>The van is back.</summary>
 public sealed record ComeIn(Code<Van> Van, Code<Technician> Technician) : ICommand
 {

@@ -3,6 +3,8 @@ namespace Closeout.Screens.Parts;
 /// <summary>What stands around every screen: the first line, and sentences to the person.</summary>
 public static class Frame
 {
+    private const int Narrow = 100;
+
     /// <summary>
     /// The line on top: depot, date, what is shown, and the time. A depot's name is what gives way when it is long, then a
     /// van's in the title.
@@ -10,8 +12,11 @@ public static class Frame
     /// <param name="counts">Words with their tones, before what stands at the right.</param>
     public static void Head(Sheet sheet, Depot depot, string title, string right, params IReadOnlyList<(string Word, Look Tone)> counts)
     {
-        var (date, rehearsal) = ($"   {Spell.Day(depot.Date)}", depot.Rehearsal ? " REHEARSAL " : "");
+        var rehearsal = depot.Rehearsal ? " REHEARSAL " : "";
         var badges = counts.Sum(c => Cells.Count(c.Word) + 3);
+
+        // Beside counts there may be no room for the year, and a depot's name says more.
+        var date = $"   {(counts.Count > 0 && sheet.Width < Narrow ? Spell.ShortDay(depot.Date) : Spell.Day(depot.Date))}";
         var taken = Cells.Count(date) + rehearsal.Length + 2;
         var room = sheet.Width - 2 - taken - badges - (right.Length > 0 ? Cells.Count(right) + 2 : 0);
         var shown = Cells.Cut(title, room);

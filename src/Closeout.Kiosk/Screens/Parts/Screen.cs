@@ -87,7 +87,7 @@ public abstract record Screen
     protected Binding EditKeys(Form form, Func<Form, Screen> with, string? line = null) =>
         new(Keys.Editing, line, key => form.Refuses(key) is { } why ? new Reply(this, why) : with(form.Edit(key)))
         {
-            Help = "replaces; Left, Right, Home, End, Backspace, Delete, Ctrl+Left, Ctrl+Right edit",
+            Help = "replaces; arrows, Home, End, Backspace, Delete edit",
         };
 
     /// <summary>The key of the help, which every screen has.</summary>

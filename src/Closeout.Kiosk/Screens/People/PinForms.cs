@@ -14,10 +14,10 @@ public static class PinForms
         Fields = _ => [],
         About = f =>
             [Of(f),
-                "The PIN and its failures are gone. A technician takes a new one at the next sign-off; to a lead another lead issues one."],
+                "The PIN and its failures are gone. I issues a new one; to a lead another lead issues one."],
         Help = [
-            "A PIN that is locked or forgotten is taken away, and its failures with it. A technician takes a new one at the next "
-                + "sign-off; to a lead another lead issues one, I on the same screen."],
+            "A PIN that is locked or forgotten is taken away, and its failures with it. I on the same screen issues a new one; to a lead "
+                + "another lead issues it."],
         Answer = (f, lead) => FormAnswer.Record(new ResetPin(f.On.ThePerson, lead), $"The PIN of {f.On.ThePerson} is reset."),
     };
 

@@ -53,7 +53,7 @@ public sealed class PinGate(Desk desk, Pins pins)
     {
         (TryPinAct, PinScreen s) => Tried(s),
         (DrawPinAct, PinScreen s) => s with { Stage = PinStage.Drawn, Typed = "", Chosen = Pins.Draw(Of(s.Person)) },
-        (TakePinAct, PinScreen s) => desk.Record(Taking(s)) is { } refusal ? new(s.Back, refusal.Text) : Taken(s),
+        (TakePinAct, PinScreen s) => desk.Record(Taking(s)) is { } refusal ? new(s.Back, refusal.Text) : new(s.Back, $"The new PIN of {s.Person} is set. The old one no longer works.") { IsDone = true },
         (ChangePinAct, _) when desk.Depot.Rehearsal => new(screen, PinRefusal.NoneInARehearsal().Text),
         (ChangePinAct change, _) => Asked(screen, act, change.Person),
         _ when desk.Depot.Rehearsal => new(screen, Act: act),
@@ -88,7 +88,7 @@ public sealed class PinGate(Desk desk, Pins pins)
             { IsLocked: true } own => Unasked(screen, act, PinRefusal.Locked(person, own.Failures)),
             { Hash: not null } => ask,
             _ when person.IsLead => Unasked(screen, act, PinRefusal.LeadHasNone(person)),
-            _ => ask with { Stage = PinStage.Choose },
+            _ => Unasked(screen, act, PinRefusal.HasNone(person)),
         };
     }
 
@@ -144,17 +144,10 @@ public sealed class PinGate(Desk desk, Pins pins)
         ? PinRefusal.Wait(unwritten.Failures, (int)Math.Ceiling(left.TotalSeconds))
         : null;
 
-    private PinCommand Taking(PinScreen s)
-    {
-        var (hash, issued) = (pins.Hash(s.Chosen), s.Stage == PinStage.Drawn);
-        return s.Old is { } old ? new ChangePin(s.Person, old, hash, issued) : new TakePin(s.Person, hash, issued);
-    }
-
-    private Reply Taken(PinScreen s) => s.Then is ChangePinAct
-        ? new(s.Back,
-            $"The new PIN of {s.Person} is set, and recorded. "
-                + $"{(s.Old is null ? "It is asked from now on." : "The old one no longer works.")}")
-        : Through(s);
+    /// <summary>A PIN of one's own takes the place of one that was typed; a first one comes from a lead.</summary>
+    private ChangePin Taking(PinScreen s) => new(
+        s.Person, s.Old ?? throw new InvalidOperationException("a PIN is taken without the old one"), pins.Hash(s.Chosen),
+        s.Stage == PinStage.Drawn);
 
     private Refusal Wrong(Technician person) => desk.Depot.Pins.Of(person.Code) is { IsLocked: true, Failures: var failures }
         ? PinRefusal.Locked(person, failures)

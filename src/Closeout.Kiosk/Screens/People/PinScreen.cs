@@ -82,7 +82,7 @@ public sealed record PinScreen(
             this with { Typed = "" },
             $"No key for {Patience.TotalMinutes:0} minutes: what was typed is gone, and nothing was recorded. Type the PIN of {Person} "
                 + "anew, or Esc."),
-        _ => new Reply(Back, $"No key for {Patience.TotalMinutes:0} minutes: enter the PIN again, and nothing was recorded."),
+        _ => new Reply(Back, $"No key for {Patience.TotalMinutes:0} minutes: nothing was recorded. Enter the PIN again."),
     };
 
     /// <summary>Without what was typed: a record prints itself in messages.</summary>
@@ -148,5 +148,5 @@ public sealed record DrawPinAct : GateAct;
 /// <summary>The person takes the PIN that was typed twice, or drawn and typed.</summary>
 public sealed record TakePinAct : GateAct;
 
-/// <summary>Somebody sets a PIN of his own: another in place of the old one, which is asked first, or a first one.</summary>
+/// <summary>Somebody sets a PIN of his own: another in place of the old one, which is asked first.</summary>
 public sealed record ChangePinAct(Code<Technician> Person) : GateAct;

@@ -28,9 +28,7 @@ internal static class PinStages
         PinStage.Ask => ["Your own PIN, then Enter. What follows is recorded in your name."],
         PinStage.Choose =>
         [
-            s.Old is null
-                ? "Set a PIN so only you can sign."
-                : "The present PIN opens until the new one is taken.",
+            "The present PIN opens until the new one is taken.",
             "I and Enter issues six digits; or type eight or more characters of your own, and Enter.",
             "Not taken: one or two characters or a pattern again and again, 1234, abcd, qwerty and the like, dates, your own code or "
                 + "name, card and social-security numbers.",

@@ -29,7 +29,7 @@ internal static class LeftoverCounts
     public static Form Fields(Depot depot, Shift shift, Code<Item> item) => IsBlind(shift, item)
         ? Form.Of(
             new Field("sealed", "Sealed, on the van", FieldKind.Count, "", "cartons"),
-            new Field("bin", "Loose into the bin", FieldKind.Count, "", "units, empty: none"),
+            new Field("bin", "Loose into the bin", FieldKind.Count, "", "units, if any"),
             new Field("kept", "Loose, stay aboard", FieldKind.Count, "", "units"))
         : Refill(depot, shift, item, Form.Of(
             new Field("sealed", "Still sealed", FieldKind.Count, "", "cartons"),
@@ -70,7 +70,7 @@ internal static class LeftoverCounts
         if (IsBlind(shift, item.Code))
         {
             say(sheet, 7, "A spot count: type what you see.");
-            say(sheet, 13, "The book's figure is not shown, so that your count is worth something. You see it on the card.");
+            say(sheet, 13, "Count without seeing the record. It shows on the card afterwards.");
             return;
         }
 
