@@ -93,13 +93,17 @@ public sealed record PlanScreen(Screen Back, int Selected = 0, string Filter = "
     }
 
     /// <summary>What somebody must see to: provisional vans, kit to bring, what to buy.</summary>
+    /// <summary>Whether the piece holds the van still: a lead may have lifted it.</summary>
+    private static bool IsHeld(Depot depot, Code<Van> van, KitMissing lack) =>
+        Readiness.Standing(depot, van).Any(h => h.Reason == Readiness.KitWords(lack));
+
     private static IEnumerable<string> Below(Depot depot, RestockPlan plan, int columns)
     {
         var open = plan.Lines.Where(l => l.Provisional).Select(l => l.Van.Code).Distinct().ToList();
         var kit = depot.Setup.Vans
             .SelectMany(v =>
                 KitCheck.MissingOf(depot, v.Code)
-                    .Select(m => $"{v.Code}: {m.Missing} {m.Piece.Description}{(m.Piece.Critical ? " (van held)" : "")}"))
+                    .Select(m => $"{v.Code}: {m.Missing} {m.Piece.Description}{(IsHeld(depot, v.Code, m) ? " (van held)" : "")}"))
             .ToList();
         var buy = plan.Shelf.Where(b => b.Order.Cartons > 0).Select(b => $"{b.Item.Code} {b.Order.Cartons}").ToList();
         var heavy = plan.Weights.Where(w => w.AboveLb > 0)

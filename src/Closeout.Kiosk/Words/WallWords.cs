@@ -14,6 +14,7 @@ public static class WallWords
     public static string Where(Depot depot, VanState state, DateTimeOffset? now) => state.Shift switch
     {
         null when state.Explained is { StayedIn: true } => "stayed in",
+        null when state.With is null => "nobody today",
         null => Late(depot, now) is { } minutes
             ? $"out, {minutes} min late"
             : $"on the road, due {depot.Setup.Depot.ShiftEnd.ToString("HH:mm", CultureInfo.InvariantCulture)}",
@@ -94,7 +95,12 @@ public static class WallWords
             yield return ("Gaps", "missing in count: " + string.Join(", ", gaps));
     }
 
-    public static string Closed(IReadOnlyList<VanState> vans) => $"{vans.Count(v => v.Shift?.IsClosed ?? false)} of {vans.Count} closed";
+    /// <summary>How many need nothing more tonight; one that stayed in is done, and not closed.</summary>
+    public static string Closed(IReadOnlyList<VanState> vans)
+    {
+        var (closed, stayed) = (vans.Count(v => v.Shift is { IsClosed: true }), vans.Count(v => v is { Shift: null, Explained.StayedIn: true }));
+        return $"{closed + stayed} of {vans.Count} {(stayed == 0 ? "closed" : "done")}";
+    }
 
     private static string Items(Depot depot, Shift shift)
     {

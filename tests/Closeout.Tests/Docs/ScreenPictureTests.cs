@@ -31,7 +31,7 @@ public sealed class ScreenPictureTests
     public void A_picture_is_the_golden_screen_that_it_was_made_from(string name, string golden, string label)
     {
         var path = Path.Combine(Repository.Root, "docs", "pictures", name);
-        var picture = ScreenPicture.Of(File.ReadAllText(Repository.Golden("screens", golden)), label);
+        var picture = ScreenPicture.Of(File.ReadAllText(Repository.Golden("screens", golden)), label, Tones(golden));
         if (Environment.GetEnvironmentVariable("UPDATE_GOLDEN") == "1")
         {
             File.WriteAllText(path, picture);
@@ -39,6 +39,9 @@ public sealed class ScreenPictureTests
 
         File.ReadAllText(path).ReplaceLineEndings("\n").Should().Be(picture);
     }
+
+    private static string Tones(string golden) => File.ReadLines(Repository.Golden("screens", "tones.txt"))
+        .Single(l => l.StartsWith(golden[..^"-80x24.txt".Length] + " 80x24 | ", StringComparison.Ordinal)).Split(" | ", 2)[1];
 
     [Fact]
     public void Every_sign_of_a_screen_is_in_its_picture_and_none_is_markup()

@@ -165,6 +165,18 @@ public sealed class GoldenScreens
         }
     }
 
+    /// <summary>The same screens with colors: each word that has a tone.</summary>
+    [Fact]
+    public void A_screens_tones_are_as_committed()
+    {
+        var tones = string.Concat(Rows.Select(r => $"{r[0]} {r[1]}x{r[2]} | {Of((string)r[0]).TonesAt((int)r[1], (int)r[2])}\n"));
+        var path = Repository.Golden("screens", "tones.txt");
+        if (Environment.GetEnvironmentVariable("UPDATE_GOLDEN") == "1")
+            File.WriteAllText(path, tones);
+
+        tones.Should().Be(File.ReadAllText(path).ReplaceLineEndings("\n"));
+    }
+
     /// <summary>The screen, drawn once at all sizes for whichever test asks first.</summary>
     private static DrawnScreen Of(string name) => All.GetOrAdd(name, n => new(() =>
     {

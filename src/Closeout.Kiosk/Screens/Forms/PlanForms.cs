@@ -85,9 +85,21 @@ public static class PlanForms
             ("T" or "M", null) => ("units", "Type how many units."),
             (_, _) when item is null => ("item", "Type the item's code."),
             ("T", { } units) => FormAnswer.Record(new ChangePlan(OverrideKind.Target, van, item, date, units, reason, lead)),
-            ("M", { } units) => FormAnswer.Record(new ChangePlan(OverrideKind.Extra, van, item, date, units, reason, lead)),
+            ("M", { } units) => FormAnswer.Record(
+                new ChangePlan(OverrideKind.Extra, van, item, date, units, reason, lead), Added(f, van, item.Value, date, units)),
             var (kind, _) => throw new InvalidOperationException($"no such change of the plan: {kind}"),
         };
+    }
+
+    /// <summary>What so many more come to: a van never gets more than its high.</summary>
+    private static string Added(Filled f, Code<Van> van, Code<Item> item, DateOnly date, int units)
+    {
+        var plan = f.On.Tonight.Plan;
+        var (low, high) = f.Depot.Setup.Limit(van, f.Depot.Setup.Item(item));
+        var target = plan.Lines.FirstOrDefault(l => l.Van.Code == van && l.Item.Code == item)?.Target.Units ?? low;
+        var more = Math.Max(0, Math.Min(units, high - target));
+        return date != plan.Date || more == units ? "Recorded."
+            : $"Recorded, but {van} carries at most {high} of it: {(more == 0 ? "nothing is added" : $"{more} of the {units} are added")}.";
     }
 
     private static Standing? Standing(Depot depot, DateOnly date, Code<Van> van, Code<Item>? item) => depot.Planning.Overrides

@@ -29,6 +29,10 @@ public abstract record Screen
     /// <summary>Columns of the key line of the smallest terminal that the screens are made for.</summary>
     private const int KeyColumns = 78;
 
+    /// <summary>The smallest terminal that the screens are made for.</summary>
+    private const int LeastColumns = 80;
+    private const int LeastRows = 24;
+
     /// <summary>The keys that work now, in the order of the key line. Of two that fit, the first is meant.</summary>
     public abstract IReadOnlyList<Binding> Bindings(Scene scene);
 
@@ -52,6 +56,9 @@ public abstract record Screen
             sheet.Write(sheet.Height - 1 - row, 1, Binding.Told(keys, row, KeyColumns), Look.Strong, sheet.Width - 2);
 
         Frame.Say(sheet, scene.Said, scene.IsDone);
+        if (width < LeastColumns || height < LeastRows)
+            sheet.Badge(0, 0, $"Too small: {LeastColumns} x {LeastRows}", Look.Stop);
+
         return sheet;
     }
 
