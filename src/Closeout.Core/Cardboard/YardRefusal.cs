@@ -6,12 +6,14 @@ public static class YardRefusal
     public static Refusal NotSoManyMissing(Van? van, Item item, int asked, int missing) =>
         new("not-so-many-missing",
         missing == 0 ? $"{(van is null ? "The depot" : $"{van.Code} {van.Name}")} has no box of {item.Description} missing."
-            : $"{(van is null ? "The depot" : $"{van.Code} {van.Name}")} has {missing} {(missing == 1 ? "box" : "boxes")} of {item.Description} "
+            : $"{(van is null ? "The depot" : $"{van.Code} {van.Name}")} has {missing} {(missing == 1 ? "box" : "boxes")} of "
+                + $"{item.Description} "
                 + $"missing, not {asked}. Type {(missing == 1 ? "1" : $"1 to {missing}")}.");
 
     public static Refusal NoSuchStream(Code<WasteStream> stream) =>
         new("no-such-stream",
-            $"No waste stream is called {stream}. Choose one of {string.Join(", ", WasteStream.All.Select(s => s.Code))}; depot.csv switches "
+            $"No waste stream is called {stream}. Choose one of {string.Join(", ", WasteStream.All.Select(s => s.Code))}; depot.csv "
+                + "switches "
                 + "them on.");
 
     public static Refusal NothingCollected(WasteStream stream) =>

@@ -16,12 +16,14 @@ public static class LeadRefusal
 
     public static Refusal LoadedSince(Van van, int items) =>
         new("loaded-since",
-            $"{van.Code} {van.Name} was already loaded ({items} {(items == 1 ? "item" : "items")}), so it cannot be reopened. Correct its counts instead.");
+            $"{van.Code} {van.Name} was already loaded ({items} {(items == 1 ? "item" : "items")}), so it cannot be reopened. Correct "
+                + "its counts instead.");
 
     public static Refusal NothingToMove(Van from, Van to, DateOnly date, int visits) =>
         new("nothing-to-move",
             string.Create(CultureInfo.InvariantCulture,
-                $"{visits} booked {(visits == 1 ? "visit" : "visits")} can move from {from.Code} {from.Name} to {to.Code} {to.Name} on {date:yyyy-MM-dd}. "
+                $"{visits} booked {(visits == 1 ? "visit" : "visits")} can move from {from.Code} {from.Name} to {to.Code} {to.Name} on "
+                    + $"{date:yyyy-MM-dd}. "
                     + $"Choose two different vans, and a date and kind that are booked."));
 
     public static Refusal VansOpen(IReadOnlyList<string> vans) =>
@@ -29,7 +31,8 @@ public static class LeadRefusal
 
     public static Refusal NotAfter(DateOnly next, DateOnly today) =>
         new("not-after",
-            string.Create(CultureInfo.InvariantCulture, $"The next date cannot be {next:yyyy-MM-dd}; today is {today:yyyy-MM-dd}. Type a later date."));
+            string.Create(CultureInfo.InvariantCulture,
+                $"The next date cannot be {next:yyyy-MM-dd}; today is {today:yyyy-MM-dd}. Type a later date."));
 
     public static Refusal TooFarAhead(DateOnly next, DateOnly today) =>
         new("too-far-ahead",
@@ -39,6 +42,7 @@ public static class LeadRefusal
 
     public static Refusal BroughtInBy(Van van, Technician broughtIn, Code<Technician> typed) =>
         new("brought-in-by",
-            $"{van.Code} {van.Name} was brought in by {broughtIn.Code} {broughtIn.Name}, not {typed}. The close-out stays in that name: type "
+            $"{van.Code} {van.Name} was brought in by {broughtIn.Code} {broughtIn.Name}, not {typed}. The close-out stays in that name: "
+                + "type "
                 + $"{broughtIn.Code}.");
 }

@@ -33,7 +33,9 @@ public static class Payload
         return aboardLb > allowance + SameLb ? aboardLb - allowance : 0;
     }
 
-    /// <summary>Sealed cartons of an item that the whole payload could carry; null: no payload is stated, or the item weighs nothing.</summary>
+    /// <summary>
+    /// Sealed cartons of an item that the whole payload could carry; null: no payload is stated, or the item weighs nothing.
+    /// </summary>
     public static int? MostCartons(Setup setup, Van van, Item item) =>
         item.UnitsPerCarton * item.UnitWeightLb + BoxBlank.WeightLb(setup, item) is > 0 and var cartonLb && van.PayloadLb > 0
             ? (int)Math.Min(int.MaxValue, Math.Floor(van.PayloadLb / cartonLb))

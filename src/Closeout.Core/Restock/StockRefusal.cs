@@ -13,7 +13,8 @@ public static class StockRefusal
 
     public static Refusal NotOnTheShelf(Item item, int asked, int opened, int shelf) =>
         new("not-on-the-shelf",
-            $"{View(asked, "sealed carton", "sealed cartons")} of {item.Description}{(opened > 0 ? $" and {opened} to open" : "")}: only {shelf} on "
+            $"{View(asked, "sealed carton", "sealed cartons")} of {item.Description}{(opened > 0 ? $" and {opened} to open" : "")}: only "
+                + $"{shelf} on "
                 + "the shelf on record. Type what you really took, or correct the shelf count first.");
 
     public static Refusal NothingTaken(Van van) =>
@@ -21,7 +22,8 @@ public static class StockRefusal
 
     public static Refusal DateIsOver(DateOnly date, DateOnly today) =>
         new("date-is-over",
-            string.Create(CultureInfo.InvariantCulture, $"The plan for {date:yyyy-MM-dd} is over; today is {today:yyyy-MM-dd}. Choose a later date."));
+            string.Create(CultureInfo.InvariantCulture,
+                $"The plan for {date:yyyy-MM-dd} is over; today is {today:yyyy-MM-dd}. Choose a later date."));
 
     public static Refusal AboveHigh(Item item, Van van, int units, int high) =>
         new("above-high",

@@ -68,7 +68,8 @@ public sealed record Refusal(string Code, string Text, bool AskAgain = false, de
 
     /// <summary>Of an item that is counted blind: the figure on record would spoil the second count.</summary>
     public static Refusal BlindAboveTheBook(Item item, int counted) =>
-        new("blind-above-the-book", $"You count {counted} of {item.Description}; that is more than on record. Count again.", AskAgain: true);
+        new("blind-above-the-book", $"You count {counted} of {item.Description}; that is more than on record. Count again.",
+            AskAgain: true);
 
     public static Refusal BinTooLow(Item item, int inBin, int back) =>
         new("bin-too-low",
@@ -92,7 +93,8 @@ public sealed record Refusal(string Code, string Text, bool AskAgain = false, de
                 + "corrects it: F7 on the wall, then O.");
 
     public static Refusal UsedNotDriven(int units) =>
-        new("used-not-driven", $"{units} {(units == 1 ? "unit was" : "units were")} used tonight, but the van did not move. Read the odometer.",
+        new("used-not-driven",
+            $"{units} {(units == 1 ? "unit was" : "units were")} used tonight, but the van did not move. Read the odometer.",
             AskAgain: true);
 
     public static Refusal DrivenNotUsed(string distance, int visits) =>

@@ -33,7 +33,8 @@ public static class KioskCommand
         var archive = new Archive(folder, new ArchiveProgress(clock, said => session!.Working(said)).Told);
         session = new KioskSession(new Desk(book, clock), archive, new Attachments(folder), seats, daily, pins);
         var code = KioskTerminal.Run(
-            session, new Paint(Paint.Wanted(noColor, Environment.GetEnvironmentVariable("NO_COLOR"), Environment.GetEnvironmentVariable("TERM"))));
+            session,
+            new Paint(Paint.Wanted(noColor, Environment.GetEnvironmentVariable("NO_COLOR"), Environment.GetEnvironmentVariable("TERM"))));
         daily.Finish(Patience);
         return code;
     }

@@ -84,7 +84,8 @@ public sealed record CloseoutScreen(Question Question, Screen Back) : Screen
 
     public override Reply Refused(Scene scene, ICommand command, Refusal refusal)
     {
-        var asked = Question with { Doubted = refusal.AskAgain ? command : null, IsRetyped = false, Form = Page.Refused(scene.Depot, Question, refusal) };
+        var asked = Question with { Doubted = refusal.AskAgain ? command : null, IsRetyped = false,
+            Form = Page.Refused(scene.Depot, Question, refusal) };
         return Reply.Lacks(this with { Question = asked }, Page.FieldOf(command, refusal),
             refusal.AskAgain ? $"{refusal.Text} To record your answer, type it again or press !." : refusal.Text);
     }
@@ -115,7 +116,9 @@ public sealed record CloseoutScreen(Question Question, Screen Back) : Screen
         sheet.Write(sheet.Height - 3, 1, Page.Caution, Look.Faint);
     }
 
-    /// <param name="isMeant">Whether an answer that was asked again may go through: it was typed again, or came by another key than Enter.</param>
+    /// <param name="isMeant">
+    /// Whether an answer that was asked again may go through: it was typed again, or came by another key than Enter.
+    /// </param>
     private Reply After(Depot depot, StepReply reply, bool isMeant) =>
         reply.Answer is { } answer ? Give(depot, answer, isMeant)
         : reply.Step != 0 ? Stepped(depot, reply.Step)
@@ -146,7 +149,8 @@ public sealed record CloseoutScreen(Question Question, Screen Back) : Screen
     }
 
     private CloseoutScreen Edited(Depot depot, Form form) =>
-        this with { Question = Page.Refilled(depot, Question with { Form = form, IsRetyped = true, Doubted = Question.Doubted as IAskedAgain }) };
+        this with { Question = Page.Refilled(
+            depot, Question with { Form = form, IsRetyped = true, Doubted = Question.Doubted as IAskedAgain }) };
 
     private Reply Stepped(Depot depot, int by)
     {

@@ -39,7 +39,8 @@ public sealed record WallScreen(int Selected = 0, string Typed = "", bool IsUrge
             new(Keys.Letter('*'), null, _ => this with { Selected = 0, IsUrgentFirst = !IsUrgentFirst })
                 { Help = IsUrgentFirst ? "vans in bay order" : "vans first that somebody must see to" },
             new(Keys.Arrows, null,
-                key => this with { Selected = key.Press == Press.End ? last : Math.Min(last, Scrolling.To(Selected, key.Press)), Typed = "" }),
+                key =>
+                    this with { Selected = key.Press == Press.End ? last : Math.Min(last, Scrolling.To(Selected, key.Press)), Typed = "" }),
             new(Keys.Backspace, null, _ => this with { Typed = Typed.Length > 0 ? Typed[..^1] : "" }),
             new(Keys.Escape, null, _ => this with { Typed = "" }),
             new(Keys.Typing, null, key => Typing(scene.Tonight, key.Character)),
@@ -76,7 +77,9 @@ public sealed record WallScreen(int Selected = 0, string Typed = "", bool IsUrge
 
     /// <summary>The vans in bay order, or those first that somebody must see to.</summary>
     private IReadOnlyList<VanState> Order(Tonight tonight) => IsUrgentFirst
-        ? [.. tonight.Vans.OrderBy(v => v.Morning switch { Morning.Held => 0, Morning.NotClosed => 1, Morning.ReadyWithNotes => 2, _ => 3 })]
+        ? [
+            .. tonight.Vans.OrderBy(v =>
+                v.Morning switch { Morning.Held => 0, Morning.NotClosed => 1, Morning.ReadyWithNotes => 2, _ => 3 })]
         : tonight.Vans;
 
     private Reply Typing(Tonight tonight, char character)

@@ -3,7 +3,9 @@ using Closeout.Vans;
 
 namespace Closeout.Screens;
 
-/// <summary>Draws the bay wall: a row for each van with its status in a column of its own, and on a wide screen the chosen van beside it.</summary>
+/// <summary>
+/// Draws the bay wall: a row for each van with its status in a column of its own, and on a wide screen the chosen van beside it.
+/// </summary>
 internal static class WallView
 {
     private const int WideFrom = 110;

@@ -86,7 +86,10 @@ public static class DayBookWords
                     + "from unexplained"),
 
         // A kind without a sentence of its own is told by its name: FloorSwept, "floor swept".
-        _ => (null, string.Concat(entry.GetType().Name.Select((c, i) => char.IsUpper(c) ? $"{(i > 0 ? " " : "")}{char.ToLowerInvariant(c)}" : $"{c}"))),
+        _ =>
+            (null,
+                string.Concat(
+                    entry.GetType().Name.Select((c, i) => char.IsUpper(c) ? $"{(i > 0 ? " " : "")}{char.ToLowerInvariant(c)}" : $"{c}"))),
     };
 
     private static string Change(PlanOverridden e) => e.Kind switch

@@ -98,7 +98,8 @@ public static class WallWords
     /// <summary>How many need nothing more tonight; one that stayed in is done, and not closed.</summary>
     public static string Closed(IReadOnlyList<VanState> vans)
     {
-        var (closed, stayed) = (vans.Count(v => v.Shift is { IsClosed: true }), vans.Count(v => v is { Shift: null, Explained.StayedIn: true }));
+        var (closed, stayed) =
+            (vans.Count(v => v.Shift is { IsClosed: true }), vans.Count(v => v is { Shift: null, Explained.StayedIn: true }));
         return $"{closed + stayed} of {vans.Count} {(stayed == 0 ? "closed" : "done")}";
     }
 

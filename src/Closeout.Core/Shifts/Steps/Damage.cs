@@ -29,5 +29,6 @@ public sealed record ConfirmDamage(Code<Van> Van, bool None, IReadOnlyList<int>?
     public override Step? Step => DayBook.Step.Damage;
 
     protected override Decision Decide(Depot depot, Shift shift) => 
-        new DamageConfirmed(shift.Van, None, Known is { Count: > 0 } known ? [.. Incidents.Open(depot, shift.Van).Select(i => i.Number).Intersect(known)] : null);
+        new DamageConfirmed(shift.Van, None,
+            Known is { Count: > 0 } known ? [.. Incidents.Open(depot, shift.Van).Select(i => i.Number).Intersect(known)] : null);
 }

@@ -21,7 +21,8 @@ public static class CloseoutForms
             ]
             : [$"{f.On.Name} is not signed.", FourEyes],
         Help = [
-            "Second-person check: a lead looks over a signed close-out, its card and the van's page, and confirms that. Whoever brought the van in "
+            "Second-person check: a lead looks over a signed close-out, its card and the van's page, and confirms that. Whoever brought "
+                + "the van in "
                 + "or signed it cannot check it."],
         Answer = (f, lead) => FormAnswer.Record(new CheckCloseout(f.On.TheVan.Code, lead)),
     };
@@ -43,7 +44,8 @@ public static class CloseoutForms
     public static readonly DeskForm Behalf = new("CLOSE OUT FOR SOMEBODY")
     {
         Fields = a =>
-            [DeskFields.Person("for", "For whom", InCharge(a)?.Text ?? "", "Type the code of the person it is for."), DeskFields.Why("Why")],
+            [DeskFields.Person("for", "For whom", InCharge(a)?.Text ?? "", "Type the code of the person it is for."),
+                DeskFields.Why("Why")],
         About = f =>
         [
             $"{f.On.Name}: what was not answered is confirmed as unchanged: leftovers as on record, not driven, no damage, kit all there. "

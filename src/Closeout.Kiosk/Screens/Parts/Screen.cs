@@ -90,7 +90,9 @@ public abstract record Screen
     /// <summary>The same with a van chosen, where vans are to choose.</summary>
     public virtual Screen Choosing(Depot depot, Code<Van> van) => this;
 
-    /// <summary>The keys that edit a form. A character without a place in its field is refused in a sentence; what was typed stays.</summary>
+    /// <summary>
+    /// The keys that edit a form. A character without a place in its field is refused in a sentence; what was typed stays.
+    /// </summary>
     protected Binding EditKeys(Form form, Func<Form, Screen> with, string? line = null) =>
         new(Keys.Editing, line, key => form.Refuses(key) is { } why ? new Reply(this, why) : with(form.Edit(key)))
         {

@@ -27,7 +27,8 @@ public sealed record PeopleScreen(Screen Back, int Selected = 0) : Screen
     public override IEnumerable<string> Help(Scene scene) =>
     [
         "Everybody of the crew, and whether a PIN is set, locked, or none. C takes another in place of your own, which is asked first. R "
-            + "takes one away. I issues six digits, shown once, in place of none or of an old one: the owner reads them, and may change them with C. Both are a lead's, "
+            + "takes one away. I issues six digits, shown once, in place of none or of an old one: the owner reads them, and may change "
+            + "them with C. Both are a lead's, "
             + "with code and PIN.",
         "",
         "The first lead's PIN was shown at set-up. While no other lead has one that works, closeout first-pin LEAD issues another.",

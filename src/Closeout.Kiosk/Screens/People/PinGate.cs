@@ -53,7 +53,9 @@ public sealed class PinGate(Desk desk, Pins pins)
     {
         (TryPinAct, PinScreen s) => Tried(s),
         (DrawPinAct, PinScreen s) => s with { Stage = PinStage.Drawn, Typed = "", Chosen = Pins.Draw(Of(s.Person)) },
-        (TakePinAct, PinScreen s) => desk.Record(Taking(s)) is { } refusal ? new(s.Back, refusal.Text) : new(s.Back, $"The new PIN of {s.Person} is set. The old one no longer works.") { IsDone = true },
+        (TakePinAct, PinScreen s) => desk.Record(Taking(s)) is { } refusal
+            ? new(s.Back, refusal.Text)
+            : new(s.Back, $"The new PIN of {s.Person} is set. The old one no longer works.") { IsDone = true },
         (ChangePinAct, _) when desk.Depot.Rehearsal => new(screen, PinRefusal.NoneInARehearsal().Text),
         (ChangePinAct change, _) => Asked(screen, act, change.Person),
         _ when desk.Depot.Rehearsal => new(screen, Act: act),

@@ -125,7 +125,9 @@ public sealed class DamagePage : StepPage
 
     /// <summary>Open damage of earlier days that a number key points at; null: the key is none.</summary>
     private static Incident? Known(Depot depot, Question q, Keystroke key) =>
-        key.Press == Press.Character && char.IsAsciiDigit(key.Character) ? Open(depot, q.Van).ElementAtOrDefault(key.Character - '1') : null;
+        key.Press == Press.Character && char.IsAsciiDigit(key.Character)
+            ? Open(depot, q.Van).ElementAtOrDefault(key.Character - '1')
+            : null;
 
     private static List<Incident> Open(Depot depot, Code<Van> van) =>
         [.. Incidents.Open(depot, van).Where(i => i.Since < depot.Date).Take(9)];

@@ -11,7 +11,8 @@ public sealed class LeftoversPage : StepPage
 
     public override string Caution => "Tie ladders before you unload; lift heavy cartons with two. Site rules first.";
 
-    public override string? Help => "Leftovers: cartons still sealed aboard, loose units into the bin, loose units kept aboard. = means unchanged; * says that for "
+    public override string? Help =>
+        "Leftovers: cartons still sealed aboard, loose units into the bin, loose units kept aboard. = means unchanged; * says that for "
         + "all items left. / and a piece of the name finds an item; so does scanning its label.";
 
     protected override bool GoesOnWhenLookedAt => false;
