@@ -139,6 +139,9 @@ public sealed record Refusal(string Code, string Text, bool AskAgain = false, de
         $"Incident {number} of {van.Code} {van.Name} is not open. "
             + (open.Count == 0 ? "It has no open incident." : $"Open: {string.Join(", ", open)}."));
 
+    public static Refusal FarCorrection(string corrected, string now) =>
+        new("far-correction", $"{corrected} is far from {now} on record. Read the odometer again.", AskAgain: true);
+
     public static Refusal ReadTonight(Van van) =>
         new("read-tonight", $"{van.Code} {van.Name} was read tonight already. Change the reading in its close-out; a lead can reopen it.");
 

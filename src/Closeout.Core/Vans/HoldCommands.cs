@@ -67,13 +67,19 @@ public sealed record CloseIncident(Code<Van> Van, int Number, string Why, Code<T
 
 /// <summary>Correct the reading from which the van's next day is counted, where an earlier one was wrong.</summary>
 /// <param name="Mi">As the odometer reads now, in miles.</param>
-public sealed record CorrectOdometer(Code<Van> Van, decimal Mi, string Why, Code<Technician> Lead) : HoldCommand(Van, Lead)
+/// <param name="Sure">Record it although it lies far from what is on record.</param>
+public sealed record CorrectOdometer(Code<Van> Van, decimal Mi, string Why, Code<Technician> Lead, bool Sure = false)
+    : HoldCommand(Van, Lead), IAskedAgain
 {
+    public ICommand Surely() => this with { Sure = true };
+
     protected override string Does => "corrects an odometer";
 
     protected override Decision Decide(Depot depot, Van van, Code<Technician> lead) =>
         depot.Shift(van.Code)?.Mileage is not null ? Refusal.ReadTonight(van)
         : Given.Range("The odometer", Mi, 0, Refusal.MostMiles, "odometer") is { } refused ? refused
         : Given.Words("why it is corrected", Why) is { } silent ? silent
+        : !Sure && depot.Van(van.Code).OdometerMi is var now && Math.Abs(Mi - now) > Refusal.MostMilesADay
+            ? Refusal.FarCorrection(depot.Setup.Units.Distance(Mi), depot.Setup.Units.Distance(now)) with { About = "odometer" }
         : new OdometerCorrected(van.Code, depot.Van(van.Code).OdometerMi, Mi, Why.Trim(), lead);
 }

@@ -15,6 +15,8 @@ public sealed record AccuracyScreen(Screen Back, int Top = 0) : Screen
         new(Keys.Escape, "back to the wall", _ => Back),
     ];
 
+    public override bool GivesWay => true;
+
     public override IEnumerable<string> Help(Scene scene) =>
         ["For each priority: how often demand stayed within the plan's target, against what was promised. emptied: nothing was left, so "
             + "demand may have been more. Judged by the close-outs of the day that was planned for."];
@@ -23,7 +25,7 @@ public sealed record AccuracyScreen(Screen Back, int Top = 0) : Screen
     {
         var depot = scene.Depot;
         Frame.Head(sheet, depot, "PLAN ACCURACY", $"{PlanningWindow.Days} days");
-        sheet.Write(2, 1, "priority  promised    kept  lines  within  emptied     used  missed aboard/used", Look.Faint);
+        sheet.Write(2, 1, "priority  promised     met  lines  within  ran out     used  missed aboard/used", Look.Faint);
         var row = 3;
         foreach (var sum in Accuracy.Sums(depot))
             Line(sheet, row++, $"{sum.Priority}", depot, sum);

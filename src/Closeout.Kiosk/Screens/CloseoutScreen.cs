@@ -23,13 +23,15 @@ public sealed record CloseoutScreen(Question Question, Screen Back) : Screen
     {
         var (depot, q) = (scene.Depot, Question);
         var own = Page.Keys(depot, q)
-            .Select(k => new Binding(k.Keys, k.Line, key => After(depot, k.Do(key), isMeant: key.Press != Press.Enter || q.IsRetyped))
+            .Select(k => new Binding(k.Keys, k.Line, key => q.Form.Now is { IsSpoiled: true } now && key.Press != Press.Up
+                    ? new Reply(this, now.Spoiled)
+                    : After(depot, k.Do(key), isMeant: key.Press != Press.Enter || q.IsRetyped))
                 { Row = k.Row })
             .ToList();
         if (q.Find is not null)
             return [.. own, HelpKey(null)];
 
-        if (q.Doubted is IAskedAgain doubted)
+        if (q is { Doubted: IAskedAgain doubted, IsSuggested: false } && (!q.IsRetyped || Page.Answer(depot, q).Commands.Contains(doubted)))
             own.Insert(0, new(Keys.Letter('!'), "record it", _ => Recording(depot, [doubted.Surely()])) { Row = 1 });
 
         var (isClosed, isSignOff) = (q.At == Step.Closed, q.At == Step.SignOff);
@@ -69,6 +71,8 @@ public sealed record CloseoutScreen(Question Question, Screen Back) : Screen
         "!! asks once more when an answer looks wrong. Enter alone does not record it then: type the answer again, or press !.",
     ];
 
+    public override bool Asks => Question.Doubted is IAskedAgain;
+
     public override Screen At(string? field) => this with { Question = Question with { Form = Question.Form.At(field) } };
 
     public override Reply Recorded(Scene scene, IReadOnlyList<ICommand> commands, string done)
@@ -84,10 +88,12 @@ public sealed record CloseoutScreen(Question Question, Screen Back) : Screen
 
     public override Reply Refused(Scene scene, ICommand command, Refusal refusal)
     {
-        var asked = Question with { Doubted = refusal.AskAgain ? command : null, IsRetyped = false,
+        var asked =
+            Question with { Doubted = refusal.AskAgain ? command : null, IsRetyped = false, IsSuggested = refusal.InsteadMi is not null,
             Form = Page.Refused(scene.Depot, Question, refusal) };
         return Reply.Lacks(this with { Question = asked }, Page.FieldOf(command, refusal),
-            refusal.AskAgain ? $"{refusal.Text} To record your answer, type it again or press !." : refusal.Text);
+            !refusal.AskAgain ? refusal.Text
+            : $"{refusal.Text} To record your answer, type it again{(refusal.InsteadMi is null ? " or press !" : "")}.");
     }
 
     public override bool Stands(Depot depot) => depot.Setup.Find(Van) is not null && depot.Shift(Van) is { } shift

@@ -30,6 +30,8 @@ public sealed record DayBookScreen(
         new(Keys.Backspace, null, _ => this with { Selected = 0, Filter = TextLine.WithoutLast(Filter) }),
     ];
 
+    public override bool GivesWay => true;
+
     public override IEnumerable<string> Help(Scene scene) =>
     [
         "Everything confirmed on this business date, who and when, the newest first. Up and Down choose an entry: all of it stands below "

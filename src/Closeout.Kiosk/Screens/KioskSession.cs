@@ -20,6 +20,7 @@ public sealed class KioskSession(
 
     private readonly PinGate gate = new(desk, pins ??= new());
     private Shown? shown;
+    private bool isUnseen;
     private readonly World world = new(desk, archive, attachments, seats, pins);
 
     public Desk Desk => desk;
@@ -39,8 +40,19 @@ public sealed class KioskSession(
         Draw?.Invoke();
     }
 
+    /// <summary>Whether keys are dropped that were typed before a doubt could be seen; a test need not look between its keys.</summary>
+    public bool DropsTypedAhead { get; set; }
+
     /// <summary>One key.</summary>
-    public void Press(Keystroke key) => Press(key, mayAct: true);
+    public void Press(Keystroke key)
+    {
+        if (DropsTypedAhead && isUnseen)
+            return;
+
+        var asked = Model.Screen.Asks;
+        Press(key, mayAct: true);
+        isUnseen = !asked && Model.Screen.Asks;
+    }
 
     /// <summary>
     /// Pasted text, typed character by character; an end of line within becomes a blank. It presses no Enter and records nothing: nobody
@@ -84,6 +96,7 @@ public sealed class KioskSession(
     public Sheet Show(int width, int height)
     {
         shown = Looks();
+        isUnseen = false;
         return Model.Screen.Show(Scene(Model.Said) with { IsDone = Model.IsDone }, width, height);
     }
 
@@ -132,9 +145,14 @@ public sealed class KioskSession(
             case Parts.Press.F1 when model.Screen is not HelpScreen:
                 return new HelpScreen(model.Screen);
             default:
-                return model.Screen.On(Scene(""), key);
+                var reply = model.Screen.On(Scene(""), key);
+                return model.Screen.GivesWay && key.Press is >= Parts.Press.F2 and <= Parts.Press.F9
+                    && ReferenceEquals(reply.Screen, model.Screen) && reply.Act is null ? Wall(model.Screen).On(Scene(""), key) : reply;
         }
     }
+
+    /// <summary>The wall as if it were looked at, with the van chosen that a screen is of.</summary>
+    private Screen Wall(Screen from) => from.About is { } van ? new WallScreen().Choosing(desk.Depot, van) : new WallScreen();
 
     /// <summary>Does what a key asked for, once the gate lets it through.</summary>
     private void Do(Act act)
@@ -175,15 +193,5 @@ public sealed class KioskSession(
     {
         if (Model.Said.Length == 0 && daily?.Failure() is { Length: > 0 } failure)
             Model = Model with { Said = failure, IsDone = false };
-    }
-
-    /// <summary>Compared by what it is, not by what it holds: that takes no time.</summary>
-    private sealed record Shown(Model Model, Tonight Tonight, long Minute, string Counting)
-    {
-        public bool Equals(Shown? other) => other is not null
-            && ReferenceEquals(Model, other.Model) && ReferenceEquals(Tonight, other.Tonight) && Minute == other.Minute
-                && Counting == other.Counting;
-
-        public override int GetHashCode() => Minute.GetHashCode();
     }
 }

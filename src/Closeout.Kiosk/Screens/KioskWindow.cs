@@ -18,6 +18,7 @@ public sealed class KioskWindow : Runnable
     {
         (this.session, this.paint) = (session, paint);
         session.Draw = DrawNow;
+        session.DropsTypedAhead = true;
         CanFocus = true;
         Width = Dim.Fill();
         Height = Dim.Fill();

@@ -42,6 +42,8 @@ public sealed record PlanScreen(Screen Back, int Selected = 0, string Filter = "
         ];
     }
 
+    public override bool GivesWay => true;
+
     public override IEnumerable<string> Help(Scene scene) => PlanHelp.Lines;
 
     protected override void Draw(Sheet sheet, Scene scene)

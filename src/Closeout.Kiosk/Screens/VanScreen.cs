@@ -29,6 +29,10 @@ public sealed record VanScreen(Code<Van> Van, Screen Back, int Top = 0) : Screen
         ];
     }
 
+    public override bool GivesWay => true;
+
+    public override Code<Van>? About => Van;
+
     public override IEnumerable<string> Help(Scene scene) =>
     [
         "All there is to know of one van: why it is held, its open incidents and who was told, what is due and when, what to load.",

@@ -107,7 +107,13 @@ public sealed record WallScreen(int Selected = 0, string Typed = "", bool IsUrge
     {
         var depot = tonight.Depot;
         if (Typed.Length > 0 && Meant(depot, Typed) is null)
-            return new(this with { Typed = "" }, Refusal.NoSuchVan(new(Typed)).Text);
+            {
+            var person = depot.Setup.Find(new Code<Technician>(Typed));
+            return new(this with { Typed = "" }, person is null
+                ? Refusal.NoSuchVan(new(Typed)).Text
+                : $"{person.Code} {person.Name} has no van today. Type the code or name of a van.");
+        }
+
 
         var van = Typed.Length > 0 ? Meant(depot, Typed)! : Order(tonight)[Math.Min(Selected, depot.Setup.Vans.Count - 1)].Van;
         return depot.Shift(van.Code) is null

@@ -14,6 +14,8 @@ public sealed record WhyScreen(Screen Back, Code<Van> Van, Code<Item> Item) : Sc
         new(Keys.Of("Esc", Press.Escape, Press.Enter), "back to the plan", _ => Back),
     ];
 
+    public override bool GivesWay => true;
+
     public override IEnumerable<string> Help(Scene scene) => PlanHelp.Lines;
 
     protected override void Draw(Sheet sheet, Scene scene)

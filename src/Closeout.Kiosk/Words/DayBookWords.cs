@@ -27,7 +27,8 @@ public static class DayBookWords
         PageOpened e => (null, $"opened {e.Date:yyyy-MM-dd}{(e.EndedBy is null ? "" : "; the date before was ended")}"
             + (e.Rehearsal ? ", a rehearsal" : "")),
         DayFolderLoaded e =>
-            (null, $"loaded a day folder: {e.Setup.Vans.Count} vans, {e.Setup.Items.Count} items, {e.Bookings.Count} bookings"),
+            (null, $"loaded a day folder: {Spell.Count(e.Setup.Vans.Count, "van", "vans")}, "
+                + $"{Spell.Count(e.Setup.Items.Count, "item", "items")}, {Spell.Count(e.Bookings.Count, "booking", "bookings")}"),
         VanSentBack => (null, "opened by mistake: on the road again"),
         VanCameIn e => (null, $"came in{(e.WeeklyDue ? ", weekly check due" : "")}"),
         LeftoverCounted e =>

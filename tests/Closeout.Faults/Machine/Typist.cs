@@ -1,9 +1,11 @@
 using System.Globalization;
 using Closeout.DayBook;
 using Closeout.Facts;
+using Closeout.Rules;
 using Closeout.Screens;
 using Closeout.Screens.Parts;
 using Closeout.Screens.Steps;
+using Closeout.Shifts.Steps;
 
 namespace Closeout.Faults.Machine;
 
@@ -28,7 +30,9 @@ internal sealed class Typist(Random random, IReadOnlyList<string>? vans = null)
             WhoScreen => $"{Technician(kiosk.Desk.Depot)}{{Enter}}",
             CloseoutScreen { Question.At: Step.Closed } => "{Escape}",
             // Asked again: the same answer once more. Refused: out, and in again to a fresh form.
-            CloseoutScreen { Question.Doubted: not null } => "!",
+            CloseoutScreen { Question: { Doubted: LogMileage { EndMi: { } read }, IsSuggested: true } } =>
+                $"{read.ToString(CultureInfo.InvariantCulture)}{{Enter}}",
+            CloseoutScreen { Question: { Doubted: IAskedAgain, IsRetyped: false } } => "!",
             CloseoutScreen when tries % 4 == 3 => "{Escape}",
             CloseoutScreen s when tries > 4 => Plain(s.Question),
             CloseoutScreen s => Answer(kiosk.Desk.Depot, s.Question),
@@ -62,7 +66,7 @@ internal sealed class Typist(Random random, IReadOnlyList<string>? vans = null)
         Step.Leftovers when s.Item is null => "*",
         Step.Leftovers => "0{Enter}0{Enter}0{Enter}{Enter}",
         Step.Weekly => "={Enter}{Enter}{Enter}",
-        Step.Damage => "n",
+        Step.Damage => s.Form["damage"].Letter == "T" ? "{Enter}" : "n",
         Step.SignOff => "{Enter}",
         _ => "=",
     };

@@ -49,7 +49,7 @@ public sealed partial class EveryRefusalTests
     public void Only_what_only_a_person_can_know_is_asked_again() => Met.All
         .Where(m => m.Refused().AskAgain).Select(m => m.Code).Distinct()
         .Should().BeEquivalentTo("above-the-book", "blind-above-the-book", "odometer-below-start", "odometer-too-far", "wrong-fuel", "used-not-driven", "driven-not-used",
-            "fueled-not-driven", "more-than-the-tank", "odd-economy", "all-holds");
+            "fueled-not-driven", "more-than-the-tank", "odd-economy", "all-holds", "far-correction");
 
     /// <summary>A number and its noun agree: no "1 boxes", no "1 to 0".</summary>
     [Theory]

@@ -38,10 +38,12 @@ internal static class EveningKeys
         _ => throw new InvalidOperationException($"{step}"),
     };
 
-    /// <summary>What was asked again is recorded as it is.</summary>
+    /// <summary>What was asked again is recorded as it is; over a reading that was suggested one's own is typed.</summary>
     private static void Again(SampleKiosk kiosk)
     {
-        if (kiosk.Session.Model.Screen is CloseoutScreen { Question.Doubted: not null })
+        if (kiosk.Session.Model.Screen is CloseoutScreen { Question: { Doubted: LogMileage { EndMi: { } read }, IsSuggested: true } })
+            kiosk.Press(Text(read) + "{Enter}");
+        else if (kiosk.Session.Model.Screen is CloseoutScreen { Question.Doubted: not null })
             kiosk.Press("!");
     }
 

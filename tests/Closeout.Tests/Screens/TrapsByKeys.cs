@@ -67,6 +67,28 @@ public sealed class TrapsByKeys
         kiosk.Session.Model.Said.Should().Contain("press N for none or D");
     }
 
+    [Fact]
+    public void What_was_typed_before_a_doubt_could_be_seen_is_dropped()
+    {
+        using var kiosk = new SampleKiosk();
+        kiosk.Session.DropsTypedAhead = true;
+        kiosk.Press(Mileage + "12{Enter}{Enter}!n=").Entries.OfType<MileageLogged>().Should().BeEmpty("nobody saw the doubt");
+
+        kiosk.Show().Should().Contain("below this morning");
+        kiosk.Press("!").Entries.OfType<MileageLogged>().Should().ContainSingle();
+    }
+
+    [Theory]
+    [InlineData("{F2}", "{F3}", "CARDBOARD")]
+    [InlineData("{F6}", "{F2}", "TOMORROW'S PLAN")]
+    [InlineData("B4{F7}", "{F4}", "B4 Dunlin")]
+    [InlineData("{F9}", "{F8}", "DAY BOOK")]
+    public void The_walls_function_keys_work_on_every_screen_on_which_nothing_is_half_typed(string first, string then, string shown)
+    {
+        using var kiosk = SampleKiosk.Evening();
+        kiosk.Press(first + then).Show().Should().Contain(shown);
+    }
+
     [Theory]
     [InlineData("12{Enter}", "typed again")]
     [InlineData("!", "with its own key")]
@@ -123,6 +145,42 @@ public sealed class TrapsByKeys
         kiosk.Press("a{Enter}both seen to{Enter}L1{Enter}").Session.Model.Said.Should().Contain("That lifts all 2 holds").And.Contain("! records it");
         kiosk.Press("{Enter}{Enter}{Enter}").Entries.OfType<HoldsLifted>().Should().BeEmpty("Enter alone confirms nothing");
         kiosk.Press("{Escape}l2{Enter}tank drained, slip 7{Enter}L1{Enter}").Entries.OfType<HoldsLifted>().Should().ContainSingle().Which.Reasons.Should().ContainSingle().Which.Should().StartWith("refueled");
+    }
+
+    [Fact]
+    public void All_holds_are_lifted_with_the_key_that_says_so()
+    {
+        using var kiosk = SampleKiosk.Evening();
+        kiosk.Press("B6{F7}la{Enter}both seen to{Enter}L1{Enter}!").Entries.OfType<HoldsLifted>().Should().ContainSingle().Which.Reasons.Should().HaveCount(2);
+    }
+
+    [Fact]
+    public void A_suggestion_that_was_taken_is_what_is_recorded()
+    {
+        using var kiosk = new SampleKiosk();
+        kiosk.Press(Mileage + "28513{Enter}{Enter}{Enter}!{Enter}{Enter}").Entries.OfType<MileageLogged>().Should().ContainSingle().Which.EndMi.Should().Be(28153);
+    }
+
+    [Fact]
+    public void A_number_with_a_part_refused_goes_no_farther_until_it_is_typed_again()
+    {
+        using var kiosk = SampleKiosk.Evening();
+        kiosk.Press("B5{F7}o53,900{Enter}").Session.Model.Said.Should().Contain("\"53,9\" is left. Type all of it again");
+        kiosk.Press("{Backspace}{Backspace}{Backspace}{Backspace}53900{Enter}misread{Enter}L1{Enter}").Entries.OfType<OdometerCorrected>().Should().ContainSingle().Which.Mi.Should().Be(53900);
+
+        using var other = new SampleKiosk();
+        other.Press(Mileage + "28,153{Enter}").Session.Model.Said.Should().Contain("Type all of it again");
+        other.Closeout.Form.Now!.Name.Should().Be("odometer");
+    }
+
+    [Fact]
+    public void A_letter_typed_by_mistake_leads_to_no_other_item()
+    {
+        using var kiosk = new SampleKiosk();
+        kiosk.Press("B3{Enter}{Enter}/SHW-15H{Enter}2o{Enter}");
+
+        kiosk.Closeout.Item.Should().Be(new Code<Item>("SHW-15H"));
+        kiosk.Session.Model.Said.Should().Contain("\"o\" is not a count");
     }
 
     [Theory]

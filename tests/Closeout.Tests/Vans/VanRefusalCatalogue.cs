@@ -25,6 +25,7 @@ public static class VanRefusalCatalogue
         new(nameof(Refusal.NoSuchHold), "no-such-hold", Held, new LiftHolds(Tiny.B1, "replaced", Tiny.Lead, 2)),
         new(nameof(Refusal.NoSuchHold), "no-such-hold", Held, new LiftHolds(Tiny.B1, "replaced", Tiny.Lead, 0)),
         new(nameof(Refusal.AllHolds), "all-holds", () => Held().Did(new PlaceHold(Tiny.B1, "steering pulls", Tiny.Lead)), new LiftHolds(Tiny.B1, "replaced", Tiny.Lead)),
+        new(nameof(Refusal.FarCorrection), "far-correction", () => Tiny.Opened(), new CorrectOdometer(Tiny.B1, 9_000, "read wrong", Tiny.Lead)),
         new(nameof(Refusal.ReadTonight), "read-tonight", () => Tiny.Opened().At(Tiny.B1, Step.Damage), new CorrectOdometer(Tiny.B1, 1200, "cluster replaced", Tiny.Lead)),
         new(nameof(Refusal.OutOfRange), "out-of-range", () => Tiny.Opened(), new CorrectOdometer(Tiny.B1, -1, "cluster replaced", Tiny.Lead)),
         new(nameof(Refusal.HeldAlready), "held-already", () => Held().Did(new PlaceHold(Tiny.B1, "steering pulls", Tiny.Lead)), new PlaceHold(Tiny.B1, " steering pulls ", Tiny.Lead)),

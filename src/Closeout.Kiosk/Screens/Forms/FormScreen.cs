@@ -44,6 +44,8 @@ public sealed record FormScreen(DeskForm Kind, Form Form, Screen Back, Code<Van>
             + (Kind.IsLeads ? " A lead's code, and that lead's PIN, stand under it." : " Your own code, and your PIN, stand under it."),
     ];
 
+    public override bool Asks => Doubted is not null;
+
     public override Screen At(string? field) => this with { Form = Form.At(field) };
 
     public override Reply Recorded(Scene scene, IReadOnlyList<ICommand> commands, string done) =>
@@ -77,15 +79,17 @@ public sealed record FormScreen(DeskForm Kind, Form Form, Screen Back, Code<Van>
         : this with { Form = Form.Move(1) };
 
     /// <summary>Records a command in place of what the form comes to, in the same name.</summary>
-    private Reply Give(Scene scene, ICommand command) => Enter(scene) is { Act: RecordAct act } reply
+    private Reply Give(Scene scene, ICommand command) => Complete(scene) is { Act: RecordAct act } reply
         ? reply with { Act = act with { Commands = [command] } }
         : new(this, "Fill in the form first.");
 
     private Reply Enter(Scene scene)
     {
-        if (!Form.IsLast)
-            return Onward(scene, mayBeEmpty: false);
+        return Form.IsLast ? Complete(scene) : Onward(scene, mayBeEmpty: false);
+    }
 
+    private Reply Complete(Scene scene)
+    {
         var filled = Filled(scene);
         if (Form.Fields.Select(f => (f.Name, Wrong: f.Wrong(scene.Depot)))
             .FirstOrDefault(f => f.Wrong is not null) is { Wrong: { } wrong } first)

@@ -84,7 +84,7 @@ public static class HoldForms
     };
 
     private const string Licensed =
-        "A damaged van, or one without its safety kit, goes out only when somebody licensed to say so said so, by local rules and the "
+        "A damaged van, or one without its safety kit, goes out only after a qualified person approves it, by local rules and the "
             + "maker's instructions. The book records that you settled it, and why; it does not say that the van is safe.";
 
     private static IReadOnlyList<string> Holds(Asked a) => Readiness.Of(a.Depot, a.TheVan).Holds;

@@ -44,6 +44,9 @@ public sealed record Field(
     /// <summary>Of a number: the most digits after the decimal mark. So a mark between thousands is told at once.</summary>
     public int Decimals { get; init; } = 3;
 
+    /// <summary>Whether a character was refused since it was typed in: what stands there may not be what was meant.</summary>
+    public bool IsSpoiled { get; init; }
+
     /// <summary>Graphemes before the caret; null: behind what was typed, and before what the next character replaces.</summary>
     public int? Caret { get; init; }
 
@@ -100,11 +103,22 @@ public sealed record Field(
     };
 
     /// <summary>What is wrong with it; null: nothing that it could tell by itself.</summary>
-    public string? Wrong(Depot depot) => Text.Trim().Length == 0 ? Needed : Check?.Invoke(depot, this);
+    public string? Wrong(Depot depot) => IsSpoiled ? Spoiled : Text.Trim().Length == 0 ? Needed : Check?.Invoke(depot, this);
 
     private static int? WholeOf(string? text) => int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var number)
         ? number
         : null;
+
+    /// <summary>What is said of a number or a date with a part refused.</summary>
+    public string Spoiled => $"Part of what you typed was refused, and \"{Text}\" is left. Type all of it again.";
+
+    /// <summary>
+    /// The field after a character was refused in it: a number or a date must be typed again, of a text the rest is left out.
+    /// </summary>
+    public Field Refused() => Kind is FieldKind.Count or FieldKind.Number or FieldKind.Date or FieldKind.Clock
+        && Typed is { Length: > 0 } && !IsOffered
+        ? this with { IsSpoiled = true }
+        : this;
 
     /// <summary>Why a character has no place here, in a sentence with what has.</summary>
     public string Refuses(char c) => Kind switch
@@ -157,11 +171,12 @@ public sealed record Field(
         _ => Line.On(press) is { } moved ? this with { Caret = moved.Caret, IsOffered = false } : null,
     };
 
-    private Field Holding(TextLine line) => this with { Typed = line.Text, IsOffered = false, Caret = Behind(line) };
+    private Field Holding(TextLine line) => this with { Typed = line.Text, IsOffered = false, IsSpoiled = false, Caret = Behind(line) };
 
     /// <summary>A field that is emptied stays empty until something is typed in it.</summary>
     private Field Emptied(TextLine line) =>
-        this with { Typed = line.Text.Length > 0 || Shown.Length > 0 ? line.Text : null, IsOffered = false, Caret = Behind(line) };
+        this with { Typed = line.Text.Length > 0 || Shown.Length > 0 ? line.Text : null, IsOffered = false, IsSpoiled = false,
+            Caret = Behind(line) };
 
     /// <summary>Whether it can become a number: digits, and one mark with no more decimals than there may be.</summary>
     private bool IsNumber(string text) => text.IndexOfAny(['.', ',']) is var mark

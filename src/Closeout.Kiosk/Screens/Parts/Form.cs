@@ -24,6 +24,9 @@ public sealed record Form(ImmutableList<Field> Fields, int Focus = 0)
     public string? Refuses(Keystroke key) =>
         key.Press == Press.Character && Now is { } field && field.Takes(key.Character) is null ? field.Refuses(key.Character) : null;
 
+    /// <summary>The form after a character was refused in its field.</summary>
+    public Form Refused() => Now is { } field ? With(field.Refused()) : this;
+
     /// <summary>The form after a key of <see cref="Keys.Editing"/>; as it is where the key has no place in the field.</summary>
     public Form Edit(Keystroke key) => (key.Press == Press.Character ? Now?.Takes(key.Character) : Now?.On(key.Press)) is { } field
         ? With(field)

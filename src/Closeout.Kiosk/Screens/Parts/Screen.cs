@@ -57,7 +57,10 @@ public abstract record Screen
 
         Frame.Say(sheet, scene.Said, scene.IsDone);
         if (width < LeastColumns || height < LeastRows)
-            sheet.Badge(0, 0, $"Too small: {LeastColumns} x {LeastRows}", Look.Stop);
+        {
+            sheet.Write(0, 0, new string(' ', sheet.Width));
+            sheet.Badge(0, 0, $"Too small. Make it {LeastColumns} x {LeastRows}.", Look.Stop);
+        }
 
         return sheet;
     }
@@ -81,6 +84,15 @@ public abstract record Screen
     /// <summary>The van that is walked on it, whose seat it takes; null: none.</summary>
     public virtual Code<Van>? Walks(Depot depot) => null;
 
+    /// <summary>Whether it asks once more for an answer that looks wrong.</summary>
+    public virtual bool Asks => false;
+
+    /// <summary>Whether nothing is half typed on it, so that the wall's function keys work here too.</summary>
+    public virtual bool GivesWay => false;
+
+    /// <summary>The van that it is of; null: of none, or of several.</summary>
+    public virtual Code<Van>? About => null;
+
     /// <summary>What it tells of the clock beyond the minute; empty: nothing. It is drawn anew whenever this is another.</summary>
     public virtual string Counting(Scene scene) => "";
 
@@ -94,7 +106,7 @@ public abstract record Screen
     /// The keys that edit a form. A character without a place in its field is refused in a sentence; what was typed stays.
     /// </summary>
     protected Binding EditKeys(Form form, Func<Form, Screen> with, string? line = null) =>
-        new(Keys.Editing, line, key => form.Refuses(key) is { } why ? new Reply(this, why) : with(form.Edit(key)))
+        new(Keys.Editing, line, key => form.Refuses(key) is { } why ? new Reply(with(form.Refused()), why) : with(form.Edit(key)))
         {
             Help = "replaces; arrows, Home, End, Backspace, Delete edit",
         };

@@ -24,6 +24,8 @@ public sealed record PeopleScreen(Screen Back, int Selected = 0) : Screen
         ];
     }
 
+    public override bool GivesWay => true;
+
     public override IEnumerable<string> Help(Scene scene) =>
     [
         "Everybody of the crew, and whether a PIN is set, locked, or none. C takes another in place of your own, which is asked first. R "

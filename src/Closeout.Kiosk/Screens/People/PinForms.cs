@@ -14,7 +14,7 @@ public static class PinForms
         Fields = _ => [],
         About = f =>
             [Of(f),
-                "The PIN and its failures are gone. I issues a new one; to a lead another lead issues one."],
+                "The PIN and its failures go. I issues a new one; to a lead another lead issues one."],
         Help = [
             "A PIN that is locked or forgotten is taken away, and its failures with it. I on the same screen issues a new one; to a lead "
                 + "another lead issues it."],

@@ -41,8 +41,8 @@ public sealed class DamagePage : StepPage
         [
             EnterKey(depot.Shift(q.Van)!.Damages.Count == 0 ? null : "accept", depot, q),
             new(Parts.Keys.Letter('N'), "none", key => None(depot, q, key)),
-            new(Parts.Keys.Letter('D'), "describe a damage", _ => Report(q)),
-            new(new("1-9", key => Known(depot, q, key) is not null), Open(depot, q.Van).Count == 0 ? null : "known, still there",
+            new(Parts.Keys.Letter('D'), "describe", _ => Report(q)),
+            new(new("1-9", key => Known(depot, q, key) is not null), Open(depot, q.Van).Count == 0 ? null : "still there",
                 key => Pointed(q, Known(depot, q, key)!.Number)),
             UpKey(depot, q) with { Line = null },
         ];

@@ -32,7 +32,9 @@ internal static class Finding
         var find = q.Find!;
         return
         [
-            new(Parts.Keys.Enter, "take the first", _ => Matches(depot, find).FirstOrDefault() is { } item
+            new(Parts.Keys.Enter, "take the first", _ => find.Length < 2 && depot.Setup.Items.All(i => i.Code.Text != find)
+                ? new StepReply(q with { Find = null }, Said: $"\"{find}\" is not a count. Type the number, or more of the item's name.")
+                : Matches(depot, find).FirstOrDefault() is { } item
                 ? found(item)
                 : new StepReply(q with { Find = null },
                     Said: $"No item has \"{find}\" in its name or code. Type / and a piece of the name, or scan the carton label.")),

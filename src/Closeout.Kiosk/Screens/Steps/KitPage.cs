@@ -35,7 +35,7 @@ public sealed class KitPage : ListPage
 
     public override void Draw(Sheet sheet, Depot depot, Shift shift, Question q)
     {
-        var below = Say(sheet, 3, "Is the safety kit there, and in date? Required pieces hold the van.");
+        var below = Say(sheet, 3, "Is the safety kit there, and in date? Needed pieces hold the van.");
         List(sheet, below + 1, q.Form, 24);
     }
 
@@ -90,7 +90,7 @@ public sealed class KitPage : ListPage
         var required = depot.Setup.Required(shift.Van, piece);
         var there = shift.Kit.GetValueOrDefault(piece.Code)?.Count ?? required;
         var dates = KitCheck.DatesOf(depot, shift.Van, piece.Code);
-        yield return Field.Count(piece.Code.Text, piece.Description, there, $"of {required}{(piece.Critical ? " required" : "")}");
+        yield return Field.Count(piece.Code.Text, piece.Description, there, $"of {required}{(piece.Critical ? " needed" : "")}");
         if (piece.Expires)
             yield return Field.OfDate(piece.Code.Text + DateField, "  good until", dates.Expires);
 

@@ -13,6 +13,9 @@ public sealed record Question(
     Code<Van> Van, Step At, Code<Item>? Item, Form Form, string? Find = null, bool IsReport = false, ICommand? Doubted = null,
     Form? Behind = null)
 {
+    /// <summary>Whether another answer than the doubted one was put into the fields.</summary>
+    public bool IsSuggested { get; init; }
+
     /// <summary>Numbers of the van's open incidents that were pointed at: still there.</summary>
     public string Pointed { get; init; } = "";
 

@@ -46,6 +46,8 @@ public sealed record YardScreen(
         ];
     }
 
+    public override bool GivesWay => true;
+
     public override IEnumerable<string> Help(Scene scene) =>
     [
         "Tab goes on: tonight, weeks, months, days, vans, items, other waste. B counts the boxes of cartons opened here, P records a "
