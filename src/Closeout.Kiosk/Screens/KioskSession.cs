@@ -19,7 +19,7 @@ public sealed class KioskSession(
     private const string Beyond = "A character was left out: those up to U+FFFF are taken, and an emoji lies above. Say it in words.";
 
     private readonly PinGate gate = new(desk, pins ??= new());
-    private Shown? shown;
+    private DrawnFrom? shown;
     private bool isUnseen;
     private readonly World world = new(desk, archive, attachments, seats, pins);
 
@@ -101,7 +101,7 @@ public sealed class KioskSession(
     }
 
     /// <summary>What a screen is drawn from, the clock to the minute. While none of it changes nothing need be drawn.</summary>
-    private Shown Looks()
+    private DrawnFrom Looks()
     {
         var scene = Scene(Model.Said);
         return new(Model, scene.Tonight, scene.Now.Ticks / TimeSpan.TicksPerMinute, Model.Screen.Counting(scene));
