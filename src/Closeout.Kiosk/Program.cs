@@ -6,7 +6,7 @@ if (parsed.Errors.Count > 0)
     foreach (var error in parsed.Errors)
         Say.Wrong(error.Message);
 
-    Say.Wrong("Run: closeout --help");
+    Say.Wrong(T("Run: closeout --help"));
     return ExitCode.BadInput;
 }
 

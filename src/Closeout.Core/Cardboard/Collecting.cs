@@ -25,15 +25,15 @@ public static class Collecting
     public static string? Note(CollectingBox box, DateOnly today) => ShipBy(box) is not { } limit
         ? null
         : limit < today
-            ? $"{Name(box)}, begun {box.StartedOn:yyyy-MM-dd}, should have gone by {limit:yyyy-MM-dd}: ask the recycler at once"
+            ? T($"{Name(box)}, begun {box.StartedOn:yyyy-MM-dd}, should have gone by {limit:yyyy-MM-dd}: ask the recycler at once")
             : limit <= today.AddDays(WarnDays)
-                ? $"{Name(box)}, begun {box.StartedOn:yyyy-MM-dd}, must go by {limit:yyyy-MM-dd}"
+                ? T($"{Name(box)}, begun {box.StartedOn:yyyy-MM-dd}, must go by {limit:yyyy-MM-dd}")
                 : null;
 
     /// <summary>An amount in the stream's unit.</summary>
     public static string Amount(WasteStream stream, decimal amount, UnitSystem units) => stream.IsWeighed
         ? units.Weight((double)amount)
-        : amount.ToString("0.##", CultureInfo.InvariantCulture) + (amount == 1 ? " piece" : " pieces");
+        : amount.ToString("0.##", CultureInfo.InvariantCulture) + (amount == 1 ? T(" piece") : T(" pieces"));
 
     /// <summary>All notes of the depot's boxes.</summary>
     public static IEnumerable<string> Notes(Depot depot) => depot.Yard.Collecting.Values
@@ -42,5 +42,5 @@ public static class Collecting
         .Select(b => Note(b, depot.Date))
         .OfType<string>();
 
-    private static string Name(CollectingBox box) => $"box of {WasteStream.Of(box.Stream).Description.ToLowerInvariant()}";
+    private static string Name(CollectingBox box) => T($"box of {WasteStream.Of(box.Stream).Description.ToLowerInvariant()}");
 }

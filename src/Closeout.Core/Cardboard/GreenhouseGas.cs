@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace Closeout.Cardboard;
 
 /// <summary>What recycling the cardboard stands for in greenhouse gas, by the depot's own factor.</summary>
@@ -18,10 +16,9 @@ public static class GreenhouseGas
 
     /// <summary>The figure with its kind, factor and source; null: there is none.</summary>
     public static string? Words(DepotSettings depot, double weightLb) => Tons(depot, weightLb) is { } tons
-        ? string.Create(CultureInfo.InvariantCulture,
-            $"{Math.Abs(tons):0.0000} t CO2e {Kind(depot)}, at {depot.GhgFactor:0.##} t a short ton: {depot.GhgFactorSource}")
+        ? T($"{Math.Abs(tons):0.0000} t CO2e {Kind(depot)}, at {depot.GhgFactor:0.##} t a short ton: {depot.GhgFactorSource}")
         : null;
 
     /// <summary>Which kind of factor it is, by its sign.</summary>
-    public static string Kind(DepotSettings depot) => depot.GhgFactor < 0 ? "avoided (a credit)" : "emitted (a burden)";
+    public static string Kind(DepotSettings depot) => depot.GhgFactor < 0 ? T("avoided (a credit)") : T("emitted (a burden)");
 }

@@ -28,9 +28,10 @@ public static class LostBoxes
             return null;
 
         var sum = boxes.Sum(b => b.Boxes);
-        var old = boxes.Where(b => IsOld(depot, b)).Select(b => $"{b.Item}{(b.Boxes > 1 ? $" {b.Boxes}" : "")} since {b.Since:yyyy-MM-dd}")
+        var old = boxes.Where(b => IsOld(depot, b))
+            .Select(b => T($"{b.Item}{(b.Boxes > 1 ? $" {b.Boxes}" : "")} since {b.Since:yyyy-MM-dd}"))
             .ToList();
-        return (sum == 1 ? "1 box missing" : $"{sum} boxes missing") + (old.Count == 0 ? "" : $" ({string.Join(", ", old)})");
+        return (sum == 1 ? T("1 box missing") : T($"{sum} boxes missing")) + (old.Count == 0 ? "" : $" ({string.Join(", ", old)})");
     }
 
     private static IEnumerable<MissingBoxes> Net(

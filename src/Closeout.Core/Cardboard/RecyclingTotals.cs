@@ -41,11 +41,11 @@ public static class RecyclingTotals
     /// <summary>The word for a period.</summary>
     public static string Words(Period period) => period switch
     {
-        Period.Day => "day",
-        Period.Week => "week",
-        Period.Month => "month",
-        Period.Van => "van",
-        Period.Item => "item",
+        Period.Day => T("day"),
+        Period.Week => T("week"),
+        Period.Month => T("month"),
+        Period.Van => T("van"),
+        Period.Item => T("item"),
         _ => throw new InvalidOperationException($"no such period: {period}"),
     };
 

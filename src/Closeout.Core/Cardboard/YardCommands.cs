@@ -6,7 +6,7 @@ public sealed record CountDepotBoxes(Code<Item> Item, int Flattened, Code<Techni
     public Decision Decide(Depot depot) =>
         depot.Setup.Find(Item) is not { } item ? Refusal.NoSuchItem(Item) with { About = "item" }
         : depot.Setup.Find(By) is not { } by ? Refusal.NoSuchTechnician(By) with { About = "by" }
-        : Given.Range("Boxes flattened", Flattened, 0, Refusal.MostAtOnce, "boxes") is { } refused ? refused
+        : Given.Range(T("Boxes flattened"), Flattened, 0, Refusal.MostAtOnce, "boxes") is { } refused ? refused
         : new DepotBoxesCounted(item.Code, CardboardTotals.OpenedAtDepot(depot, item.Code), Flattened, by.Code);
 }
 
@@ -24,14 +24,14 @@ public sealed record WriteOffBoxes(Code<Van>? Van, Code<Item> Item, int? Boxes, 
         if (depot.Setup.Find(Item) is not { } item)
             return Refusal.NoSuchItem(Item) with { About = "item" };
 
-        if (Given.Lead(depot.Setup, Lead, "writes boxes off") is { } refused)
+        if (Given.Lead(depot.Setup, Lead, T("writes boxes off")) is { } refused)
             return refused;
 
         var lost = van is null ? LostBoxes.OfDepot(depot) : LostBoxes.Of(depot, van.Code);
         var missing = lost.Where(m => m.Item == item.Code).Sum(m => m.Boxes);
         var boxes = Boxes ?? missing;
         return boxes < 1 || boxes > missing ? YardRefusal.NotSoManyMissing(van, item, boxes, missing) with { About = "boxes" }
-            : Given.Words("why they are written off", Why) is { } silent ? silent
+            : Given.Words(T("why they are written off"), Why) is { } silent ? silent
             : new BoxesWrittenOff(van?.Code, item.Code, boxes, Why.Trim(), depot.Setup.Find(Lead)!.Code);
     }
 }
@@ -49,8 +49,8 @@ public sealed record EmptyContainer(double? FullPercent, double? WeighedLb, Code
 
     public Decision Decide(Depot depot) =>
         depot.Setup.Find(By) is not { } by ? Refusal.NoSuchTechnician(By) with { About = "by" }
-        : FullPercent is <= 0 or > MostPercent ? NotIn("Full, in percent", FullPercent.Value, MostPercent) with { About = "percent" }
-        : WeighedLb is <= 0 or > MostPickupLb ? NotIn("Pounds weighed", WeighedLb.Value, MostPickupLb) with { About = "weight" }
+        : FullPercent is <= 0 or > MostPercent ? NotIn(T("Full, in percent"), FullPercent.Value, MostPercent) with { About = "percent" }
+        : WeighedLb is <= 0 or > MostPickupLb ? NotIn(T("Pounds weighed"), WeighedLb.Value, MostPickupLb) with { About = "weight" }
         : new ContainerEmptied(Container.LoadedLb(depot), FullPercent, WeighedLb, by.Code);
 
     private static Refusal NotIn(string what, double found, double most) => Refusal.OutOfRange(what, (decimal)found, 1, (decimal)most);
@@ -64,6 +64,6 @@ public sealed record ShipCollected(Code<WasteStream> Stream, string To, Code<Tec
         : depot.Yard.Collecting.GetValueOrDefault(stream.Code) is not { } box
             ? YardRefusal.NothingCollected(stream) with { About = "stream" }
         : depot.Setup.Find(By) is not { } by ? Refusal.NoSuchTechnician(By) with { About = "by" }
-        : Given.Words("who took it, and the slip", To, "to") is { } silent ? silent
+        : Given.Words(T("who took it, and the slip"), To, "to") is { } silent ? silent
         : new CollectingBoxShipped(stream.Code, box.StartedOn, box.Amount, To.Trim(), by.Code);
 }

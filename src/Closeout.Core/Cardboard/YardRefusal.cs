@@ -5,18 +5,17 @@ public static class YardRefusal
 {
     public static Refusal NotSoManyMissing(Van? van, Item item, int asked, int missing) =>
         new("not-so-many-missing",
-        missing == 0 ? $"{(van is null ? "The depot" : $"{van.Code} {van.Name}")} has no box of {item.Description} missing."
-            : $"{(van is null ? "The depot" : $"{van.Code} {van.Name}")} has {missing} {(missing == 1 ? "box" : "boxes")} of "
+        missing == 0 ? T($"{(van is null ? T("The depot") : $"{van.Code} {van.Name}")} has no box of {item.Description} missing.")
+            : T($"{(van is null ? T("The depot") : $"{van.Code} {van.Name}")} has {missing} {(missing == 1 ? T("box") : T("boxes"))} of "
                 + $"{item.Description} "
-                + $"missing, not {asked}. Type {(missing == 1 ? "1" : $"1 to {missing}")}.");
+                + $"missing, not {asked}. Type {(missing == 1 ? "1" : T($"1 to {missing}"))}."));
 
     public static Refusal NoSuchStream(Code<WasteStream> stream) =>
         new("no-such-stream",
-            $"No waste stream is called {stream}. Choose one of {string.Join(", ", WasteStream.All.Select(s => s.Code))}; depot.csv "
-                + "switches "
-                + "them on.");
+            T($"No waste stream is called {stream}. Choose one of {string.Join(", ", WasteStream.All.Select(s => s.Code))}; depot.csv "
+                + $"switches them on."));
 
     public static Refusal NothingCollected(WasteStream stream) =>
         new("nothing-collected",
-            $"The accumulation box of {stream.Description.ToLowerInvariant()} is empty. Count what came home first.");
+            T($"The accumulation box of {stream.Description.ToLowerInvariant()} is empty. Count what came home first."));
 }

@@ -80,11 +80,11 @@ public sealed record Depot(
 
     /// <summary>What of it the set-up does not have, in words; null: it has all.</summary>
     private string? Unknown(Names names) =>
-        new[] { names.Van, names.OtherVan }.FirstOrDefault(v => v is { } van && Setup.Find(van) is null) is { } noVan ? $"van {noVan}"
-        : names.Items.FirstOrDefault(i => Setup.Find(i) is null) is { Text: not null } noItem ? $"item {noItem}"
-        : names.Piece is { } piece && Setup.Find(piece) is null ? $"kit piece {piece}"
-        : names.Stream is { } stream && WasteStream.Find(stream) is null ? $"waste stream {stream}"
-        : new[] { names.By, names.About }.FirstOrDefault(p => p is { } person && !Knows(person)) is { } nobody ? $"technician {nobody}"
+        new[] { names.Van, names.OtherVan }.FirstOrDefault(v => v is { } van && Setup.Find(van) is null) is { } noVan ? T($"van {noVan}")
+        : names.Items.FirstOrDefault(i => Setup.Find(i) is null) is { Text: not null } noItem ? T($"item {noItem}")
+        : names.Piece is { } piece && Setup.Find(piece) is null ? T($"kit piece {piece}")
+        : names.Stream is { } stream && WasteStream.Find(stream) is null ? T($"waste stream {stream}")
+        : new[] { names.By, names.About }.FirstOrDefault(p => p is { } person && !Knows(person)) is { } nobody ? T($"technician {nobody}")
         : null;
 
     /// <summary>Whoever brought a van in tonight stays known, also where crew.csv was loaded without that code since.</summary>

@@ -21,15 +21,15 @@ public static class StepWords
 {
     public static string Name(Step step) => step switch
     {
-        Step.OnTheRoad => "on the road",
-        Step.Leftovers => "leftovers",
-        Step.Cardboard => "cardboard",
-        Step.Mileage => "mileage",
-        Step.Damage => "damage",
-        Step.Kit => "safety kit",
-        Step.Weekly => "weekly check",
-        Step.SignOff => "sign-off",
-        Step.Closed => "closed",
+        Step.OnTheRoad => T("on the road"),
+        Step.Leftovers => T("leftovers"),
+        Step.Cardboard => T("cardboard"),
+        Step.Mileage => T("mileage"),
+        Step.Damage => T("damage"),
+        Step.Kit => T("safety kit"),
+        Step.Weekly => T("weekly check"),
+        Step.SignOff => T("sign-off"),
+        Step.Closed => T("closed"),
         _ => throw new InvalidOperationException($"no such step: {step}"),
     };
 }

@@ -1,3 +1,5 @@
+using System.Text.Json.Serialization;
+
 namespace Closeout.Facts;
 
 /// <summary>All that a new page takes over, so that opening a screen reads one page however old the book is.</summary>
@@ -63,7 +65,12 @@ public readonly record struct KitThere(Code<KitPiece> Piece, int There);
 
 /// <summary>A van may not go out until a lead lifts it.</summary>
 /// <param name="Since">The business date on which it began.</param>
-public sealed record Hold(DateOnly Since, string Reason);
+public sealed record Hold(DateOnly Since, string Reason)
+{
+    /// <summary>The reason in the language that was spoken when it was asked for.</summary>
+    [JsonIgnore]
+    public string Said { get; init; } = Reason;
+}
 
 /// <summary>A damage or mishap that was reported and not closed.</summary>
 /// <param name="Since">The business date of the report.</param>

@@ -104,8 +104,13 @@ public sealed record DepotSettings(
     double? GhgFactor,
     string? GhgFactorSource,
     IReadOnlyList<Code<WasteStream>> Streams,
-    double CrewAndKitLb = DepotSettings.DefaultCrewAndKitLb)
+    double CrewAndKitLb = DepotSettings.DefaultCrewAndKitLb,
+    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingDefault)] string? Tongue = null)
 {
+    /// <summary>What the depot speaks, by ISO 639-1.</summary>
+    [JsonIgnore]
+    public string Language => Tongue ?? "en";
+
     /// <summary>The promised chance that an item of the priority is not missed.</summary>
     public double Service(int priority) => priority switch
     {
@@ -170,7 +175,10 @@ public sealed record VanKit(Code<Van> Van, Code<KitPiece> Piece, int Required);
 
 /// <summary>Somebody of the crew. A lead is a technician with the right to check, hold, reopen and correct.</summary>
 /// <param name="Van">The van usually driven; null for none.</param>
-public sealed record Technician(Code<Technician> Code, string Name, bool IsLead, Code<Van>? Van, IReadOnlyList<DayOfWeek> Workdays);
+/// <param name="Language">In which the close-out speaks, by ISO 639-1; null: the depot's.</param>
+public sealed record Technician(
+    Code<Technician> Code, string Name, bool IsLead, Code<Van>? Van, IReadOnlyList<DayOfWeek> Workdays,
+    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] string? Language = null);
 
 /// <summary>Marks codes of visit kinds.</summary>
 public sealed class VisitKind

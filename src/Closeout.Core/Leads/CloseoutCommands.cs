@@ -3,7 +3,7 @@ namespace Closeout.Leads;
 /// <summary>Look over a signed close-out.</summary>
 public sealed record CheckCloseout(Code<Van> Van, Code<Technician> Lead) : LeadCommand(Lead)
 {
-    protected override string Does => "checks a close-out";
+    protected override string Does => T("checks a close-out");
 
     protected override Decision Decide(Depot depot, Technician lead) => depot.Setup.Find(Van) is not { } van
         ? Refusal.NoSuchVan(Van)
@@ -19,7 +19,7 @@ public sealed record CheckCloseout(Code<Van> Van, Code<Technician> Lead) : LeadC
 /// <summary>Open a signed close-out again.</summary>
 public sealed record Reopen(Code<Van> Van, string Why, Code<Technician> Lead) : LeadCommand(Lead)
 {
-    protected override string Does => "reopens a close-out";
+    protected override string Does => T("reopens a close-out");
 
     protected override Decision Decide(Depot depot, Technician lead)
     {
@@ -30,7 +30,7 @@ public sealed record Reopen(Code<Van> Van, string Why, Code<Technician> Lead) : 
         var loaded = depot.Stock.Loaded.Keys.Count(k => k.Van == van.Code);
         return depot.Shift(van.Code) is not { IsClosed: true } ? LeadRefusal.NotSignedYet(van)
             : loaded > 0 ? LeadRefusal.LoadedSince(van, loaded)
-            : Given.Words("why it is reopened", Why) is { } silent ? silent
+            : Given.Words(T("why it is reopened"), Why) is { } silent ? silent
             : new CloseoutReopened(van.Code, Why.Trim(), lead.Code);
     }
 }
@@ -39,13 +39,13 @@ public sealed record Reopen(Code<Van> Van, string Why, Code<Technician> Lead) : 
 /// <param name="For">Who brought it in.</param>
 public sealed record SignFor(Code<Van> Van, Code<Technician> For, string Why, Code<Technician> Lead) : LeadCommand(Lead)
 {
-    protected override string Does => "signs for somebody else";
+    protected override string Does => T("signs for somebody else");
 
     /// <summary>Whether it may be done at all, before anything is confirmed as booked; null: yes.</summary>
     public Refusal? NotAllowed(Depot depot) =>
         Given.Lead(depot.Setup, Lead, Does)
         ?? (depot.Setup.Find(For) is null ? Refusal.NoSuchTechnician(For) with { About = "for" } : null)
-        ?? Given.Words("why it is signed for somebody else", Why)
+        ?? Given.Words(T("why it is signed for somebody else"), Why)
         ?? (depot.Shift(Van) is { } shift ? Another(depot, depot.Setup.Van(Van), shift) : null);
 
     protected override Decision Decide(Depot depot, Technician lead)
@@ -59,7 +59,7 @@ public sealed record SignFor(Code<Van> Van, Code<Technician> For, string Why, Co
             { IsClosed: true } closed => Refusal.AlreadyClosed(van, closed),
             var shift when Another(depot, van, shift) is { } another => another,
             { Step: not Step.SignOff and var step } => Refusal.TooEarly(van, step, Step.SignOff),
-            var shift => Given.Words("why it is signed for somebody else", Why) is { } silent
+            var shift => Given.Words(T("why it is signed for somebody else"), Why) is { } silent
                 ? silent
                 : new SignedFor(van.Code, shift.Technician, Why.Trim(), lead.Code),
         };
@@ -74,7 +74,7 @@ public sealed record SignFor(Code<Van> Van, Code<Technician> For, string Why, Co
 /// <param name="StayedIn">It never went out.</param>
 public sealed record ExplainVan(Code<Van> Van, bool StayedIn, string Why, Code<Technician> Lead) : LeadCommand(Lead)
 {
-    protected override string Does => "excuses a van";
+    protected override string Does => T("excuses a van");
 
     protected override Decision Decide(Depot depot, Technician lead) => depot.Setup.Find(Van) is not { } van
         ? Refusal.NoSuchVan(Van)
@@ -82,7 +82,7 @@ public sealed record ExplainVan(Code<Van> Van, bool StayedIn, string Why, Code<T
         {
             ({ IsClosed: true } shift, _) => Refusal.AlreadyClosed(van, shift),
             ({ } shift, true) => Refusal.AlreadyIn(van, shift),
-            _ => Given.Words("why it is not closed", Why) is { } silent
+            _ => Given.Words(T("why it is not closed"), Why) is { } silent
                 ? silent
                 : new VanExplained(van.Code, StayedIn, Why.Trim(), lead.Code),
         };

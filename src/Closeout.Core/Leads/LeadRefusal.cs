@@ -1,48 +1,43 @@
-using System.Globalization;
-
 namespace Closeout.Leads;
 
 /// <summary>Why a lead's command was not recorded.</summary>
 public static class LeadRefusal
 {
     public static Refusal NotSignedYet(Van van) =>
-        new("not-signed-yet", $"{van.Code} {van.Name} is not signed off yet.");
+        new("not-signed-yet", T($"{van.Code} {van.Name} is not signed off yet."));
 
     public static Refusal CheckedAlready(Van van, Code<Technician> by) =>
-        new("checked-already", $"{van.Code} {van.Name} was already checked by {by}.");
+        new("checked-already", T($"{van.Code} {van.Name} was already checked by {by}."));
 
     public static Refusal OwnCloseout(Van van, Technician lead) =>
-        new("own-closeout", $"{lead.Code} {lead.Name} closed out {van.Code} {van.Name}. A second person must check it.");
+        new("own-closeout", T($"{lead.Code} {lead.Name} closed out {van.Code} {van.Name}. A second person must check it."));
 
     public static Refusal LoadedSince(Van van, int items) =>
         new("loaded-since",
-            $"{van.Code} {van.Name} was already loaded ({items} {(items == 1 ? "item" : "items")}), so it cannot be reopened. Correct "
-                + "its counts instead.");
+            T($"{van.Code} {van.Name} was already loaded ({items} {(items == 1 ? T("item") : T("items"))}), so it cannot be reopened. "
+                    + $"Correct its counts instead."));
 
     public static Refusal NothingToMove(Van from, Van to, DateOnly date, int visits) =>
         new("nothing-to-move",
-            string.Create(CultureInfo.InvariantCulture,
-                $"{visits} booked {(visits == 1 ? "visit" : "visits")} can move from {from.Code} {from.Name} to {to.Code} {to.Name} on "
-                    + $"{date:yyyy-MM-dd}. "
-                    + $"Choose two different vans, and a date and kind that are booked."));
+            T($"{visits} booked {(visits == 1 ? T("visit") : T("visits"))} can move from {from.Code} {from.Name} to {to.Code} {to.Name} on "
+                    + $"{date:yyyy-MM-dd}. Choose two different vans, and a date and kind that are booked."));
 
     public static Refusal VansOpen(IReadOnlyList<string> vans) =>
-        new("vans-open", $"Close or excuse each van first. Still open: {string.Join(", ", vans)}.");
+        new("vans-open", T($"Close or excuse each van first. Still open: {string.Join(", ", vans)}."));
 
     public static Refusal NotAfter(DateOnly next, DateOnly today) =>
         new("not-after",
-            string.Create(CultureInfo.InvariantCulture,
-                $"The next date cannot be {next:yyyy-MM-dd}; today is {today:yyyy-MM-dd}. Type a later date."));
+            T($"The next date cannot be {next:yyyy-MM-dd}; today is {today:yyyy-MM-dd}. Type a later date."));
 
     public static Refusal TooFarAhead(DateOnly next, DateOnly today) =>
         new("too-far-ahead",
-            string.Create(CultureInfo.InvariantCulture,
+            T(
                 $"{next:yyyy-MM-dd} is {next.DayNumber - today.DayNumber} days after {today:yyyy-MM-dd}. The limit is "
                     + $"{PlanningWindow.MostDaysAhead}, because there is no way back."));
 
     public static Refusal BroughtInBy(Van van, Technician broughtIn, Code<Technician> typed) =>
         new("brought-in-by",
-            $"{van.Code} {van.Name} was brought in by {broughtIn.Code} {broughtIn.Name}, not {typed}. The close-out stays in that name: "
-                + "type "
-                + $"{broughtIn.Code}.");
+            T(
+                $"{van.Code} {van.Name} was brought in by {broughtIn.Code} {broughtIn.Name}, not {typed}. The close-out stays in that "
+                    + $"name: type {broughtIn.Code}."));
 }

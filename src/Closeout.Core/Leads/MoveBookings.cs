@@ -7,7 +7,7 @@ namespace Closeout.Leads;
 public sealed record MoveBookings(
     DateOnly Date, Code<Van> From, Code<Van> To, Code<VisitKind>? Kind, string Why, Code<Technician> Lead) : LeadCommand(Lead)
 {
-    protected override string Does => "moves bookings";
+    protected override string Does => T("moves bookings");
 
     protected override Decision Decide(Depot depot, Technician lead)
     {
@@ -21,7 +21,7 @@ public sealed record MoveBookings(
         return Date <= depot.Date ? StockRefusal.DateIsOver(Date, depot.Date) with { About = "date" }
             : from.Code == to.Code || visits.Count == 0
                 ? LeadRefusal.NothingToMove(from, to, Date, visits.Sum(v => v.Visits)) with { About = "date" }
-            : Given.Words("why the visits are moved", Why) is { } silent ? silent
+            : Given.Words(T("why the visits are moved"), Why) is { } silent ? silent
             : new BookingsMoved(Date, from.Code, to.Code, visits, Why.Trim(), lead.Code);
     }
 

@@ -27,7 +27,7 @@ public sealed record ChangePin(Code<Technician> Person, PinHash Old, PinHash Has
 public sealed record IssuePin(Code<Technician> Person, PinHash Hash, Code<Technician> Lead) : PinCommand(Person)
 {
     protected override Decision Decide(Depot depot, Technician person, PersonPin now) =>
-        Given.Lead(depot.Setup, Lead, "issues a PIN") is { } refused
+        Given.Lead(depot.Setup, Lead, T("issues a PIN")) is { } refused
             ? refused
             : new PinSet(person.Code, Hash, Issued: true, depot.Setup.Find(Lead)!.Code);
 }
@@ -36,7 +36,7 @@ public sealed record IssuePin(Code<Technician> Person, PinHash Hash, Code<Techni
 public sealed record ResetPin(Code<Technician> Person, Code<Technician> Lead) : PinCommand(Person)
 {
     protected override Decision Decide(Depot depot, Technician person, PersonPin now) =>
-        Given.Lead(depot.Setup, Lead, "resets a PIN") is { } refused ? refused
+        Given.Lead(depot.Setup, Lead, T("resets a PIN")) is { } refused ? refused
         : now.Hash is null ? PinRefusal.NothingToReset(person)
         : new PinReset(person.Code, depot.Setup.Find(Lead)!.Code);
 }
@@ -50,7 +50,7 @@ public sealed record FirstPin(Code<Technician> Person, PinHash Hash) : PinComman
     protected override Decision Decide(Depot depot, Technician person, PersonPin now)
     {
         var other = depot.Setup.Crew.FirstOrDefault(t => t.IsLead && t.Code != person.Code && depot.Pins.Of(t.Code).IsGood);
-        return !person.IsLead ? Refusal.OnlyALead(person, "gets the first PIN")
+        return !person.IsLead ? Refusal.OnlyALead(person, T("gets the first PIN"))
             : other is not null ? PinRefusal.NotTheFirst(person, other)
             : new PinSet(person.Code, Hash, Issued: true, null);
     }

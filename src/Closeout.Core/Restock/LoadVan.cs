@@ -40,8 +40,8 @@ public sealed record LoadVan(Code<Van> Van, IReadOnlyList<Taken> Lines, Code<Tec
     }
 
     private static Refusal? NotPossible(Item item, Taken taken) =>
-        Given.Range("Sealed cartons", taken.Sealed, 0, Refusal.MostAtOnce / item.UnitsPerCarton)
-        ?? Given.Range("Loose units", taken.Loose, 0, Refusal.MostAtOnce);
+        Given.Range(T("Sealed cartons"), taken.Sealed, 0, Refusal.MostAtOnce / item.UnitsPerCarton)
+        ?? Given.Range(T("Loose units"), taken.Loose, 0, Refusal.MostAtOnce);
 
     /// <summary>Cartons that must be opened where the bin does not hold the loose units.</summary>
     private static int Opened(Depot depot, Item item, Taken taken)

@@ -7,13 +7,13 @@ public sealed record ChangePlan(
 {
     public Decision Decide(Depot depot) =>
         depot.Setup.Find(Van) is not { } van ? Refusal.NoSuchVan(Van) with { About = "van" }
-        : Given.Lead(depot.Setup, Lead, "changes the plan") is { } refused ? refused
+        : Given.Lead(depot.Setup, Lead, T("changes the plan")) is { } refused ? refused
         : Date <= depot.Date ? StockRefusal.DateIsOver(Date, depot.Date) with { About = "date" }
-        : Given.Words("the reason", Reason) is { } silent ? silent
+        : Given.Words(T("the reason"), Reason) is { } silent ? silent
         : Kind == OverrideKind.Exclude ? Changed(depot, van, null, 0)
         : Item is not { } code ? StockRefusal.NoItemNamed(van) with { About = "item" }
         : depot.Setup.Find(code) is not { } item ? Refusal.NoSuchItem(code) with { About = "item" }
-        : Given.Range("Units", Units, 0, Refusal.MostAtOnce, "units") is { } outside ? outside
+        : Given.Range(T("Units"), Units, 0, Refusal.MostAtOnce, "units") is { } outside ? outside
         : depot.Setup.Limit(van.Code, item).High is var high && Units > high
             ? StockRefusal.AboveHigh(item, van, Units, high) with { About = "units" }
         : Changed(depot, van, item, Units);
@@ -27,8 +27,8 @@ public sealed record ChangePlan(
 public sealed record WithdrawChange(int Number, string Reason, Code<Technician> Lead) : ICommand
 {
     public Decision Decide(Depot depot) =>
-        Given.Lead(depot.Setup, Lead, "changes the plan") is { } refused ? refused
-        : Given.Words("the reason", Reason) is { } silent ? silent
+        Given.Lead(depot.Setup, Lead, T("changes the plan")) is { } refused ? refused
+        : Given.Words(T("the reason"), Reason) is { } silent ? silent
         : depot.Planning.Overrides.All(o => o.Number != Number) ? StockRefusal.NoSuchChange(Number) with { About = "kind" }
         : new OverrideWithdrawn(Number, Reason.Trim(), depot.Setup.Find(Lead)!.Code);
 }

@@ -15,7 +15,7 @@ public sealed record ReceiveDelivery(Code<Item> Item, int Cartons, Code<Technici
             return Refusal.NoSuchTechnician(By) with { About = "by" };
 
         var c = item.UnitsPerCarton;
-        if (Given.Range("Cartons delivered", Cartons, 1, Math.Min(MostCartons, Refusal.MostAtOnce / c), "cartons") is { } refused)
+        if (Given.Range(T("Cartons delivered"), Cartons, 1, Math.Min(MostCartons, Refusal.MostAtOnce / c), "cartons") is { } refused)
             return refused;
 
         var ordered = Math.Min(Cartons, depot.Stock.Orders.Where(o => o.Item == item.Code).Sum(o => o.Cartons));
@@ -46,8 +46,8 @@ public sealed record CorrectCount(Place Place, Code<Item> Item, int Counted, str
             return Refusal.NoSuchTechnician(By) with { About = "by" };
 
         var each = Place.IsSealed ? item.UnitsPerCarton : 1;
-        var (what, field) = Place.IsSealed ? ("Cartons counted", "sealed") : ("Units counted", "loose");
-        if ((Given.Words("the reason", Reason) ?? Given.Range(what, Counted, 0, Refusal.MostAtOnce / each, field)) is { } refused)
+        var (what, field) = Place.IsSealed ? (T("Cartons counted"), "sealed") : (T("Units counted"), "loose");
+        if ((Given.Words(T("the reason"), Reason) ?? Given.Range(what, Counted, 0, Refusal.MostAtOnce / each, field)) is { } refused)
             return refused;
 
         var place = Place with { Van = van?.Code ?? default };

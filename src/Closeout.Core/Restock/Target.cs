@@ -36,11 +36,11 @@ public readonly record struct Target(int Units, Basis Basis)
 
     public static string Words(Basis basis) => basis switch
     {
-        Basis.Low => "low",
-        Basis.Booked => "booked",
-        Basis.High => "high",
-        Basis.Lead => "lead",
-        Basis.Payload => "payload",
+        Basis.Low => T("low"),
+        Basis.Booked => T("booked"),
+        Basis.High => T("high"),
+        Basis.Lead => T("lead"),
+        Basis.Payload => T("payload"),
         _ => throw new InvalidOperationException($"no such basis: {basis}"),
     };
 }

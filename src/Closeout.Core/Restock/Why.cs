@@ -8,26 +8,26 @@ public static class Why
     /// <param name="weight">Of the line's van.</param>
     public static IEnumerable<(string Heading, string Sentence)> Of(Setup setup, RestockLine l, VanWeight weight)
     {
-        yield return ("Booked", Booked(l));
-        yield return ("Demand", Demand(l));
-        yield return ("Promise", l.Demand.Spread == Spread.None
-            ? $"no demand is booked, so only the van's low counts (priority {l.Item.Priority})"
-            : $"enough in {Percent(setup.Depot.Service(l.Item.Priority))} of such days (priority {l.Item.Priority}): that takes {l.Q}");
-        yield return ("Limits", Limits(l));
+        yield return (T("Booked"), Booked(l));
+        yield return (T("Demand"), Demand(l));
+        yield return (T("Promise"), l.Demand.Spread == Spread.None
+            ? T($"no demand is booked, so only the van's low counts (priority {l.Item.Priority})")
+            : T($"enough in {Percent(setup.Depot.Service(l.Item.Priority))} of such days (priority {l.Item.Priority}): that takes {l.Q}"));
+        yield return (T("Limits"), Limits(l));
         foreach (var change in l.Overrides)
-            yield return ("Lead", Change(change.Change));
+            yield return (T("Lead"), Change(change.Change));
 
         if (l.Cut is { } cut)
-            yield return ("Payload", Payload(setup.Units, l, cut, weight));
+            yield return (T("Payload"), Payload(setup.Units, l, cut, weight));
 
-        yield return ("Aboard",
-            $"{l.Aboard}{(l.Provisional ? " on record, not counted yet: provisional" : "")}, so {l.Need} "
-                + $"{(l.Need == 1 ? "is" : "are")} needed");
-        yield return ("Given", Given(l));
+        yield return (T("Aboard"),
+            T($"{l.Aboard}{(l.Provisional ? T(" on record, not counted yet: provisional") : "")}, so {l.Need} "
+                + $"{(l.Need == 1 ? T("is") : T("are"))} needed"));
+        yield return (T("Given"), Given(l));
         if (l.Short > 0)
-            yield return ("Short", $"{l.Short}: the depot has no more; each unit went where it was most likely to be missed");
+            yield return (T("Short"), T($"{l.Short}: the depot has no more; each unit went where it was most likely to be missed"));
 
-        yield return ("Missed", $"chance that the day needs more than the {l.Aboard + l.Units} then aboard: {Percent(l.MissChance)}");
+        yield return (T("Missed"), T($"chance that the day needs more than the {l.Aboard + l.Units} then aboard: {Percent(l.MissChance)}"));
     }
 
     /// <summary>
@@ -43,8 +43,8 @@ public static class Why
         for (var from = 0; from <= end; from += width)
         {
             var to = from + width - 1;
-            var marks = new[] { (l.Low, "low"), (l.Target.Units, "target"), (l.High, "high"),
-                (l.Aboard, "aboard") }.Where(m => m.Item1 >= from && m.Item1 <= to).Select(m => m.Item2);
+            var marks = new[] { (l.Low, T("low")), (l.Target.Units, T("target")), (l.High, T("high")),
+                (l.Aboard, T("aboard")) }.Where(m => m.Item1 >= from && m.Item1 <= to).Select(m => m.Item2);
             bars.Add((from, to, l.Demand.AtMost(to) - l.Demand.AtMost(from - 1), string.Join(" ", marks)));
         }
 
@@ -52,66 +52,69 @@ public static class Why
     }
 
     public static string Percent(double chance) => chance is > 0 and < 0.0005
-        ? "below 0.1 %"
+        ? T("below 0.1 %")
         : (100 * chance).ToString(chance is > 0.99 and < 1 ? "0.00" : "0.#", CultureInfo.InvariantCulture) + " %";
 
     private static string Booked(RestockLine l) => l.Booked.Visits.Count == 0
-        ? "no visit for this van"
+        ? T("no visit for this van")
         : string.Join(", ",
-            l.Booked.Visits.Select(v => $"{v.Visits} {v.Kind} at {(v.Use.Weight > 0 ? Number(v.Use.Mean) : "no planning rate")} each"));
+            l.Booked.Visits.Select(v =>
+                T($"{v.Visits} {v.Kind} at {(v.Use.Weight > 0 ? Number(v.Use.Mean) : T("no planning rate"))} each")));
 
     private static string Demand(RestockLine l) => l.Demand.Spread switch
     {
-        Spread.None => l.Booked.HasUnknownRate ? "no planning rate and no visit on record, so none is foreseen" : "none",
+        Spread.None => l.Booked.HasUnknownRate ? T("no planning rate and no visit on record, so none is foreseen") : T("none"),
         Spread.Poisson =>
-            $"about {Number(l.Demand.Mean)}, give or take {Number(Math.Sqrt(l.Demand.Mean))} (Poisson: mean {Number(l.Demand.Mean)})",
+            T($"about {Number(l.Demand.Mean)}, give or take {Number(Math.Sqrt(l.Demand.Mean))} (Poisson: mean {Number(l.Demand.Mean)})"),
         Spread.NegativeBinomial =>
-            $"about {Number(l.Demand.Mean)}, give or take {Number(Math.Sqrt(l.Demand.Variance))}: lumpy (negative binomial: mean "
-                + $"{Number(l.Demand.Mean)}, variance {Number(l.Demand.Variance)})",
+            T(
+                $"about {Number(l.Demand.Mean)}, give or take {Number(Math.Sqrt(l.Demand.Variance))}: lumpy (negative binomial: mean "
+                    + $"{Number(l.Demand.Mean)}, variance {Number(l.Demand.Variance)})"),
         _ => throw new InvalidOperationException($"no such spread: {l.Demand.Spread}"),
     };
 
     private static string Limits(RestockLine l) =>
-        $"the van carries {l.Low} to {l.High}; target {l.Target.Units} ({Target.Words(l.Target.Basis)})"
-        + (l.AboveHigh > 0 ? $", {l.AboveHigh} less than the promise takes: plan a top-up at mid-day" : "");
+        T($"the van carries {l.Low} to {l.High}; target {l.Target.Units} ({Target.Words(l.Target.Basis)})")
+        + (l.AboveHigh > 0 ? T($", {l.AboveHigh} less than the promise takes: plan a top-up at mid-day") : "");
 
     /// <summary>Both weights, whatever the reason is: all that was planned, what is aboard already, or what was loaded.</summary>
     private static string Payload(UnitSystem units, RestockLine l, PayloadCut cut, VanWeight weight)
     {
         var allowance = weight.AllowanceLb ?? throw new InvalidOperationException($"{l.Van.Code} was cut for weight and states no payload");
         var stock = weight.AboardLb > allowance + Restock.Payload.SameLb
-            ? $"the stock aboard weighs {units.Weight(weight.AboardLb)} already"
+            ? T($"the stock aboard weighs {units.Weight(weight.AboardLb)} already")
             : weight.UncutLb > allowance + Restock.Payload.SameLb
-                ? $"all that was planned would make {units.Weight(weight.UncutLb)} of stock"
-            : $"the stock weighs {units.Weight(weight.LoadedLb)} with what is planned";
-        return $"{l.CutUnits} {(l.CutUnits == 1 ? "is" : "are")} left out: {stock}, and {units.Weight(allowance)} is what the payload "
-            + $"leaves for it ({units.Weight(weight.Van.PayloadLb)} less crew and kit {units.Weight(weight.CrewAndKitLb)})"
+                ? T($"all that was planned would make {units.Weight(weight.UncutLb)} of stock")
+            : T($"the stock weighs {units.Weight(weight.LoadedLb)} with what is planned");
+        return T(
+            $"{l.CutUnits} {(l.CutUnits == 1 ? T("is") : T("are"))} left out: {stock}, and {units.Weight(allowance)} is what the payload "
+            + $"leaves for it ({units.Weight(weight.Van.PayloadLb)} less crew and kit {units.Weight(weight.CrewAndKitLb)})")
             + (l.Target != cut.Target
-                ? $"; so target {cut.Target.Units} ({Target.Words(cut.Target.Basis)}) is cut to {l.Target.Units}"
-                : "; so no carton is rounded up");
+                ? T($"; so target {cut.Target.Units} ({Target.Words(cut.Target.Basis)}) is cut to {l.Target.Units}")
+                : T("; so no carton is rounded up"));
     }
 
     private static string Given(RestockLine l)
     {
         var parts = new[]
         {
-            l.Sealed > 0 ? $"{l.Sealed} sealed {(l.Sealed == 1 ? "carton" : "cartons")} of {l.Item.UnitsPerCarton}" : null,
-            l.FromBin > 0 ? $"{l.FromBin} loose from the bin" : null,
-            l.FromOpened > 0 ? $"{l.FromOpened} loose from a carton opened at the depot" : null,
+            l.Sealed > 0 ? T($"{l.Sealed} sealed {(l.Sealed == 1 ? T("carton") : T("cartons"))} of {l.Item.UnitsPerCarton}") : null,
+            l.FromBin > 0 ? T($"{l.FromBin} loose from the bin") : null,
+            l.FromOpened > 0 ? T($"{l.FromOpened} loose from a carton opened at the depot") : null,
         }.Where(p => p is not null).ToList();
         var more = l.Units - (l.Need - l.Short);
         return (parts.Count == 0
-            ? "nothing"
+            ? T("nothing")
             : string.Join(", ", parts)) + (more > 0
-            ? $"; {more} more than needed, so that no carton is opened or more leftovers go out"
+            ? T($"; {more} more than needed, so that no carton is opened or more leftovers go out")
             : "");
     }
 
     private static string Change(PlanOverridden c) => c.Kind switch
     {
-        OverrideKind.Target => $"{c.Lead} set the target to {c.Units}: {c.Reason}",
-        OverrideKind.Extra => $"{c.Lead} added {c.Units}: {c.Reason}",
-        OverrideKind.Exclude => $"{c.Lead} excluded the van: {c.Reason}",
+        OverrideKind.Target => T($"{c.Lead} set the target to {c.Units}: {c.Reason}"),
+        OverrideKind.Extra => T($"{c.Lead} added {c.Units}: {c.Reason}"),
+        OverrideKind.Exclude => T($"{c.Lead} excluded the van: {c.Reason}"),
         _ => throw new InvalidOperationException($"no such change: {c.Kind}"),
     };
 

@@ -30,159 +30,113 @@ public sealed record Refusal(string Code, string Text, bool AskAgain = false, de
     public const decimal MostGallons = 100m;
 
     public static Refusal NoSuchVan(Code<Van> van) =>
-        new("no-such-van", $"No van has the code {van}. Type the code on the wall, or scan the key tag.");
+        new("no-such-van", T($"No van has the code {van}. Type the code on the wall, or scan the key tag."));
 
     public static Refusal NoSuchTechnician(Code<Technician> technician) =>
-        new("no-such-technician", $"Nobody here has the code {technician}. F9 on the wall lists all codes.");
+        new("no-such-technician", T($"Nobody here has the code {technician}. F9 on the wall lists all codes."));
 
     public static Refusal NoSuchItem(Code<Item> item) =>
-        new("no-such-item", $"No item has the code {item}. Type the code on the carton label, or part of the name.");
+        new("no-such-item", T($"No item has the code {item}. Type the code on the carton label, or part of the name."));
 
     public static Refusal NoSuchPiece(Code<KitPiece> piece) =>
-        new("no-such-kit-piece", $"No kit piece has the code {piece}. Choose one from the list.");
+        new("no-such-kit-piece", T($"No kit piece has the code {piece}. Choose one from the list."));
 
     public static Refusal AlreadyIn(Van van, Shift shift) =>
-        new("already-in", $"{van.Code} {van.Name} came in at {Clock(shift.CameInAt)} with {shift.Technician}. Open it from the wall.");
+        new("already-in", T($"{van.Code} {van.Name} came in at {Clock(shift.CameInAt)} with {shift.Technician}. Open it from the wall."));
 
     public static Refusal HasAnswers(Van van) =>
-        new("has-answers", $"{van.Code} {van.Name} has answers already. Close it out, or ask a lead.");
+        new("has-answers", T($"{van.Code} {van.Name} has answers already. Close it out, or ask a lead."));
 
     public static Refusal NotIn(Van van) =>
-        new("not-in", $"{van.Code} {van.Name} has not come in yet. First say who brings it in.");
+        new("not-in", T($"{van.Code} {van.Name} has not come in yet. First say who brings it in."));
 
     public static Refusal AlreadyClosed(Van van, Shift shift) =>
         new("already-closed",
-            $"{van.Code} {van.Name} was signed off at {Clock(shift.SignedAt!.Value)} by {shift.SignedBy}. A lead can reopen it.");
+            T($"{van.Code} {van.Name} was signed off at {Clock(shift.SignedAt!.Value)} by {shift.SignedBy}. A lead can reopen it."));
 
     public static Refusal TooEarly(Van van, Step now, Step asked) =>
         new("too-early",
-            $"{van.Code} {van.Name} is at {StepWords.Name(now)}. Answer that first; {StepWords.Name(asked)} comes later.");
+            T($"{van.Code} {van.Name} is at {StepWords.Name(now)}. Answer that first; {StepWords.Name(asked)} comes later."));
 
     public static Refusal OutOfRange(string what, decimal found, decimal least, decimal most) =>
-        new("out-of-range", $"{what} cannot be {Number(found)}. Type {Number(least)} to {Number(most)}.");
+        new("out-of-range", T($"{what} cannot be {Number(found)}. Type {Number(least)} to {Number(most)}."));
 
     public static Refusal AboveTheBook(Item item, int counted, int before, int gap) =>
         new("above-the-book",
-            $"You count {counted} of {item.Description}; only {before} are on record. Count again. Confirmed, the gap is {gap}.",
+            T($"You count {counted} of {item.Description}; only {before} are on record. Count again. Confirmed, the gap is {gap}."),
             AskAgain: true);
 
     /// <summary>Of an item that is counted blind: the figure on record would spoil the second count.</summary>
     public static Refusal BlindAboveTheBook(Item item, int counted) =>
-        new("blind-above-the-book", $"You count {counted} of {item.Description}; that is more than on record. Count again.",
+        new("blind-above-the-book", T($"You count {counted} of {item.Description}; that is more than on record. Count again."),
             AskAgain: true);
 
     public static Refusal BinTooLow(Item item, int inBin, int back) =>
         new("bin-too-low",
-            $"The bin holds {inBin} of {item.Description}; this change takes {back} back out. Keep the first count, or count the bin.");
-
-    /// <param name="instead">The reading that two swapped digits make of it, in the screen's units and in miles; null: none fits.</param>
-    public static Refusal BelowStart(string end, string start, (string Shown, decimal Mi)? instead = null) => new(
-        "odometer-below-start", $"{end} is below this morning's {start}. Read the odometer again.{Swapped(instead)}",
-        AskAgain: true, instead?.Mi);
-
-    /// <param name="usual">What the van usually does in a day; null: not known well enough.</param>
-    public static Refusal TooFar(string end, string start, string distance, string? usual, (string Shown, decimal Mi)? instead = null) =>
-        new("odometer-too-far",
-            $"From {start} to {end} is {distance} in one day{(usual is null ? "" : $"; a typical day is {usual}")}. Read the odometer "
-                + $"again.{Swapped(instead)}",
-            AskAgain: true, instead?.Mi);
-
-    public static Refusal TooFarForADay(string end, string start, string most) =>
-        new("odometer-impossible",
-            $"From {start} to {end} in one day is not possible; the limit is {most}. Read the odometer again. If {start} is wrong, a lead "
-                + "corrects it: F7 on the wall, then O.");
-
-    public static Refusal UsedNotDriven(int units) =>
-        new("used-not-driven",
-            $"{units} {(units == 1 ? "unit was" : "units were")} used tonight, but the van did not move. Read the odometer.",
-            AskAgain: true);
-
-    public static Refusal DrivenNotUsed(string distance, int visits) =>
-        new("driven-not-used",
-            $"The van drove {distance} to {visits} {(visits == 1 ? "visit" : "visits")}, but nothing was used. Check the leftovers (PgUp).",
-            AskAgain: true);
-
-    public static Refusal FueledNotDriven(string fuel) =>
-        new("fueled-not-driven", $"{fuel} was filled, but the van did not move. Read the odometer.", AskAgain: true);
-
-    public static Refusal MoreThanTheTank(string fuel, string tank) =>
-        new("more-than-the-tank", $"{fuel} is more than the tank holds ({tank}). Read the slip again.", AskAgain: true);
-
-    /// <param name="economy">What this fill makes of it.</param>
-    /// <param name="usual">What the van does over several fills.</param>
-    public static Refusal OddEconomy(string fuel, string economy, string usual) =>
-        new("odd-economy", $"{fuel} makes {economy}; this van does about {usual}. Read the slip and the odometer again.", AskAgain: true);
-
-    public static Refusal WrongFuel(Van van, string grade) =>
-        new("wrong-fuel",
-            $"{van.Code} {van.Name} takes {van.Fuel}, not {grade}. Read the slip again. If it is in the tank, do not start the engine: ask "
-                + "the shop.",
-            AskAgain: true);
+            T($"The bin holds {inBin} of {item.Description}; this change takes {back} back out. Keep the first count, or count the bin."));
 
     public static Refusal OnlyALead(Technician technician, string does) =>
-        new("only-a-lead", $"Leads only: {technician.Code} {technician.Name} is not a lead. A lead {does}.");
+        new("only-a-lead", T($"Leads only: {technician.Code} {technician.Name} is not a lead. A lead {does}."));
 
     public static Refusal NotHeld(Van van) =>
-        new("not-held", $"{van.Code} {van.Name} is not on hold.");
+        new("not-held", T($"{van.Code} {van.Name} is not on hold."));
 
     public static Refusal NoSuchHold(Van van, int number, int holds) =>
-        new("no-such-hold", $"{van.Code} {van.Name} has no hold {number}. Type 1 to {holds}, or A for all.");
+        new("no-such-hold", T($"{van.Code} {van.Name} has no hold {number}. Type 1 to {holds}, or A for all."));
 
     public static Refusal AllHolds(Van van, int holds) =>
-        new("all-holds", $"That lifts all {holds} holds of {van.Code} {van.Name} for one reason. Read them again.", AskAgain: true);
+        new("all-holds", T($"That lifts all {holds} holds of {van.Code} {van.Name} for one reason. Read them again."), AskAgain: true);
 
     public static Refusal HeldAlready(Van van, string reason) =>
-        new("held-already", $"{van.Code} {van.Name} is already held for \"{reason}\".");
+        new("held-already", T($"{van.Code} {van.Name} is already held for \"{reason}\"."));
 
     public static Refusal NoSuchIncident(Van van, int number, IReadOnlyList<int> open) => new(
         "no-such-incident",
-        $"Incident {number} of {van.Code} {van.Name} is not open. "
-            + (open.Count == 0 ? "It has no open incident." : $"Open: {string.Join(", ", open)}."));
+        T($"Incident {number} of {van.Code} {van.Name} is not open. ")
+            + (open.Count == 0 ? T("It has no open incident.") : T($"Open: {string.Join(", ", open)}.")));
 
     public static Refusal FarCorrection(string corrected, string now) =>
-        new("far-correction", $"{corrected} is far from {now} on record. Read the odometer again.", AskAgain: true);
+        new("far-correction", T($"{corrected} is far from {now} on record. Read the odometer again."), AskAgain: true);
 
     public static Refusal ReadTonight(Van van) =>
-        new("read-tonight", $"{van.Code} {van.Name} was read tonight already. Change the reading in its close-out; a lead can reopen it.");
+        new("read-tonight",
+            T($"{van.Code} {van.Name} was read tonight already. Change the reading in its close-out; a lead can reopen it."));
 
     public static Refusal StreamIsOff(Code<WasteStream> stream, IReadOnlyList<Code<WasteStream>> on) =>
         new("stream-is-off",
-            $"{stream} is not counted at this depot{(on.Count == 0 ? "" : $"; counted are {string.Join(", ", on)}")}. Follow the site's "
-                + "procedure, or ask the lead to switch it on in depot.csv.");
+            T($"{stream} is not counted at this depot{(on.Count == 0 ? "" : T($"; counted are {string.Join(", ", on)}"))}. Follow the "
+                    + $"site's procedure, or ask the lead to switch it on in depot.csv."));
 
     public static Refusal BoxTooLow(WasteStream stream, decimal inBox, decimal less) =>
         new("box-too-low",
-            $"The accumulation box of {stream.Description.ToLowerInvariant()} holds {Number(inBox)}; this takes {Number(less)} out. It was "
-                + "shipped meanwhile: keep the first count.");
+            T(
+                $"The accumulation box of {stream.Description.ToLowerInvariant()} holds {Number(inBox)}; this takes {Number(less)} out. "
+                    + "It was shipped meanwhile: keep the first count."));
 
     public static Refusal PartNotTold(string part) =>
-        new("part-not-told", $"Describe what is wrong with the {part}, or mark it OK.");
+        new("part-not-told", T($"Describe what is wrong with the {part}, or mark it OK."));
 
     public static Refusal TooManyPhotos(Van van, int found) =>
-        new("too-many-photos", $"{van.Code} {van.Name} has {found} photos tonight. The limit is {MostPhotos}.");
+        new("too-many-photos", T($"{van.Code} {van.Name} has {found} photos tonight. The limit is {MostPhotos}."));
 
-    public static Refusal PhotoIsThere(string name) => new("photo-is-there", $"{name} is already attached.");
+    public static Refusal PhotoIsThere(string name) => new("photo-is-there", T($"{name} is already attached."));
 
     public static Refusal LooksLikeACard(string what) =>
-        new("looks-like-a-card", $"Do not enter card numbers or PINs in {what}.");
+        new("looks-like-a-card", T($"Do not enter card numbers or PINs in {what}."));
 
     public static Refusal LooksLikeASocialSecurityNumber(string what) =>
-        new("looks-like-a-social-security-number", $"Do not enter social security numbers in {what}.");
+        new("looks-like-a-social-security-number", T($"Do not enter social security numbers in {what}."));
 
-    public static Refusal NoWords(string what) => new("no-words", $"Say {what} (1 to {MostWords} characters).");
+    public static Refusal NoWords(string what) => new("no-words", T($"Say {what} (1 to {MostWords} characters)."));
 
     public static Refusal TooManyWords(string what, int found) =>
-        new("too-many-words", $"Say {what} shorter: it has {found} characters, the limit is {MostWords}.");
+        new("too-many-words", T($"Say {what} shorter: it has {found} characters, the limit is {MostWords}."));
 
     public static Refusal DateAhead(string what, DateOnly found, DateOnly today) =>
-        new("date-ahead", $"{what} cannot be {Iso(found)}; today is {Iso(today)}.");
+        new("date-ahead", T($"{what} cannot be {Iso(found)}; today is {Iso(today)}."));
 
     /// <summary>The longest text of a damage.</summary>
     public const int MostWords = 80;
-
-    private static string Swapped((string Shown, decimal Mi)? instead) => instead is { } i
-        ? $" Two digits may be swapped: {i.Shown} is in the field now, and Enter takes it."
-        : "";
 
     private static string Clock(DateTimeOffset at) => at.ToString("HH:mm", CultureInfo.InvariantCulture);
 

@@ -6,7 +6,7 @@ namespace Closeout.Turning;
 public sealed record EndDay(DateOnly Next, Code<Technician> Lead) : ICommand
 {
     public Decision Decide(Depot depot) =>
-        Given.Lead(depot.Setup, Lead, "ends the day") is { } refused ? refused
+        Given.Lead(depot.Setup, Lead, T("ends the day")) is { } refused ? refused
         : Next <= depot.Date ? LeadRefusal.NotAfter(Next, depot.Date) with { About = "next" }
         : Next > depot.Date.AddDays(PlanningWindow.MostDaysAhead) ? LeadRefusal.TooFarAhead(Next, depot.Date) with { About = "next" }
         : DayEnd.Open(depot) is { Count: > 0 } open ? LeadRefusal.VansOpen([.. open.Select(v => $"{v.Code} {v.Name}")])

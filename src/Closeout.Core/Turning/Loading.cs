@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace Closeout.Turning;
 
 /// <summary>The rules of loading a day folder into a book that has one already.</summary>
@@ -11,19 +9,19 @@ public static class Loading
         if (given.BusinessDate < depot.Date)
         {
             yield return ("depot.csv",
-                string.Create(CultureInfo.InvariantCulture,
+                T(
                     $"business_date goes back: found {given.BusinessDate:yyyy-MM-dd}, allowed is {depot.Date:yyyy-MM-dd}, the book's "
-                        + $"open date, or later"));
+                        + "open date, or later"));
         }
 
         if (given.BusinessDate > depot.Date.AddDays(PlanningWindow.MostDaysAhead))
         {
             yield return ("depot.csv",
-                string.Create(CultureInfo.InvariantCulture,
+                T(
                     $"business_date goes {given.BusinessDate.DayNumber - depot.Date.DayNumber} days ahead, and there is no way back: "
                         + $"found {given.BusinessDate:yyyy-MM-dd}, allowed up to "
                         + $"{depot.Date.AddDays(PlanningWindow.MostDaysAhead):yyyy-MM-dd}, {PlanningWindow.MostDaysAhead} days after the "
-                        + $"book's open date"));
+                        + "book's open date"));
         }
 
         foreach (var shift in depot.Shifts.Values.Where(s => !s.IsClosed).OrderBy(s => s.Van))
@@ -31,18 +29,19 @@ public static class Loading
             if (given.Setup.Find(shift.Technician) is null)
             {
                 yield return ("crew.csv",
-                    $"technician {shift.Technician} has the open close-out of van {shift.Van} and is gone: found no row, allowed once it "
-                        + "is signed");
+                    T(
+                        $"technician {shift.Technician} has the open close-out of van {shift.Van} and is gone: found no row, allowed "
+                            + "once it is signed"));
             }
 
             if (given.Setup.Find(shift.Van) is null)
             {
-                yield return ("vans.csv", $"van {shift.Van} has an open close-out and is gone: found no row, allowed once it is signed");
+                yield return ("vans.csv", T($"van {shift.Van} has an open close-out and is gone: found no row, allowed once it is signed"));
             }
             else if (given.BusinessDate > depot.Date)
             {
                 yield return ("depot.csv",
-                    string.Create(CultureInfo.InvariantCulture,
+                    T(
                         $"business_date moves on to {given.BusinessDate:yyyy-MM-dd} while van {shift.Van} has an open close-out of "
                             + $"{depot.Date:yyyy-MM-dd}: sign it first"));
             }
@@ -54,8 +53,9 @@ public static class Loading
             if (aboard.Count > 0)
             {
                 yield return ("vans.csv",
-                    $"van {van.Code} still has {aboard.Sum(b => b.Units)} units aboard and is gone: found no row, allowed once it is "
-                        + "empty");
+                    T(
+                        $"van {van.Code} still has {aboard.Sum(b => b.Units)} units aboard and is gone: found no row, allowed once it is "
+                            + "empty"));
             }
         }
 
@@ -67,37 +67,42 @@ public static class Loading
                 if (depot.Shifts.Values.FirstOrDefault(t => t.Counts.ContainsKey(item.Code) || t.Boxes.ContainsKey(item.Code)) is { } shift)
                 {
                     yield return ("items.csv",
-                        $"item {item.Code} was counted tonight on van {shift.Van} and is gone: found no row, allowed from the next "
-                            + "business date on");
+                        T(
+                            $"item {item.Code} was counted tonight on van {shift.Van} and is gone: found no row, allowed from the next "
+                                + "business date on"));
                 }
 
                 if (depot.Yard.DepotBoxes.ContainsKey(item.Code))
                 {
                     yield return ("items.csv",
-                        $"item {item.Code} had boxes counted at the depot tonight and is gone: found no row, allowed from the next "
-                            + "business date on");
+                        T(
+                            $"item {item.Code} had boxes counted at the depot tonight and is gone: found no row, allowed from the next "
+                                + "business date on"));
                 }
 
                 if (held.Count > 0)
                 {
                     yield return ("items.csv",
-                        $"item {item.Code} still has {held.Sum(b => b.Units)} units in {held.Count} places and is gone: found no row, "
-                            + "allowed once there are none");
+                        T(
+                            $"item {item.Code} still has {held.Sum(b => b.Units)} units in {held.Count} places and is gone: found no "
+                                + "row, allowed once there are none"));
                 }
             }
             else if (now.UnitsPerCarton != item.UnitsPerCarton
                 && depot.Shifts.Values.FirstOrDefault(t => t.Before.ContainsKey(item.Code) || t.Counts.ContainsKey(item.Code)) is { } open)
             {
                 yield return ("items.csv",
-                    $"units_per_carton of {item.Code} changes in an evening that counts it on van {open.Van}: found "
-                        + $"{now.UnitsPerCarton}, allowed {item.UnitsPerCarton}; give the new carton a code of its own");
+                    T(
+                        $"units_per_carton of {item.Code} changes in an evening that counts it on van {open.Van}: found "
+                            + $"{now.UnitsPerCarton}, allowed {item.UnitsPerCarton}; give the new carton a code of its own"));
             }
             else if (now.UnitsPerCarton != item.UnitsPerCarton && held.Any(b => b.Place.IsSealed))
             {
                 yield return ("items.csv",
-                    $"units_per_carton of {item.Code} changes while {held.Where(b => b.Place.IsSealed).Sum(b => b.Units)} units are in "
-                        + $"sealed cartons: found {now.UnitsPerCarton}, allowed {item.UnitsPerCarton}; give the new carton a code of its "
-                        + "own");
+                    T(
+                        $"units_per_carton of {item.Code} changes while {held.Where(b => b.Place.IsSealed).Sum(b => b.Units)} units are "
+                            + $"in sealed cartons: found {now.UnitsPerCarton}, allowed {item.UnitsPerCarton}; give the new carton a code "
+                            + "of its own"));
             }
         }
     }

@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace Closeout.Vans;
 
 /// <summary>What a van does on its fuel, from fill to fill.</summary>
@@ -40,6 +38,6 @@ public sealed record FuelEconomy(decimal Mi, decimal Gal, int Fills)
 
     /// <summary>The figure with its caution.</summary>
     public string Words(UnitSystem units) =>
-        string.Create(CultureInfo.InvariantCulture, $"{units.Economy(MilesPerGallon)} over {Fills} {(Fills == 1 ? "fill" : "fills")}")
-        + (Fills < FewFills ? ", too few to trust" : "") + "; true only when every fill reached the same level";
+        T($"{units.Economy(MilesPerGallon)} over {Fills} {(Fills == 1 ? T("fill") : T("fills"))}")
+        + (Fills < FewFills ? T(", too few to trust") : "") + T("; true only when every fill reached the same level");
 }

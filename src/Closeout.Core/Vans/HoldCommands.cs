@@ -23,7 +23,7 @@ public abstract record HoldCommand(Code<Van> Van, Code<Technician> Lead) : IComm
 public sealed record LiftHolds(Code<Van> Van, string Why, Code<Technician> Lead, int? Number = null, bool Sure = false)
     : HoldCommand(Van, Lead), IAskedAgain
 {
-    protected override string Does => "lifts a hold";
+    protected override string Does => T("lifts a hold");
 
     public ICommand Surely() => this with { Sure = true };
 
@@ -33,7 +33,7 @@ public sealed record LiftHolds(Code<Van> Van, string Why, Code<Technician> Lead,
         return holds.Count == 0 ? Refusal.NotHeld(van)
             : Number is { } asked && (asked < 1 || asked > holds.Count)
                 ? Refusal.NoSuchHold(van, asked, holds.Count) with { About = "number" }
-            : Given.Words("why the hold is lifted", Why) is { } silent ? silent
+            : Given.Words(T("why the hold is lifted"), Why) is { } silent ? silent
             : Number is null && holds.Count > 1 && !Sure ? Refusal.AllHolds(van, holds.Count) with { About = "number" }
             : new HoldsLifted(van.Code, [.. (Number is { } n ? [holds[n - 1]] : holds).Select(h => h.Reason)], Why.Trim(), lead);
     }
@@ -42,10 +42,10 @@ public sealed record LiftHolds(Code<Van> Van, string Why, Code<Technician> Lead,
 /// <summary>Put the van on hold.</summary>
 public sealed record PlaceHold(Code<Van> Van, string Reason, Code<Technician> Lead) : HoldCommand(Van, Lead)
 {
-    protected override string Does => "puts a van on hold";
+    protected override string Does => T("puts a van on hold");
 
     protected override Decision Decide(Depot depot, Van van, Code<Technician> lead) =>
-        Given.Words("why the van is held", Reason) is { } silent ? silent
+        Given.Words(T("why the van is held"), Reason) is { } silent ? silent
         : Readiness.Standing(depot, van.Code).Any(h => h.Reason == Reason.Trim())
             ? Refusal.HeldAlready(van, Reason.Trim()) with { About = "reason" }
         : new HoldPlaced(van.Code, Reason.Trim(), lead);
@@ -54,13 +54,13 @@ public sealed record PlaceHold(Code<Van> Van, string Reason, Code<Technician> Le
 /// <summary>Close an incident of the van.</summary>
 public sealed record CloseIncident(Code<Van> Van, int Number, string Why, Code<Technician> Lead) : HoldCommand(Van, Lead)
 {
-    protected override string Does => "closes an incident";
+    protected override string Does => T("closes an incident");
 
     protected override Decision Decide(Depot depot, Van van, Code<Technician> lead)
     {
         var open = Incidents.Open(depot, van.Code).Select(i => i.Number).ToList();
         return !open.Contains(Number) ? Refusal.NoSuchIncident(van, Number, open) with { About = "number" }
-            : Given.Words("why it is closed", Why) is { } silent ? silent
+            : Given.Words(T("why it is closed"), Why) is { } silent ? silent
             : new IncidentClosed(van.Code, Number, Why.Trim(), lead);
     }
 }
@@ -73,12 +73,12 @@ public sealed record CorrectOdometer(Code<Van> Van, decimal Mi, string Why, Code
 {
     public ICommand Surely() => this with { Sure = true };
 
-    protected override string Does => "corrects an odometer";
+    protected override string Does => T("corrects an odometer");
 
     protected override Decision Decide(Depot depot, Van van, Code<Technician> lead) =>
         depot.Shift(van.Code)?.Mileage is not null ? Refusal.ReadTonight(van)
-        : Given.Range("The odometer", Mi, 0, Refusal.MostMiles, "odometer") is { } refused ? refused
-        : Given.Words("why it is corrected", Why) is { } silent ? silent
+        : Given.Range(T("The odometer"), Mi, 0, Refusal.MostMiles, "odometer") is { } refused ? refused
+        : Given.Words(T("why it is corrected"), Why) is { } silent ? silent
         : !Sure && depot.Van(van.Code).OdometerMi is var now && Math.Abs(Mi - now) > Refusal.MostMilesADay
             ? Refusal.FarCorrection(depot.Setup.Units.Distance(Mi), depot.Setup.Units.Distance(now)) with { About = "odometer" }
         : new OdometerCorrected(van.Code, depot.Van(van.Code).OdometerMi, Mi, Why.Trim(), lead);

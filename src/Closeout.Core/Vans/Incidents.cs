@@ -26,12 +26,12 @@ public static class Incidents
     /// <summary>An incident in the words of the wall.</summary>
     public static string Words(Incident i)
     {
-        var drive = !i.Drivable && i.Severity != Severity.Unsafe ? ", not drivable" : "";
-        return $"{i.Zone}, {Readiness.SeverityWords(i.Severity)}{drive}: {i.What} (incident {i.Number})";
+        var drive = !i.Drivable && i.Severity != Severity.Unsafe ? T(", not drivable") : "";
+        return T($"{i.Zone}, {Readiness.SeverityWords(i.Severity)}{drive}: {i.What} (incident {i.Number})");
     }
 
     /// <summary>Who was told and when, for the lead.</summary>
     public static string ToldWords(Incident i) => i.Told.Length == 0
-        ? "nobody told yet"
-        : $"told {i.Told}{(i.ToldAt is { } at ? " at " + at.ToString("HH:mm", CultureInfo.InvariantCulture) : "")}";
+        ? T("nobody told yet")
+        : T($"told {i.Told}{(i.ToldAt is { } at ? T(" at ") + at.ToString("HH:mm", CultureInfo.InvariantCulture) : "")}");
 }

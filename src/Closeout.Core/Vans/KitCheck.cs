@@ -14,10 +14,10 @@ public sealed record KitDue(KitPiece Piece, DateOnly On, bool IsTest)
     /// <summary>The sentence of the wall, seen from a date. On its last day a piece is still good.</summary>
     public string Words(DateOnly today) => (IsTest, On < today) switch
     {
-        (false, true) => $"{Piece.Description} expired {On:yyyy-MM-dd}",
-        (false, false) => $"{Piece.Description} expires {On:yyyy-MM-dd}",
-        (true, true) => $"{Piece.Description} not tested, was due {On:yyyy-MM-dd}",
-        (true, false) => $"{Piece.Description} to be tested by {On:yyyy-MM-dd}",
+        (false, true) => T($"{Piece.Description} expired {On:yyyy-MM-dd}"),
+        (false, false) => T($"{Piece.Description} expires {On:yyyy-MM-dd}"),
+        (true, true) => T($"{Piece.Description} not tested, was due {On:yyyy-MM-dd}"),
+        (true, false) => T($"{Piece.Description} to be tested by {On:yyyy-MM-dd}"),
     };
 }
 

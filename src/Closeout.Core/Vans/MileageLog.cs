@@ -34,11 +34,11 @@ public static class MileageLog
     private static string Purpose(Depot depot, Code<Van> van, IReadOnlyList<KindVisits>? visits)
     {
         if (visits is { Count: > 0 })
-            return "home visits: " + Kinds(visits.Select(v => (v.Kind, v.Visits)));
+            return T("home visits: ") + Kinds(visits.Select(v => (v.Kind, v.Visits)));
 
         var booked = depot.Planning.Bookings.Where(b => b.Date == depot.Date && b.Van == van && b.Visits > 0)
             .Select(b => (b.Kind, b.Visits)).ToList();
-        return booked.Count > 0 ? "home visits booked: " + Kinds(booked) : "not said";
+        return booked.Count > 0 ? T("home visits booked: ") + Kinds(booked) : T("not said");
     }
 
     private static string Kinds(IEnumerable<(Code<VisitKind> Kind, int Visits)> visits) =>

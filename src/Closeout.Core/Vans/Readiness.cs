@@ -43,26 +43,26 @@ public static class Readiness
     {
         var shift = depot.Shift(van.Code);
         var with = shift?.Technician ?? depot.Setup.Rostered(van.Code, depot.Date)?.Code;
-        return new(van, shift, with, [.. Standing(depot, van.Code).Select(h => h.Reason)], [.. Notes(depot, van, shift)],
+        return new(van, shift, with, [.. Standing(depot, van.Code).Select(h => h.Said)], [.. Notes(depot, van, shift)],
             depot.Vans.Explained.GetValueOrDefault(van.Code));
     }
 
     /// <summary>The words of the wall for it.</summary>
     public static string Words(Morning morning) => morning switch
     {
-        Morning.Ready => "ready",
-        Morning.ReadyWithNotes => "ready with notes",
-        Morning.Held => "held",
-        Morning.NotClosed => "not closed",
+        Morning.Ready => T("ready"),
+        Morning.ReadyWithNotes => T("ready with notes"),
+        Morning.Held => T("held"),
+        Morning.NotClosed => T("not closed"),
         _ => throw new InvalidOperationException($"no such readiness: {morning}"),
     };
 
     /// <summary>A severity in the words of the floor.</summary>
     public static string SeverityWords(Severity severity) => severity switch
     {
-        Severity.Note => "note",
-        Severity.Repair => "to repair",
-        Severity.Unsafe => "unsafe",
+        Severity.Note => T("note"),
+        Severity.Repair => T("to repair"),
+        Severity.Unsafe => T("unsafe"),
         _ => throw new InvalidOperationException($"no such severity: {severity}"),
     };
 
@@ -77,50 +77,54 @@ public static class Readiness
     public static IReadOnlyList<Hold> Standing(Depot depot, Code<Van> van)
     {
         var lifted = Lifted(depot, van);
+        var (bookVan, read) = (depot.Setup.Van(van), depot.Shift(van)?.Mileage);
         var others = depot.Van(van).Holds
             .Concat(depot.Vans.Placed.Where(p => p.Van == van).Select(p => new Hold(depot.Date, p.Reason)))
-            .Concat(KitCheck.MissingOf(depot, van).Where(m => m.Piece.Critical).Select(m => new Hold(depot.Date, KitWords(m))))
-            .Concat(OtherFuel(depot.Setup.Van(van), depot.Shift(van)?.Mileage) is { } fuel ? [new Hold(depot.Date, fuel)] : [])
+            .Concat(KitCheck.MissingOf(depot, van).Where(m => m.Piece.Critical).Select(m => Told(depot.Date, () => KitWords(m))))
+            .Concat(OtherFuel(bookVan, read) is null ? [] : [Told(depot.Date, () => OtherFuel(bookVan, read)!)])
             .Where(h => !lifted.Contains(h.Reason));
         return [
-            .. Incidents.Open(depot, van).Where(i => i.Holds).Select(i => new Hold(i.Since, Incidents.Words(i))).Concat(others)
+            .. Incidents.Open(depot, van).Where(i => i.Holds).Select(i => Told(i.Since, () => Incidents.Words(i))).Concat(others)
             .DistinctBy(h => h.Reason).OrderBy(h => h.Since)];
     }
 
     /// <summary>The holds that a page carries on: those of open incidents say it themselves.</summary>
     public static IEnumerable<Hold> Carried(Depot depot, Code<Van> van)
     {
-        var incidents = Incidents.Open(depot, van).Where(i => i.Holds).Select(Incidents.Words).ToHashSet();
+        var incidents = English(() => Incidents.Open(depot, van).Where(i => i.Holds).Select(Incidents.Words).ToHashSet());
         return Standing(depot, van).Where(h => !incidents.Contains(h.Reason));
     }
+
+    /// <summary>A hold is known by its reason in English, whatever is spoken.</summary>
+    private static Hold Told(DateOnly since, Func<string> reason) => new(since, English(reason)) { Said = reason() };
 
     /// <summary>Holds that a lead lifted tonight, in the words of the wall.</summary>
     public static IReadOnlySet<string> Lifted(Depot depot, Code<Van> van) =>
         depot.Vans.Lifted.Where(l => l.Van == van).SelectMany(l => l.Reasons).ToHashSet();
 
     /// <summary>A kit piece that is short, in the words of the wall.</summary>
-    public static string KitWords(KitMissing lack) => $"{lack.Piece.Description}: {lack.There} of {lack.Required}";
+    public static string KitWords(KitMissing lack) => T($"{lack.Piece.Description}: {lack.There} of {lack.Required}");
 
     private static IEnumerable<string> Notes(Depot depot, Van van, Shift? shift)
     {
         var units = depot.Setup.Units;
         if (depot.Vans.Explained.GetValueOrDefault(van.Code) is { } explained)
-            yield return $"{(explained.StayedIn ? "stayed in" : "excused")}, {explained.Lead}: {explained.Why}";
+            yield return $"{(explained.StayedIn ? T("stayed in") : T("excused"))}, {explained.Lead}: {explained.Why}";
 
         if (Payload.AboveLb(depot, van) is > 0 and var aboveLb)
-            yield return $"TOO HEAVY by {units.Weight(aboveLb)} with the stock aboard: take some off";
+            yield return T($"TOO HEAVY by {units.Weight(aboveLb)} with the stock aboard: take some off");
 
         if (shift?.SignedFor is { } signed)
-            yield return $"signed for {signed.For} by {signed.Lead}: {signed.Why}; what was not answered is unchanged";
+            yield return T($"signed for {signed.For} by {signed.Lead}: {signed.Why}; what was not answered is unchanged");
 
         foreach (var incident in Incidents.Open(depot, van.Code).Where(i => !i.Holds))
-            yield return Incidents.Words(incident) + (incident.Since < depot.Date ? $" since {incident.Since:yyyy-MM-dd}" : "");
+            yield return Incidents.Words(incident) + (incident.Since < depot.Date ? T($" since {incident.Since:yyyy-MM-dd}") : "");
 
         foreach (var lifted in depot.Vans.Lifted.Where(l => l.Van == van.Code && l.Reasons.Count > 0))
-            yield return $"hold lifted by {lifted.Lead}: {lifted.Why} ({string.Join(", ", lifted.Reasons)})";
+            yield return T($"hold lifted by {lifted.Lead}: {lifted.Why} ({string.Join(", ", lifted.Reasons)})");
 
         foreach (var (_, closed) in depot.Vans.Closed.Where(c => c.Entry.Van == van.Code))
-            yield return $"incident {closed.Number} closed by {closed.Lead}: {closed.Why}";
+            yield return T($"incident {closed.Number} closed by {closed.Lead}: {closed.Why}");
 
         foreach (var lack in KitCheck.MissingOf(depot, van.Code).Where(m => !m.Piece.Critical))
             yield return KitWords(lack);
@@ -131,31 +135,31 @@ public static class Readiness
         if (shift?.Mileage is { } read)
         {
             if (read.Sure)
-                yield return $"odometer {units.Distance(read.StartMi)} to {units.Distance(read.EndMi)}, confirmed as read";
+                yield return T($"odometer {units.Distance(read.StartMi)} to {units.Distance(read.EndMi)}, confirmed as read");
 
             if (FuelGrade.Of(van.Fuel, read.FuelGrade) == FuelMatch.Doubtful)
-                yield return $"refueled with {read.FuelGrade}, takes {van.Fuel}";
+                yield return T($"refueled with {read.FuelGrade}, takes {van.Fuel}");
         }
 
         if (Service.NoteOf(depot, van, units) is { } service)
             yield return service;
 
         if (WeeklyCheck.IsOverdue(depot.Date, WeeklyCheckedOn(depot, van.Code)))
-            yield return $"weekly check overdue, last {WeeklyCheckedOn(depot, van.Code):yyyy-MM-dd}";
+            yield return T($"weekly check overdue, last {WeeklyCheckedOn(depot, van.Code):yyyy-MM-dd}");
 
         foreach (var gap in Gaps(shift))
-            yield return $"gap {gap.Gap} {gap.Item}";
+            yield return T($"gap {gap.Gap} {gap.Item}");
 
         if (LostBoxes.Words(depot, [.. LostBoxes.Of(depot, van.Code)]) is { } boxes)
             yield return boxes;
 
         if (shift?.Weekly is { Clean: false })
-            yield return "to be cleaned";
+            yield return T("to be cleaned");
     }
 
     /// <summary>Another fuel than the van takes, in the words of the wall; null: none.</summary>
     public static string? OtherFuel(Van van, MileageLogged? read) => FuelGrade.Of(van.Fuel, read?.FuelGrade) == FuelMatch.OtherFuel
-        ? $"refueled with {read!.FuelGrade}, takes {van.Fuel}: do not start it, ask the shop"
+        ? T($"refueled with {read!.FuelGrade}, takes {van.Fuel}: do not start it, ask the shop")
         : null;
 
     /// <summary>Tonight's counts that differ from the book, in item order.</summary>

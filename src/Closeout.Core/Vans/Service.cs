@@ -47,12 +47,12 @@ public readonly record struct Service(decimal? DueMi, DateOnly? DueOn)
         var days = DueOn?.DayNumber - today.DayNumber;
         return (left, days) switch
         {
-            ( < 0, _) => $"service overdue by {units.Distance(-left.Value)}",
-            (_, < 0) => $"service overdue since {DueOn:yyyy-MM-dd}",
+            ( < 0, _) => T($"service overdue by {units.Distance(-left.Value)}"),
+            (_, < 0) => T($"service overdue since {DueOn:yyyy-MM-dd}"),
             ( <= WarnMi, _) =>
-                $"service in {units.Distance(left.Value)}"
-                    + (paceMi is > 0 && Expected(odometerMi, today, paceMi) is { } about ? $", about {about:yyyy-MM-dd}" : ""),
-            (_, <= WarnDays) => $"service by {DueOn:yyyy-MM-dd}",
+                T($"service in {units.Distance(left.Value)}")
+                    + (paceMi is > 0 && Expected(odometerMi, today, paceMi) is { } about ? T($", about {about:yyyy-MM-dd}") : ""),
+            (_, <= WarnDays) => T($"service by {DueOn:yyyy-MM-dd}"),
             _ => null,
         };
     }

@@ -10,7 +10,8 @@ namespace Closeout.Vans;
 public static class WalkRound
 {
     public static readonly IReadOnlyList<string> Parts =
-        ["lights", "tires", "glass", "brake feel", "mirrors", "wipers", "leaks", "doors", "ladder rack", "load secured"];
+        [Later("lights"), Later("tires"), Later("glass"), Later("brake feel"), Later("mirrors"), Later("wipers"), Later("leaks"),
+            Later("doors"), Later("ladder rack"), Later("load secured")];
 
     /// <summary>What books and files of before 30 November 2026 call them.</summary>
     private static readonly Dictionary<string, string> Before = new(StringComparer.OrdinalIgnoreCase)

@@ -12,13 +12,14 @@ public static class ArchiveCommand
         if (found.Fault is { } fault)
         {
             // The old archive may know what the pages lost: it stays.
-            throw new BookException($"The archive was left as it is: {fault}");
+            throw new BookException(T($"The archive was left as it is: {fault}"));
         }
 
         var begun = clock.GetTimestamp();
         Of(folder, clock).MakeAnew();
         var seconds = clock.GetElapsedTime(begun).TotalSeconds.ToString("0.0", CultureInfo.InvariantCulture);
-        return Say.Done($"Remade the archive from {Say.Count(found.Pages, "page", "pages")}, {found.Entries} entries, in {seconds} s.");
+        return Say.Done(
+            T($"Remade the archive from {Say.Count(found.Pages, T("page"), T("pages"))}, {found.Entries} entries, in {seconds} s."));
     }
 
     /// <summary>The archive for a command: it tells on standard error when bringing it up to the pages takes long.</summary>

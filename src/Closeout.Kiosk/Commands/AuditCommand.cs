@@ -12,6 +12,6 @@ public static class AuditCommand
         // Each page is opened, not only read: so it is held to the pages beside it.
         var first = Book.Open(folder, date).Date;
         var dates = date is null ? folder.Dates : [first];
-        return Output.Write(file, AuditCsv.Write(dates.Select(d => (d, Book.Open(folder, d).Entries()))));
+        return Output.Write(file, English(() => AuditCsv.Write(dates.Select(d => (d, Book.Open(folder, d).Entries())))));
     }
 }

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Closeout.Store;
 
 namespace Closeout.Commands;
@@ -13,12 +12,12 @@ public static class BackupCommand
 
         if (Path.Exists(file))
         {
-            const string Why = "is there already, and a backup is never written over anything. Name another file with --out.";
-            throw new UsageException($"{file} {Why}");
+            var why = T("is there already, and a backup is never written over anything. Name another file with --out.");
+            throw new UsageException($"{file} {why}");
         }
 
         var made = Backup.Write(folder, file, clock.GetLocalNow());
-        return Say.Done($"Wrote {file}, {Size(new FileInfo(file).Length)}, and read it back: {Holds(made)}.");
+        return Say.Done(T($"Wrote {file}, {Size(new FileInfo(file).Length)}, and read it back: {Holds(made)}."));
     }
 
     public static int Restore(BookFolder folder, string file)
@@ -26,7 +25,7 @@ public static class BackupCommand
         RefuseOther(folder, "--book");
         var made = Store.Restore.Into(folder, file);
         var (day, time) = (DateOnly.FromDateTime(made.Made.DateTime), TimeOnly.FromDateTime(made.Made.DateTime));
-        return Say.Done($"Restored {folder.Path} as it was on {day:O} at {time:HH:mm}: {Holds(made)}.");
+        return Say.Done(T($"Restored {folder.Path} as it was on {day:O} at {time:HH:mm}: {Holds(made)}."));
     }
 
     /// <summary>A book is never made over anything, nor inside another.</summary>
@@ -35,13 +34,14 @@ public static class BackupCommand
         Output.RefuseInBook(folder.Path, option);
         if (!FreshBook.HasRoom(folder))
         {
-            const string Why = "is there already, and a book is never written over anything. Name a folder that does not exist with";
-            throw new UsageException($"{folder.Path} {Why} {option}.");
+            var why = T("is there already, and a book is never written over anything. Name a folder that does not exist with");
+            throw new UsageException($"{folder.Path} {why} {option}.");
         }
     }
 
-    private static string Holds(BackupManifest made) => $"{Say.Count(made.Entries, "entry", "entries")} on "
-        + $"{Say.Count(made.Pages.Count, "page", "pages")}, {made.Pages[0]:O} to {made.Pages[^1]:O}, {Size(made.Bytes)} when unpacked";
+    private static string Holds(BackupManifest made) => T($"{Say.Count(made.Entries, T("entry"), T("entries"))} on "
+        + $"{Say.Count(made.Pages.Count, T("page"), T("pages"))}, {made.Pages[0]:O} to {made.Pages[^1]:O}, {Size(made.Bytes)} when "
+        + "unpacked");
 
-    private static string Size(long bytes) => string.Create(CultureInfo.InvariantCulture, $"{bytes:N0} bytes");
+    private static string Size(long bytes) => T($"{bytes:N0} bytes");
 }

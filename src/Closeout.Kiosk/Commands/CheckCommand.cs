@@ -13,7 +13,7 @@ public static class CheckCommand
 
         return found.Fault is { } fault
             ? Say.Wrong(fault)
-            : Say.Done($"The book is good: {Say.Count(found.Pages, "page", "pages")}, {found.Entries} entries, "
-                + "numbered without a hole, every checksum fits, the ledger balances.");
+            : Say.Done(T($"The book is good: {Say.Count(found.Pages, T("page"), T("pages"))}, {found.Entries} entries, "
+                + $"numbered without a hole, every checksum fits, the ledger balances."));
     }
 }

@@ -20,31 +20,31 @@ public sealed partial class CommandLine
     {
         var html = new Option<string?>("--html")
         {
-            Description = "Write it as a page into this file; - is standard output.", HelpName = "FILE",
+            Description = T("Write it as a page into this file; - is standard output."), HelpName = "FILE",
         };
         var every = new Option<int?>("--every")
         {
-            Description = $"Write it anew so often until the program is ended, {WallCommand.LeastSeconds} to {WallCommand.MostSeconds}.",
+            Description = T($"Write it anew so often until the program is ended, {WallCommand.LeastSeconds} to {WallCommand.MostSeconds}."),
             HelpName = "SECONDS",
         };
-        Add(new("wall", "Prints the bay wall, or writes it as a page for a big display or a phone.") { html, every, final },
+        Add(new("wall", T("Prints the bay wall, or writes it as a page for a big display or a phone.")) { html, every, final },
             p => (Path(p, html), p.GetValue(every), p.GetValue(final)) switch
             {
                 (null, null, var last) => Wall(DepotOf(p), last, depot => Console.Out.Write(WallText.Of(new(depot)))),
                 ({ } file, null, var last) => Wall(DepotOf(p), last, depot => WallCommand.Once(depot, file, clock)),
                 ({ } file, { } seconds, false) when DateOf(p) is null => WallCommand.Every(FolderOf(p), file, seconds, clock),
-                (null, _, _) => throw new UsageException("--every needs --html: found nothing, allowed the name of a file."),
-                _ => throw new UsageException("--every shows tonight until it is ended. Leave --date and --final away."),
+                (null, _, _) => throw new UsageException(T("--every needs --html: found nothing, allowed the name of a file.")),
+                _ => throw new UsageException(T("--every shows tonight until it is ended. Leave --date and --final away.")),
             });
         AddCharts(html);
-        var dir = Out("DIR", "The folder for the pages.");
-        Add(new("stow", "Writes a stow card for every van: what lies where, low and high, with a picture of the places.") { dir },
+        var dir = Out("DIR", T("The folder for the pages."));
+        Add(new("stow", T("Writes a stow card for every van: what lies where, low and high, with a picture of the places.")) { dir },
             p => PagesCommand.Stow(DepotOf(p), Path(p, dir)!));
-        Add(new("incident", "Writes a report for every incident, with the photos of its evening.") { dir },
+        Add(new("incident", T("Writes a report for every incident, with the photos of its evening.")) { dir },
             p => PagesCommand.Incidents(FolderOf(p), DateOf(p), Path(p, dir)!, clock));
-        Add(new("weekly", "Writes a report of the week for every van, with its photos.") { dir },
+        Add(new("weekly", T("Writes a report of the week for every van, with its photos.")) { dir },
             p => PagesCommand.Weekly(FolderOf(p), DateOf(p), Path(p, dir)!));
-        Add(new("labels", "Writes labels to print for carton boxes, bins, shelf places, vans and badges.") { dir },
+        Add(new("labels", T("Writes labels to print for carton boxes, bins, shelf places, vans and badges.")) { dir },
             p => PagesCommand.Labels(DepotOf(p), Path(p, dir)!));
     }
 
@@ -53,12 +53,12 @@ public sealed partial class CommandLine
     {
         foreach (var (name, page) in Paged)
         {
-            var file = Out("FILE", "The file to write; - is standard output.", required: false);
-            Add(new(name, $"Writes {name}.csv, or a page of charts with the same numbers.") { file, html, final }, p =>
+            var file = Out("FILE", T("The file to write; - is standard output."), required: false);
+            Add(new(name, T($"Writes {name}.csv, or a page of charts with the same numbers.")) { file, html, final }, p =>
             {
                 var (csv, charts) = (Path(p, file), Path(p, html));
                 if (csv is null && charts is null)
-                    throw new UsageException($"{name} needs --out or --html: found nothing, allowed the name of a file.");
+                    throw new UsageException(T($"{name} needs --out or --html: found nothing, allowed the name of a file."));
 
                 var depot = DepotOf(p);
                 if (p.GetValue(final) && Say.NotFinal(depot))

@@ -10,7 +10,8 @@ public static class FirstPinCommand
 {
     public static int Run(string lead, BookFolder folder, Pins pins, TimeProvider clock) => Code<Technician>.IsValid(lead)
         ? Issue(Book.Open(folder), new(lead), pins, clock)
-        : throw new UsageException($"LEAD is no code: found \"{lead}\", allowed 1 to 24 letters, digits, dots, underscores and hyphens.");
+        : throw new UsageException(
+            T($"LEAD is no code: found \"{lead}\", allowed 1 to 24 letters, digits, dots, underscores and hyphens."));
 
     /// <summary>At set-up: to the first lead of crew.csv.</summary>
     public static int AtSetUp(Book book, Pins pins, TimeProvider clock)
@@ -19,7 +20,7 @@ public static class FirstPinCommand
             return Issue(book, lead.Code, pins, clock);
 
         return Say.Wrong(
-            "crew.csv has no lead, so nobody can issue a PIN at the kiosk. Load a crew.csv with one, then: closeout first-pin LEAD",
+            T("crew.csv has no lead, so nobody can issue a PIN at the kiosk. Load a crew.csv with one, then: closeout first-pin LEAD"),
             ExitCode.Done);
     }
 
@@ -31,6 +32,6 @@ public static class FirstPinCommand
         var pin = Pins.Draw(lead);
         return book.Record(new FirstPin(lead.Code, pins.Hash(pin)).Decide, clock.GetLocalNow()) is { } refusal
             ? Say.Wrong(refusal.Text)
-            : Say.Done($"First PIN of lead {lead.Code} {lead.Name}: {pin}. It is shown once; write it down.");
+            : Say.Done(T($"First PIN of lead {lead.Code} {lead.Name}: {pin}. It is shown once; write it down."));
     }
 }

@@ -15,7 +15,7 @@ public static class KioskCommand
         if (!KioskTerminal.IsThere)
         {
             return Say.Wrong(
-                "The kiosk needs a terminal, and there is none here. For an evening without one: closeout rehearse FOLDER --out DIR",
+                T("The kiosk needs a terminal, and there is none here. For an evening without one: closeout rehearse FOLDER --out DIR"),
                 ExitCode.BadInput);
         }
 
@@ -23,12 +23,13 @@ public static class KioskCommand
         if (book.Date != folder.Dates[^1])
         {
             return Say.Wrong(
-                $"The page of {book.Date:O} is closed: the open business date is {folder.Dates[^1]:O}. "
-                + $"Leave --date away; to look back use: closeout --date {book.Date:O} wall",
+                T(
+                    $"The page of {book.Date:O} is closed: the open business date is {folder.Dates[^1]:O}. Leave --date away; to look "
+                        + $"back use: closeout --date {book.Date:O} wall"),
                 ExitCode.BadInput);
         }
 
-        using var seats = new VanSeats(folder, $"{Environment.MachineName}, program {Environment.ProcessId},");
+        using var seats = new VanSeats(folder, T($"{Environment.MachineName}, program {Environment.ProcessId},"));
         KioskSession? session = null;
         var archive = new Archive(folder, new ArchiveProgress(clock, said => session!.Working(said)).Told);
         session = new KioskSession(new Desk(book, clock), archive, new Attachments(folder), seats, daily, pins);

@@ -14,11 +14,12 @@ public static class LoadCommand
         if (Given(DayFolder.Read(folder, StepPages.Evening), date) is not { } given)
             return ExitCode.BadInput;
 
+        Language.OfDepot(given.Setup.Depot);
         if (!target.HasPages)
         {
             var fresh = Book.New(target, given.FirstPage(rehearsal: false), clock.GetLocalNow());
             var (vans, items) = (given.Setup.Vans.Count, given.Setup.Items.Count);
-            Say.Done($"Set up {given.Setup.Depot.Name} for {given.BusinessDate:O}: {vans} vans, {items} items.");
+            Say.Done(T($"Set up {given.Setup.Depot.Name} for {given.BusinessDate:O}: {vans} vans, {items} items."));
             FirstPinCommand.AtSetUp(fresh, pins, clock);
             return Opened(target, daily, clock);
         }
@@ -27,7 +28,7 @@ public static class LoadCommand
         var kept = Loading.KeepSpelling(book.Depot, given);
         var faults = Loading.Faults(book.Depot, kept).ToList();
         if (faults.Count > 0)
-            return Say.Faults([.. faults.Select(f => new Problem(f.File, 1, 1, f.Text))], "nothing was loaded.");
+            return Say.Faults([.. faults.Select(f => new Problem(f.File, 1, 1, f.Text))], T("nothing was loaded."));
 
         var before = book.Date;
         if (book.Record(new LoadFolder(kept).Decide, clock.GetLocalNow()) is { } refusal)
@@ -35,13 +36,15 @@ public static class LoadCommand
 
         if (book.Date > before)
         {
-            Say.Done($"Opened {book.Date:O}: balances, odometers, holds and what was left open on {before:O} are carried forward. "
-                + "stock.csv was not read again.");
+            Say.Done(
+                T(
+                    $"Opened {book.Date:O}: balances, odometers, holds and what was left open on {before:O} are carried forward. "
+                        + "stock.csv was not read again."));
             return Opened(target, daily, clock);
         }
 
-        const string Only = "stock.csv was not read again: stock changes by counts and deliveries only.";
-        Say.Done($"Updated {kept.Setup.Depot.Name} for {book.Date:O}. {Only}");
+        var only = T("stock.csv was not read again: stock changes by counts and deliveries only.");
+        Say.Done(T($"Updated {kept.Setup.Depot.Name} for {book.Date:O}. {only}"));
         ArchiveCommand.Of(target, clock).CatchUp();
         return ExitCode.Done;
     }
@@ -54,15 +57,16 @@ public static class LoadCommand
         Say.Notes(day.Findings);
         if (day.Given is not { } given)
         {
-            Say.Faults(day.Findings.Problems, "nothing was loaded.");
+            Say.Faults(day.Findings.Problems, T("nothing was loaded."));
             return null;
         }
 
         return date is null || date == given.BusinessDate
             ? given
             : throw new UsageException(
-                $"--date is not the folder's: found {date:O}, and depot.csv says business_date {given.BusinessDate:O}. "
-                + "Leave --date away, or name that date.");
+                T(
+                    $"--date is not the folder's: found {date:O}, and depot.csv says business_date {given.BusinessDate:O}. Leave --date "
+                        + "away, or name that date."));
     }
 
     private static int Opened(BookFolder target, DailyBackup daily, TimeProvider clock)

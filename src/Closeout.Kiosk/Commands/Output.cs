@@ -12,18 +12,19 @@ public static class Output
     public static readonly IReadOnlyDictionary<string, Func<Depot, Archive, byte[]>> Files =
         new Dictionary<string, Func<Depot, Archive, byte[]>>
         {
-            ["restock"] = (depot, _) => RestockCsv.Write(RestockPlan.For(depot)),
-            ["shelf"] = (depot, _) => ShelfCsv.Write(RestockPlan.For(depot)),
-            ["cardboard"] = (depot, _) => CardboardCsv.Write(depot),
-            ["mileage"] = (depot, _) => MileageCsv.Write(depot),
-            ["wall"] = (depot, _) => WallCsv.Write(depot),
-            ["accuracy"] = (depot, _) => AccuracyCsv.Write(depot),
-            ["recycling-weeks"] = (depot, archive) => RecyclingCsv.Weeks(depot.Setup.Depot, Boxes(depot, archive)),
-            ["recycling"] = (depot, archive) => RecyclingCsv.Totals(depot.Setup.Depot, Boxes(depot, archive)),
-            ["waste"] = (depot, archive) => WasteCsv.Write(depot, archive.Streams(DateOnly.MinValue, depot.Date)),
-            ["incidents"] = (depot, archive) => IncidentsCsv.Write(archive.Incidents().Where(i => i.Incident.Since <= depot.Date)),
-            ["mileage-log"] = (depot, archive) => MileageLogCsv.Write(depot, archive.Miles(DateOnly.MinValue, depot.Date)),
-            ["kit"] = (depot, _) => KitCsv.Write(depot),
+            ["restock"] = (depot, _) => English(() => RestockCsv.Write(RestockPlan.For(depot))),
+            ["shelf"] = (depot, _) => English(() => ShelfCsv.Write(RestockPlan.For(depot))),
+            ["cardboard"] = (depot, _) => English(() => CardboardCsv.Write(depot)),
+            ["mileage"] = (depot, _) => English(() => MileageCsv.Write(depot)),
+            ["wall"] = (depot, _) => English(() => WallCsv.Write(depot)),
+            ["accuracy"] = (depot, _) => English(() => AccuracyCsv.Write(depot)),
+            ["recycling-weeks"] = (depot, archive) => English(() => RecyclingCsv.Weeks(depot.Setup.Depot, Boxes(depot, archive))),
+            ["recycling"] = (depot, archive) => English(() => RecyclingCsv.Totals(depot.Setup.Depot, Boxes(depot, archive))),
+            ["waste"] = (depot, archive) => English(() => WasteCsv.Write(depot, archive.Streams(DateOnly.MinValue, depot.Date))),
+            ["incidents"] = (depot, archive) =>
+                English(() => IncidentsCsv.Write(archive.Incidents().Where(i => i.Incident.Since <= depot.Date))),
+            ["mileage-log"] = (depot, archive) => English(() => MileageLogCsv.Write(depot, archive.Miles(DateOnly.MinValue, depot.Date))),
+            ["kit"] = (depot, _) => English(() => KitCsv.Write(depot)),
         };
 
     /// <summary>The files that a rehearsal writes: the five of the contract first.</summary>
@@ -55,7 +56,7 @@ public static class Output
                 Disk.WriteWhole(place, bytes, own: false);
                 return ExitCode.Done;
             },
-            e => $"{path} cannot be written: {e.Message} Nothing was written there; name a folder that exists and is writable.");
+            e => T($"{path} cannot be written: {e.Message} Nothing was written there; name a folder that exists and is writable."));
     }
 
     /// <summary>Writes texts into a folder, which is made if it is not there. None is written when one would get into a book.</summary>
@@ -75,8 +76,8 @@ public static class Output
     {
         if (book is not null)
         {
-            const string Allowed = "Allowed is any place outside; only the program's own writing goes there.";
-            throw new UsageException($"{option} is inside a book: found {path}, and {book} is one. {Allowed}");
+            var allowed = T("Allowed is any place outside; only the program's own writing goes there.");
+            throw new UsageException(T($"{option} is inside a book: found {path}, and {book} is one. {allowed}"));
         }
     }
 
@@ -96,7 +97,7 @@ public static class Output
             Refuse(BookFolder.Around(Path.Combine(path, "file")), path, "--out");
             return Directory.CreateDirectory(RealPath.Of(path));
         },
-        e => $"{path} cannot be made: {e.Message} Name a folder that can be written.");
+        e => T($"{path} cannot be made: {e.Message} Name a folder that can be written."));
 
     private static IReadOnlyList<DatedBoxes> Boxes(Depot depot, Archive archive) => archive.Boxes(DateOnly.MinValue, depot.Date);
 }

@@ -11,12 +11,12 @@ public static class PagesCommand
 {
     /// <summary>A stow card for every van.</summary>
     public static int Stow(Depot depot, string outDir) => Write(
-        outDir, ("stow card", "stow cards"),
+        outDir, (T("stow card"), T("stow cards")),
         [.. depot.Setup.Vans.Select(v => ($"stow-{v.Code}.html", Sound(() => StowCard.Html(depot, v))))]);
 
     /// <summary>A sheet of labels for each kind of thing.</summary>
     public static int Labels(Depot depot, string outDir) => Write(
-        outDir, ("sheet of labels", "sheets of labels"),
+        outDir, (T("sheet of labels"), T("sheets of labels")),
         [
             .. Html.Labels.Sheets.Select(s => (
                 $"labels-{s.Name}.html", Sound(() => Html.Labels.Html(depot, s.Name, s.Labels(depot.Setup))))),
@@ -26,10 +26,11 @@ public static class PagesCommand
     public static int Incidents(BookFolder folder, DateOnly? date, string outDir, TimeProvider clock)
     {
         var depot = Book.Open(folder, date).Depot;
+        Language.OfDepot(depot.Setup.Depot);
         var archive = ArchiveCommand.Of(folder, clock);
         var photos = archive.Photos().ToLookup(p => (p.Date, p.Photo.Van), p => p.Photo);
         var attachments = new Attachments(folder);
-        return Write(outDir, ("incident report", "incident reports"),
+        return Write(outDir, (T("incident report"), T("incident reports")),
         [
             .. archive.Incidents().Where(i => i.Incident.Since <= depot.Date).Select(i => (
                 $"incident-{i.Incident.Number}.html",
@@ -42,12 +43,13 @@ public static class PagesCommand
     public static int Weekly(BookFolder folder, DateOnly? date, string outDir)
     {
         var last = Book.Open(folder, date).Depot;
+        Language.OfDepot(last.Setup.Depot);
         List<Depot> days =
         [
             .. folder.Dates.Where(d => d >= IsoWeek.Monday(last.Date) && d < last.Date).Select(d => Book.Open(folder, d).Depot), last,
         ];
         var attachments = new Attachments(folder);
-        return Write(outDir, ("weekly report", "weekly reports"),
+        return Write(outDir, (T("weekly report"), T("weekly reports")),
             [
                 .. last.Setup.Vans.Select(v => (
                     $"weekly-{v.Code}.html", (Func<(string, IReadOnlyList<string>)>)(() => WeeklyReport.Of(days, v, attachments.Read)))),
@@ -71,7 +73,7 @@ public static class PagesCommand
                 code = Say.Wrong($"{name}: {fault}");
         }
 
-        Say.Done($"{Say.Count(pages.Count, what.One, what.Many)} written.");
+        Say.Done(T($"{Say.Count(pages.Count, what.One, what.Many)} written."));
         return code;
     }
 

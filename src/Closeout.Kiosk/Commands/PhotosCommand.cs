@@ -18,7 +18,7 @@ public static class PhotosCommand
             Output.Write(Path.Combine(place, $"{number}-{FileName(photo.Name)}"), attachments.Read(photo.Sha256));
         }
 
-        return Say.Done($"{Say.Count(photos.Count, "photo", "photos")} written, each as it was attached.");
+        return Say.Done(T($"{Say.Count(photos.Count, T("photo"), T("photos"))} written, each as it was attached."));
     }
 
     /// <summary>A name that is one on every system: what could lead out of the folder or steer a terminal becomes an underscore.</summary>

@@ -25,11 +25,12 @@ public static class RehearseCommand
                 using var fresh = new RehearsedBook(target);
                 return Play(day, given, fresh, target, outDir, final);
             },
-            e => $"{outDir} cannot be written: {e.Message} Name a folder that is writable.");
+            e => T($"{outDir} cannot be written: {e.Message} Name a folder that is writable."));
     }
 
     private static int Play(DayFolder day, DayGiven given, RehearsedBook fresh, BookFolder target, string outDir, bool final)
     {
+        Language.OfDepot(given.Setup.Depot);
         var clock = new AnswerClock(given.BusinessDate, given.Setup.Depot.ShiftEnd);
         var desk = new Desk(Book.New(fresh.Folder, given.FirstPage(rehearsal: true), clock.GetLocalNow()), clock);
         var faults = new Findings();
@@ -38,7 +39,7 @@ public static class RehearseCommand
             faults.Fault(fault.File, fault.Line, fault.Column, fault.Text);
 
         if (faults.AreFaults)
-            return Say.Faults(faults.Problems, "the evening was not rehearsed and nothing was written.");
+            return Say.Faults(faults.Problems, T("the evening was not rehearsed and nothing was written."));
 
         if (final && Say.NotFinal(desk.Depot))
             return ExitCode.No;
@@ -61,8 +62,8 @@ public static class RehearseCommand
             return false;
 
         Say.Wrong(named
-            ? $"The book {target.Path} exists, and a rehearsal needs a fresh one. Name another with --book, or leave --book away."
-            : $"{target.Path} is not a rehearsal's book, so it is not replaced. Name another folder with --out.");
+            ? T($"The book {target.Path} exists, and a rehearsal needs a fresh one. Name another with --book, or leave --book away.")
+            : T($"{target.Path} is not a rehearsal's book, so it is not replaced. Name another folder with --out."));
         return true;
     }
 }

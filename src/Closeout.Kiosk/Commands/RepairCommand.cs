@@ -13,13 +13,15 @@ public static class RepairCommand
         foreach (var line in saved.Said)
             Say.Done(line);
 
-        Say.Done($"Wrote {target.Path}: {saved.Kept} of {saved.Kept + saved.Lost} entries kept, {saved.Lost} lost, "
-            + $"{Say.Count(saved.Pages, "page", "pages")}. The old book was only read.");
+        Say.Done(T($"Wrote {target.Path}: {saved.Kept} of {saved.Kept + saved.Lost} entries kept, {saved.Lost} lost, "
+            + $"{Say.Count(saved.Pages, T("page"), T("pages"))}. The old book was only read."));
         if (saved.Lost == 0)
             return ExitCode.Done;
 
-        Say.Done($"Keep the old book. See what is missing (closeout --book {target.Path} wall), record it again, "
-            + "and count what it concerns; a backup may still hold it.");
+        Say.Done(
+            T(
+                $"Keep the old book. See what is missing (closeout --book {target.Path} wall), record it again, and count what it "
+                    + "concerns; a backup may still hold it."));
         return ExitCode.No;
     }
 }

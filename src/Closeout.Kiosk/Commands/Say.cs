@@ -28,12 +28,13 @@ public static class Say
 
     /// <summary>Mostly standard output that cannot take more; whatever else the system refuses, it is no fault of ours.</summary>
     public static int CannotSay(Exception e) =>
-        Wrong($"This could not be read or written: {e.Message} Free some room or name another place, then run it again.", ExitCode.NoBook);
+        Wrong(
+            T($"This could not be read or written: {e.Message} Free some room or name another place, then run it again."), ExitCode.NoBook);
 
     public static void Notes(Findings findings)
     {
         foreach (var note in findings.Notes)
-            Wrong($"note: {note}");
+            Wrong(T($"note: {note}"));
     }
 
     /// <summary>Every fault on a line of its own, and what became of it.</summary>
@@ -42,7 +43,7 @@ public static class Say
         foreach (var problem in problems)
             Wrong(problem.ToString());
 
-        return Wrong($"{Count(problems.Count, "fault", "faults")}; {became}", ExitCode.BadInput);
+        return Wrong($"{Count(problems.Count, T("fault"), T("faults"))}; {became}", ExitCode.BadInput);
     }
 
     /// <summary>Under --final: names each van that is not closed.</summary>
@@ -52,8 +53,8 @@ public static class Say
         var open = depot.Setup.Vans.Where(v => !depot.IsDone(v.Code)).ToList();
         foreach (var van in open)
         {
-            var at = depot.Shift(van.Code) is { } shift ? $"it is at {StepWords.Name(shift.Step)}" : "it is on the road";
-            Wrong($"{van.Code} {van.Name} is not closed: {at}. Close it out, or leave --final away.");
+            var at = depot.Shift(van.Code) is { } shift ? T($"it is at {StepWords.Name(shift.Step)}") : T("it is on the road");
+            Wrong(T($"{van.Code} {van.Name} is not closed: {at}. Close it out, or leave --final away."));
         }
 
         return open.Count > 0;

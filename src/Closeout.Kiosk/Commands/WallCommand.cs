@@ -37,13 +37,14 @@ public static class WallCommand
     public static int Every(BookFolder folder, string file, int seconds, TimeProvider clock, Func<TimeSpan, bool> goesOn)
     {
         if (seconds is < LeastSeconds or > MostSeconds)
-            throw new UsageException($"--every is out of bounds: found {seconds}, allowed {LeastSeconds} to {MostSeconds} seconds.");
+            throw new UsageException(T($"--every is out of bounds: found {seconds}, allowed {LeastSeconds} to {MostSeconds} seconds."));
 
         if (file == "-")
-            throw new UsageException("--every writes a file again and again: found -, allowed the name of a file.");
+            throw new UsageException(T("--every writes a file again and again: found -, allowed the name of a file."));
 
         Output.RefuseInBook(file, Option);
         var book = Book.Open(folder);
+        Language.OfDepot(book.Depot.Setup.Depot);
         var t = new Tonight(book.Depot);
         var told = "";
         do
@@ -57,7 +58,7 @@ public static class WallCommand
                 Write(file, t, new(clock.GetLocalNow(), seconds));
             });
             if (fault.Length > 0 && fault != told)
-                Say.Wrong($"{fault} It is tried again every {seconds} s.");
+                Say.Wrong(T($"{fault} It is tried again every {seconds} s."));
 
             told = fault;
         }

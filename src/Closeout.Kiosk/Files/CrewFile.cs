@@ -11,7 +11,8 @@ public static class CrewFile
 
     public static (IReadOnlyList<Technician> Crew, Known<Technician> Codes) Read(string folder, Known<Van> vans, Findings findings)
     {
-        var table = CsvTable.Read(folder, "crew.csv", required: true, ["technician", "name", "role", "van", "workdays"], [], findings);
+        var table = CsvTable.Read(
+            folder, "crew.csv", required: true, ["technician", "name", "role", "van", "workdays"], ["language"], findings);
         var known = new Known<Technician>("crew.csv", table);
         var crew = new List<Technician>();
         foreach (var row in table.Rows)
@@ -21,9 +22,10 @@ public static class CrewFile
                 row.Text("name"),
                 row.OneOf("role", "technician", "lead") == "lead",
                 row.Has("van") ? row.Known("van", vans) : null,
-                Workdays(row));
+                Workdays(row),
+                row.Has("language") ? row.OneOf("language", [.. Words.Language.Codes]) : null);
             if (technician.Code != default && !known.Add(technician.Code))
-                row.Bad("technician", "stands twice", "once, whatever the case of its letters");
+                row.Bad("technician", T("stands twice"), T("once, whatever the case of its letters"));
 
             if (row.IsGood)
                 crew.Add(technician);
@@ -39,7 +41,7 @@ public static class CrewFile
         {
             if (!Days.TryGetValue(word, out var day))
             {
-                row.Bad("workdays", $"has a day that is none", string.Join(" ", Days.Keys));
+                row.Bad("workdays", T($"has a day that is none"), string.Join(" ", Days.Keys));
                 break;
             }
 

@@ -37,7 +37,10 @@ internal sealed class CsvReading
         if (!Next())
         {
             if (!IsCut)
-                findings.Fault(file, 1, 1, $"the file is empty: found nothing, allowed is a header row with {string.Join(",", columns)}");
+            {
+                findings.Fault(
+                    file, 1, 1, T($"the file is empty: found nothing, allowed is a header row with {string.Join(",", columns)}"));
+            }
 
             return false;
         }
@@ -45,7 +48,7 @@ internal sealed class CsvReading
         width = csv.FieldCount;
         if (width > CsvLimits.MostColumns)
         {
-            Cut((int)csv.LineNumber, $"the header has too many columns: found {width}, allowed {CsvLimits.MostColumns}");
+            Cut((int)csv.LineNumber, T($"the header has too many columns: found {width}, allowed {CsvLimits.MostColumns}"));
             return false;
         }
 
@@ -54,15 +57,15 @@ internal sealed class CsvReading
         {
             var name = columns.Concat(optional).FirstOrDefault(c => string.Equals(c, cell.Text, StringComparison.OrdinalIgnoreCase));
             if (name is null)
-                findings.Note(file, cell.Line, cell.Column, $"unknown column {Findings.Quote(cell.Text)} is ignored");
+                findings.Note(file, cell.Line, cell.Column, T($"unknown column {Findings.Quote(cell.Text)} is ignored"));
             else if (!index.TryAdd(name, i))
-                findings.Fault(file, cell.Line, cell.Column, $"the column stands twice: found {name} again, allowed once");
+                findings.Fault(file, cell.Line, cell.Column, T($"the column stands twice: found {name} again, allowed once"));
         }
 
         foreach (var missing in columns.Where(c => !index.ContainsKey(c)))
         {
             findings.Fault(file, (int)csv.LineNumber, 1,
-                $"a column is missing: found no {missing}, allowed are the columns {string.Join(",", columns)}");
+                T($"a column is missing: found no {missing}, allowed are the columns {string.Join(",", columns)}"));
         }
 
         return true;
@@ -88,7 +91,7 @@ internal sealed class CsvReading
             if (rows == CsvLimits.MostRows)
             {
                 Cut(line,
-                    $"the file has too many rows: found more than {CsvLimits.MostRows} below the header, allowed {CsvLimits.MostRows}");
+                    T($"the file has too many rows: found more than {CsvLimits.MostRows} below the header, allowed {CsvLimits.MostRows}"));
                 yield break;
             }
 
@@ -98,7 +101,7 @@ internal sealed class CsvReading
 
             if (csv.FieldCount != width)
             {
-                findings.Fault(file, line, 1, $"the row does not fit the header: found {csv.FieldCount} fields, allowed {width}");
+                findings.Fault(file, line, 1, T($"the row does not fit the header: found {csv.FieldCount} fields, allowed {width}"));
                 continue;
             }
 
@@ -106,7 +109,7 @@ internal sealed class CsvReading
             if (Array.FindIndex(cells, c => c.Text.Length > CsvLimits.MostField) is >= 0 and var tooLong)
             {
                 findings.Fault(file, cells[tooLong].Line, cells[tooLong].Column,
-                    $"the field is too long: found {cells[tooLong].Text.Length} characters, allowed {CsvLimits.MostField}");
+                    T($"the field is too long: found {cells[tooLong].Text.Length} characters, allowed {CsvLimits.MostField}"));
                 continue;
             }
 
@@ -142,13 +145,14 @@ internal sealed class CsvReading
 
     private void TooLong(int line) =>
         Cut(line,
-            $"the row is too long: found more than {CsvLimits.MostRowBytes} bytes, allowed {CsvLimits.MostRowBytes}; perhaps a quote "
-                + "before is not closed");
+            T(
+                $"the row is too long: found more than {CsvLimits.MostRowBytes} bytes, allowed {CsvLimits.MostRowBytes}; perhaps a quote "
+                    + "before is not closed"));
 
     private void Cut(int line, string what)
     {
         IsCut = true;
-        findings.Fault(file, line, 1, $"{what}. The file was not read further");
+        findings.Fault(file, line, 1, T($"{what}. The file was not read further"));
     }
 
     private void Malformed(CsvMalformedRecord record)
@@ -156,12 +160,12 @@ internal sealed class CsvReading
         misquoted = (int)record.LineNumber;
         var what = record.Reason switch
         {
-            CsvMalformedReason.UnterminatedQuote => "a quote that is not closed",
-            CsvMalformedReason.TextAfterClosingQuote => "text behind a closing quote",
-            _ => "a quote inside a field that does not begin with one",
+            CsvMalformedReason.UnterminatedQuote => T("a quote that is not closed"),
+            CsvMalformedReason.TextAfterClosingQuote => T("text behind a closing quote"),
+            _ => T("a quote inside a field that does not begin with one"),
         };
         findings.Fault(file, misquoted, 1,
-            $"the quotes do not match: found {what}, allowed is RFC 4180: a field with quotes stands in quotes, each doubled");
+            T($"the quotes do not match: found {what}, allowed is RFC 4180: a field with quotes stands in quotes, each doubled"));
     }
 
     private CsvCell[] Cells()

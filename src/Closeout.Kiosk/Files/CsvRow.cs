@@ -43,31 +43,31 @@ public sealed class CsvRow(string file, int line, CsvCell[] cells, IReadOnlyDict
     {
         var text = Raw(column);
         if (text.Length is 0 or > MostText && !(mayBeEmpty && text.Length == 0))
-            Bad(column, "is no short text", $"1 to {MostText} characters");
+            Bad(column, T("is no short text"), T($"1 to {MostText} characters"));
         else if (text.Any(c => char.IsControl(c) && c is not ('\t' or '\r' or '\n')))
-            Bad(column, "has a control character", "printable text");
+            Bad(column, T("has a control character"), T("printable text"));
 
         return text;
     }
 
-    public Code<T> Code<T>(string column)
+    public Code<TKind> Code<TKind>(string column)
     {
         var text = Raw(column);
-        if (Facts.Code<T>.IsValid(text))
+        if (Facts.Code<TKind>.IsValid(text))
             return new(text);
 
-        Bad(column, "is no code", "1 to 24 of A-Z a-z 0-9 . _ -");
+        Bad(column, T("is no code"), T("1 to 24 of A-Z a-z 0-9 . _ -"));
         return default;
     }
 
     /// <summary>A code that another file lists, in the spelling it has there.</summary>
-    public Code<T> Known<T>(string column, Known<T> known)
+    public Code<TKind> Known<TKind>(string column, Known<TKind> known)
     {
-        var code = Code<T>(column);
+        var code = Code<TKind>(column);
         if (code == default || known.Find(code) is not { } spelled)
         {
             if (code != default && known.IsComplete)
-                Bad(column, $"is not in {known.File}", "a code listed there");
+                Bad(column, T($"is not in {known.File}"), T("a code listed there"));
 
             Doubt(column);
             return default;
@@ -84,7 +84,7 @@ public sealed class CsvRow(string file, int line, CsvCell[] cells, IReadOnlyDict
             return number;
         }
 
-        Bad(column, "is no whole number in range", string.Create(CultureInfo.InvariantCulture, $"{least} to {most}"));
+        Bad(column, T("is no whole number in range"), T($"{least} to {most}"));
         return least;
     }
 
@@ -97,8 +97,8 @@ public sealed class CsvRow(string file, int line, CsvCell[] cells, IReadOnlyDict
             return number;
         }
 
-        Bad(column, "is no number in range",
-            string.Create(CultureInfo.InvariantCulture, $"{(openBelow ? "above " : "")}{least} to {most}, with a decimal point"));
+        Bad(column, T("is no number in range"),
+            T($"{(openBelow ? T("above ") : "")}{least} to {most}, with a decimal point"));
         return least;
     }
 
@@ -110,7 +110,7 @@ public sealed class CsvRow(string file, int line, CsvCell[] cells, IReadOnlyDict
             return date;
         }
 
-        Bad(column, "is no date", $"YYYY-MM-DD, a day of the years {FirstYear} to {LastYear}");
+        Bad(column, T("is no date"), T($"YYYY-MM-DD, a day of the years {FirstYear} to {LastYear}"));
         return default;
     }
 
@@ -118,7 +118,7 @@ public sealed class CsvRow(string file, int line, CsvCell[] cells, IReadOnlyDict
     public TimeOnly Clock(string column)
     {
         if (!TimeOnly.TryParseExact(Raw(column), "HH:mm", CultureInfo.InvariantCulture, DateTimeStyles.None, out var clock))
-            Bad(column, "is no time of day", "HH:MM, 00:00 to 23:59");
+            Bad(column, T("is no time of day"), T("HH:MM, 00:00 to 23:59"));
 
         return clock;
     }
@@ -129,7 +129,7 @@ public sealed class CsvRow(string file, int line, CsvCell[] cells, IReadOnlyDict
     {
         var found = allowed.FirstOrDefault(a => string.Equals(a, Raw(column), StringComparison.OrdinalIgnoreCase));
         if (found is null)
-            Bad(column, "is none of the words allowed", string.Join(", ", allowed));
+            Bad(column, T("is none of the words allowed"), string.Join(", ", allowed));
 
         return found ?? allowed[0];
     }
@@ -141,7 +141,7 @@ public sealed class CsvRow(string file, int line, CsvCell[] cells, IReadOnlyDict
         if (Find(column) is { } cell)
         {
             // A column that is missing altogether was told once, at the header.
-            findings.Fault(file, cell.Line, cell.Column, $"{column} {wrong}: found {Findings.Quote(cell.Text)}, allowed {allowed}");
+            findings.Fault(file, cell.Line, cell.Column, T($"{column} {wrong}: found {Findings.Quote(cell.Text)}, allowed {allowed}"));
         }
     }
 
@@ -156,17 +156,17 @@ public sealed class CsvRow(string file, int line, CsvCell[] cells, IReadOnlyDict
 
 /// <summary>The codes that a file lists. Those of faulty rows count too: their users are not at fault.</summary>
 /// <param name="table">What they are read from; null: a file that need not list them all.</param>
-public sealed class Known<T>(string file, CsvTable? table)
+public sealed class Known<TKind>(string file, CsvTable? table)
 {
-    private readonly Dictionary<Code<T>, Code<T>> codes = [];
+    private readonly Dictionary<Code<TKind>, Code<TKind>> codes = [];
 
     public string File => file;
 
     /// <summary>False where the file could not be read, or not to its end: then nothing is told of codes that it may hold.</summary>
     public bool IsComplete => table is { IsWhole: true };
 
-    public Code<T>? Find(Code<T> code) => codes.TryGetValue(code, out var spelled) ? spelled : null;
+    public Code<TKind>? Find(Code<TKind> code) => codes.TryGetValue(code, out var spelled) ? spelled : null;
 
     /// <summary>Adds a code; false when it stands already.</summary>
-    public bool Add(Code<T> code) => codes.TryAdd(code, code);
+    public bool Add(Code<TKind> code) => codes.TryAdd(code, code);
 }

@@ -36,7 +36,8 @@ public sealed class CsvTable
             if (required)
             {
                 findings.Fault(
-                    file, 1, 1, $"the file is missing: found nothing, allowed is a CSV file with the columns {string.Join(",", columns)}");
+                    file, 1, 1,
+                    T($"the file is missing: found nothing, allowed is a CSV file with the columns {string.Join(",", columns)}"));
             }
 
             return new(file, null);
@@ -44,8 +45,9 @@ public sealed class CsvTable
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
             findings.Fault(file, 1, 1,
-                $"the file cannot be read: found {(e as NoPlainFileException)?.Found ?? e.Message}, allowed is a readable CSV file of at "
-                    + $"most {CsvLimits.MostBytes} bytes");
+                T(
+                    $"the file cannot be read: found {(e as NoPlainFileException)?.Found ?? e.Message}, allowed is a readable CSV file "
+                        + $"of at most {CsvLimits.MostBytes} bytes"));
             return new(file, null);
         }
 
@@ -55,7 +57,7 @@ public sealed class CsvTable
             var line = 1 + before.Count((byte)'\n');
             var column = 1 + Encoding.UTF8.GetCharCount(before[(before.LastIndexOf((byte)'\n') + 1)..]);
             findings.Fault(
-                file, line, column, $"the text is not UTF-8: found byte 0x{bytes[bad]:X2}, allowed is UTF-8 with or without BOM");
+                file, line, column, T($"the text is not UTF-8: found byte 0x{bytes[bad]:X2}, allowed is UTF-8 with or without BOM"));
             return new(file, null);
         }
 

@@ -9,7 +9,7 @@ public sealed record DepotFile(DepotSettings Settings, DateOnly BusinessDate)
 
     private static readonly string[] Optional =
         ["service_1", "service_2", "service_3", "cardboard_lb_per_cu_yd", "ghg_factor_mtco2e_per_short_ton", "ghg_factor_source",
-            "crew_and_kit_lb", "streams"];
+            "crew_and_kit_lb", "streams", "language"];
 
     /// <summary>Null when a setting was at fault.</summary>
     public static DepotFile? Read(string folder, Findings findings)
@@ -23,16 +23,16 @@ public sealed record DepotFile(DepotSettings Settings, DateOnly BusinessDate)
         {
             var setting = row.Raw("setting");
             if (!Needed.Concat(Optional).Contains(setting, StringComparer.OrdinalIgnoreCase))
-                findings.Note(File, row.Line, 1, $"unknown setting {Findings.Quote(setting)} is ignored");
+                findings.Note(File, row.Line, 1, T($"unknown setting {Findings.Quote(setting)} is ignored"));
             else if (!rows.TryAdd(setting, row))
-                row.Fault("setting", $"stands twice: found {setting} again, allowed once");
+                row.Fault("setting", T($"stands twice: found {setting} again, allowed once"));
         }
 
         if (!table.IsWhole)
             return null;
 
         foreach (var missing in Needed.Where(s => !rows.ContainsKey(s)))
-            findings.Fault(File, 1, 1, $"a setting is missing: found no {missing}, allowed are {string.Join(", ", Needed)}");
+            findings.Fault(File, 1, 1, T($"a setting is missing: found no {missing}, allowed are {string.Join(", ", Needed)}"));
 
         var before = findings.Problems.Count;
         var settings = new DepotSettings(
@@ -49,7 +49,8 @@ public sealed record DepotFile(DepotSettings Settings, DateOnly BusinessDate)
             Take(rows, "ghg_factor_mtco2e_per_short_ton", r => (double?)r.Number("value", -1_000, 1_000), null),
             Take<string?>(rows, "ghg_factor_source", r => r.Text("value"), null),
             Take<IReadOnlyList<Code<WasteStream>>>(rows, "streams", Streams, []),
-            Take(rows, "crew_and_kit_lb", r => (double)r.Number("value", 0, 10_000), DepotSettings.DefaultCrewAndKitLb));
+            Take(rows, "crew_and_kit_lb", r => (double)r.Number("value", 0, 10_000), DepotSettings.DefaultCrewAndKitLb),
+            Take<string?>(rows, "language", r => r.OneOf("value", [.. Words.Language.Codes]), null));
         var date = Take(rows, "business_date", r => r.Date("value"), default);
         return findings.Problems.Count == before && Needed.All(rows.ContainsKey) ? new(settings, date) : null;
     }
@@ -64,7 +65,7 @@ public sealed record DepotFile(DepotSettings Settings, DateOnly BusinessDate)
     {
         var named = row.Raw("value").Split(' ', StringSplitOptions.RemoveEmptyEntries);
         if (named.FirstOrDefault(n => WasteStream.All.All(s => s.Code != new Code<WasteStream>(n))) is not null)
-            row.Bad("value", "names a waste stream that is none", string.Join(" ", WasteStream.All.Select(s => s.Code)));
+            row.Bad("value", T("names a waste stream that is none"), string.Join(" ", WasteStream.All.Select(s => s.Code)));
 
         return [.. WasteStream.All.Select(s => s.Code).Where(c => named.Any(n => c == new Code<WasteStream>(n)))];
     }
@@ -73,7 +74,7 @@ public sealed record DepotFile(DepotSettings Settings, DateOnly BusinessDate)
     {
         var service = row.Number("value", 0, 1, openBelow: true);
         if (service == 1)
-            row.Bad("value", "is no chance that can be kept", "above 0 and below 1");
+            row.Bad("value", T("is no chance that can be kept"), T("above 0 and below 1"));
 
         return (double)service;
     }

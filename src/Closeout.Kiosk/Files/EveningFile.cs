@@ -59,7 +59,7 @@ public static class EveningFile
             case EveningItem.Part:
                 return WalkRound.Find(row.Raw("item")) ?? row.OneOf("item", [.. WalkRound.Parts]);
             case EveningItem.None:
-                row.Bad("item", $"has no place in step {row.Raw("step")}", "nothing");
+                row.Bad("item", T($"has no place in step {row.Raw("step")}"), "nothing");
                 return "";
             default:
                 throw new InvalidOperationException($"no such item: {field.Item}");
@@ -69,7 +69,10 @@ public static class EveningFile
     private static void Value(CsvRow row, EveningField field, string item)
     {
         if (item.Length == 0 && field.NeedsItem)
-            row.Bad("item", $"is needed for {field.Name}", field.Item == EveningItem.Part ? string.Join(", ", WalkRound.Parts) : "a code");
+        {
+            row.Bad("item", T($"is needed for {field.Name}"),
+                field.Item == EveningItem.Part ? string.Join(", ", WalkRound.Parts) : T("a code"));
+        }
 
         // A part is judged beside what it lacks; of the others nothing is known without their item.
         if (item.Length > 0 || field.Item is EveningItem.None or EveningItem.Part)

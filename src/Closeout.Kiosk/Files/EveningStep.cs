@@ -37,7 +37,7 @@ public sealed record EveningField(string Name, EveningItem Item, Action<CsvRow> 
     {
         var name = row.Text("value");
         if (Path.IsPathRooted(name) || name.Split('/', '\\').Contains(".."))
-            row.Bad("value", "reaches out of the day folder", "the name of a file in it");
+            row.Bad("value", T("reaches out of the day folder"), T("the name of a file in it"));
     }
 }
 

@@ -33,6 +33,18 @@ internal sealed class HtmlPage
     /// <summary>Adds markup and a line feed.</summary>
     public void Add(string markup) => html.Append(markup).Append('\n');
 
+    /// <summary>Adds a heading of words.</summary>
+    public void Heading(string words) => Add($"<h2>{Safe(words)}</h2>");
+
+    /// <summary>Adds a paragraph of sentences.</summary>
+    public void Paragraph(string sentences) => Add($"<p>{Safe(sentences)}</p>");
+
+    /// <summary>The heads of columns of words.</summary>
+    public static string Heads(params string[] words) => string.Concat(words.Select(w => $"<th>{Safe(w)}</th>"));
+
+    /// <summary>The heads of columns of numbers.</summary>
+    public static string NumberHeads(params string[] words) => string.Concat(words.Select(w => $"<th class=\"n\">{Safe(w)}</th>"));
+
     /// <summary>Adds a table between its heads and its rows.</summary>
     public void Table(string head, IEnumerable<string> rows)
     {

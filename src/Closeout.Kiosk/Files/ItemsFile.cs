@@ -36,7 +36,7 @@ public static class ItemsFile
                 row.Whole("min_order_cartons"),
                 row.Has("stow") ? row.Text("stow") : "");
             if (item.Code != default && !known.Add(item.Code))
-                row.Bad("item", "stands twice", "once, whatever the case of its letters");
+                row.Bad("item", T("stands twice"), T("once, whatever the case of its letters"));
 
             Relations(row, item, boards);
             if (row.IsGood)
@@ -49,17 +49,17 @@ public static class ItemsFile
     private static void Relations(CsvRow row, Item item, IReadOnlyList<Board> boards)
     {
         if (row.Are("carton_length_in", "carton_width_in") && item.Box.WidthIn > item.Box.LengthIn)
-            row.Bad("carton_width_in", "is above the length", $"at most carton_length_in, {row.Raw("carton_length_in")}");
+            row.Bad("carton_width_in", T("is above the length"), T($"at most carton_length_in, {row.Raw("carton_length_in")}"));
 
         if (row.Are("low", "high") && item.High < item.Low)
-            row.Bad("high", "is below low", $"at least low, {item.Low}");
+            row.Bad("high", T("is below low"), T($"at least low, {item.Low}"));
 
         if (row.Are("board") && Boards.Find(boards, item.Box.Board) is null)
         {
-            row.Bad("board", "is not known",
+            row.Bad("board", T("is not known"),
                 string.Join(", ",
                     boards.Concat(Boards.Typical).Select(b => b.Name)
-                        .Distinct(StringComparer.OrdinalIgnoreCase)) + ", or a row in boards.csv");
+                        .Distinct(StringComparer.OrdinalIgnoreCase)) + T(", or a row in boards.csv"));
         }
     }
 }

@@ -16,7 +16,7 @@ public static class KitFile
                 row.Has("test_every_days") ? row.Whole("test_every_days", 0, 3_660) : 0,
                 row.Has("warn_days") ? row.Whole("warn_days", 0, 366) : KitPiece.UsualWarnDays);
             if (piece.Code != default && !known.Add(piece.Code))
-                row.Bad("kit_item", "stands twice", "once, whatever the case of its letters");
+                row.Bad("kit_item", T("stands twice"), T("once, whatever the case of its letters"));
 
             if (row.IsGood)
                 kit.Add(piece);

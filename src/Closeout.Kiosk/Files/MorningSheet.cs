@@ -16,39 +16,40 @@ public static class MorningSheet
 
     private const string Style = SheetParts.Style + "\ntd.w { min-width: 7em; font-weight: bold; }";
 
-    private const string Caution = "This sheet repeats what people confirmed. It does not say that a van is safe: look at it before you "
-        + "drive. Local rules and the maker's instructions come first.";
+    private static string Caution =>
+        T("This sheet repeats what people confirmed. It does not say that a van is safe: look at it before you drive. Local rules and "
+            + "the maker's instructions come first.");
 
     /// <summary>The depot's page.</summary>
     public static IEnumerable<SheetLine> OfDepot(Tonight t)
     {
         var (depot, plan) = (t.Depot, t.Plan);
-        yield return new("", $"{depot.Setup.Depot.Name}: MORNING SHEET for {Spell.Day(plan.Date)}{Rehearsed(depot)}", IsHeading: true);
-        yield return new("", $"as of the evening of {Spell.Day(depot.Date)}; {WallWords.Closed(t.Vans)}");
+        yield return new("", T($"{depot.Setup.Depot.Name}: MORNING SHEET for {Spell.Day(plan.Date)}{Rehearsed(depot)}"), IsHeading: true);
+        yield return new("", T($"as of the evening of {Spell.Day(depot.Date)}; {WallWords.Closed(t.Vans)}"));
         foreach (var state in t.Vans.Where(v => v.Holds.Count > 0))
             yield return new("", $"{state.Van.Code} {state.Van.Name}: {string.Join("; ", state.Holds)}", Part: SheetPart.Held);
 
         foreach (var state in t.Vans)
             yield return new($"{state.Van.Bay} {state.Van.Code} {state.Van.Name}", WallWords.Morning(state));
 
-        yield return new("", "The depot", IsHeading: true);
+        yield return new("", T("The depot"), IsHeading: true);
         foreach (var (word, sentence) in t.Totals)
             yield return new(word, sentence);
 
         foreach (var order in plan.Shelf.Where(s => s.Order.Cartons > 0))
         {
-            yield return new("Order",
-                $"{Spell.Count(order.Order.Cartons, "carton", "cartons")} of {order.Item.Code} {order.Item.Description}", Tick: true);
+            var cartons = Spell.Count(order.Order.Cartons, T("carton"), T("cartons"));
+            yield return new(T("Order"), T($"{cartons} of {order.Item.Code} {order.Item.Description}"), Tick: true);
         }
 
         foreach (var van in depot.Setup.Vans)
         {
             foreach (var piece in VanWords.ToBuy(depot, van))
-                yield return new("Buy", $"{piece} for {van.Code} {van.Name}", Tick: true);
+                yield return new(T("Buy"), T($"{piece} for {van.Code} {van.Name}"), Tick: true);
         }
 
         foreach (var note in Collecting.Notes(depot))
-            yield return new("Ship", note, Tick: true);
+            yield return new(T("Ship"), note, Tick: true);
 
         yield return new("", Caution);
     }
@@ -57,30 +58,29 @@ public static class MorningSheet
     public static IEnumerable<SheetLine> OfVan(Tonight t, Van van)
     {
         var (depot, plan) = (t.Depot, t.Plan);
-        yield return new(van.Code.Text, $"{van.Name}, bay {van.Bay}", Part: SheetPart.Van);
-        yield return new("", $"MORNING SHEET for {Spell.Day(plan.Date)}{Rehearsed(depot)}", IsHeading: true);
+        yield return new(van.Code.Text, T($"{van.Name}, bay {van.Bay}"), Part: SheetPart.Van);
+        yield return new("", T($"MORNING SHEET for {Spell.Day(plan.Date)}{Rehearsed(depot)}"), IsHeading: true);
         foreach (var hold in Readiness.Standing(depot, van.Code))
-            yield return new("", $"{hold.Reason}, since {hold.Since:yyyy-MM-dd}", Part: SheetPart.Held);
+            yield return new("", T($"{hold.Said}, since {hold.Since:yyyy-MM-dd}"), Part: SheetPart.Held);
 
         foreach (var (word, sentence) in VanWords.Of(t, van).Where(w => w.Word != "HELD"))
             yield return new(word, sentence);
 
         var take = StowOrder.ToTake(depot, plan, van.Code);
-        yield return new("", take.Count == 0 ? "Nothing to load" : "To load, deepest first; write what was taken", IsHeading: true);
+        yield return new("", take.Count == 0 ? T("Nothing to load") : T("To load, deepest first; write what was taken"), IsHeading: true);
         foreach (var line in take)
         {
-            var parts = new[] { (line.Sealed, "sealed"), (line.FromBin, "from the bin"), (line.FromOpened, "of an opened carton") };
-            yield return new(line.Item.Stow,
-                $"{line.Item.Code} {line.Item.Description}: "
-                    + $"{string.Join(", ", parts.Where(p => p.Item1 > 0).Select(p => $"{p.Item1} {p.Item2}"))}",
-                Tick: true, Part: SheetPart.Take);
+            var parts =
+                new[] { (line.Sealed, T("sealed")), (line.FromBin, T("from the bin")), (line.FromOpened, T("of an opened carton")) };
+            var amounts = string.Join(", ", parts.Where(p => p.Item1 > 0).Select(p => $"{p.Item1} {p.Item2}"));
+            yield return new(line.Item.Stow, $"{line.Item.Code} {line.Item.Description}: {amounts}", Tick: true, Part: SheetPart.Take);
         }
 
-        yield return new("", "Before it goes out", IsHeading: true);
+        yield return new("", T("Before it goes out"), IsHeading: true);
         foreach (var held in Readiness.Standing(depot, van.Code))
-            yield return new("HELD", $"{held.Reason}: a lead lifts it, or it stays", Tick: true);
+            yield return new(T("HELD"), T($"{held.Said}: a lead lifts it, or it stays"), Tick: true);
 
-        yield return new("", "walked around, lights and tires checked, load tied", Tick: true);
+        yield return new("", T("walked around, lights and tires checked, load tied"), Tick: true);
         yield return new("", "", Part: SheetPart.Sign);
         yield return new("", Caution);
     }
@@ -144,7 +144,7 @@ public static class MorningSheet
     /// <summary>All pages in one self-contained HTML file, a sheet of paper each.</summary>
     public static string Html(Tonight t)
     {
-        var page = new HtmlPage($"{t.Depot.Setup.Depot.Name}, morning sheet for {Spell.Day(t.Plan.Date)}", Style);
+        var page = new HtmlPage(T($"{t.Depot.Setup.Depot.Name}, morning sheet for {Spell.Day(t.Plan.Date)}"), Style);
         foreach (var lines in t.Depot.Setup.Vans.Select(v => OfVan(t, v)).Prepend(OfDepot(t)))
             Section(page, [.. lines]);
 
@@ -191,9 +191,9 @@ public static class MorningSheet
             + $"class=\"t\">{(line.Tick ? "<span></span>" : "")}</td><td>{HtmlPage.Safe(line.Sentence)}</td>"
             + (line.Part == SheetPart.Take ? "<td class=\"k\"></td>" : "");
 
-    private const string TakeHeads = "<th>Where</th><th></th><th>Item</th><th>Taken</th>";
+    private static string TakeHeads => HtmlPage.Heads(T("Where"), "", T("Item"), T("Taken"));
 
-    private static string Rehearsed(Depot depot) => depot.Rehearsal ? ", REHEARSAL" : "";
+    private static string Rehearsed(Depot depot) => depot.Rehearsal ? T(", REHEARSAL") : "";
 
     private static string Fit(string text) => text.Length > Columns ? text[..Columns] : text;
 }

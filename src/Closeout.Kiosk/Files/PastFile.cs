@@ -22,7 +22,7 @@ public static class PastFile
         {
             var date = row.Date("date");
             if (row.IsGood && today is { } now && date >= now)
-                row.Bad("date", "is not past", $"a day before {now:yyyy-MM-dd}");
+                row.Bad("date", T("is not past"), T($"a day before {now:yyyy-MM-dd}"));
 
             var kind = Kinds[row.OneOf("record", [.. Kinds.Keys])];
             if (row.IsGood && Of(row, date, kind, vans, items, kit) is { } record && row.IsGood)
@@ -58,14 +58,14 @@ public static class PastFile
             _ => 0,
         };
         if (kind == PastKind.Collected && row.IsGood && !WasteStream.Of(new(code!)).IsWeighed && amount != Math.Truncate(amount))
-            row.Bad("value", "is no whole number of pieces", "a whole number");
+            row.Bad("value", T("is no whole number of pieces"), T("a whole number"));
 
         if (kind == PastKind.Damage && (CardNumber.IsIn(row.Raw("value")) || SocialSecurityNumber.IsIn(row.Raw("value"))))
-            row.Bad("value", "holds what looks like a card number or a social-security number", "words without it");
+            row.Bad("value", T("holds what looks like a card number or a social-security number"), T("words without it"));
 
         var on = kind is PastKind.Expires or PastKind.Tested ? row.Date("value") : (DateOnly?)null;
         if (kind == PastKind.Tested && on > date)
-            row.Bad("value", "is later than the day it was read", $"a day up to {date:yyyy-MM-dd}");
+            row.Bad("value", T("is later than the day it was read"), T($"a day up to {date:yyyy-MM-dd}"));
 
         var text = kind == PastKind.Damage ? row.Text("value") : "";
         return new(date, kind, van, code ?? "", amount, on, text);
@@ -82,8 +82,10 @@ public static class PastFile
             {
                 var (now, was) = (FormattableString.Invariant($"{after.Amount}"), FormattableString.Invariant($"{before.Amount}"));
                 findings.Fault(
-                    File, line, 1, $"odometer of {van.Key} falls: found {now} on {IsoDate.Text(after.Date)} after {was} on "
-                        + $"{IsoDate.Text(before.Date)}, allowed at least {was}");
+                    File, line, 1,
+                    T(
+                        $"odometer of {van.Key} falls: found {now} on {IsoDate.Text(after.Date)} after {was} on "
+                            + $"{IsoDate.Text(before.Date)}, allowed at least {was}"));
             }
         }
     }

@@ -13,9 +13,9 @@ public static class PickSheet
     /// <summary>The longest amount, "9999 of an opened one".</summary>
     private const int AmountColumns = 21;
 
-    private const string Heads =
-        "<th></th><th>Where</th><th>Item</th><th class=\"n\">Sealed</th><th class=\"n\">From bin</th><th class=\"n\">Opened</th>"
-            + "<th>Taken</th>";
+    private static string Heads =>
+        HtmlPage.Heads(
+            "", T("Where"), T("Item")) + HtmlPage.NumberHeads(T("Sealed"), T("From bin"), T("Opened")) + HtmlPage.Heads(T("Taken"));
 
     /// <summary>One van's sheet as text.</summary>
     public static string Text(Tonight t, Van van)
@@ -30,11 +30,11 @@ public static class PickSheet
     /// <summary>All vans in one self-contained HTML file, a page each when printed.</summary>
     public static string Html(Tonight t)
     {
-        var page = new HtmlPage($"{t.Depot.Setup.Depot.Name}, to load for {Spell.Day(t.Plan.Date)}", SheetParts.Style);
+        var page = new HtmlPage(T($"{t.Depot.Setup.Depot.Name}, to load for {Spell.Day(t.Plan.Date)}"), SheetParts.Style);
         foreach (var van in t.Depot.Setup.Vans)
         {
-            page.Add($"<section>\n{SheetParts.HeadHtml(van.Code.Text, $"{van.Name}, bay {van.Bay}")}");
-            page.Add($"<h2>{HtmlPage.Safe($"{t.Depot.Setup.Depot.Name}: to load for {Spell.Day(t.Plan.Date)}{Rehearsed(t)}")}</h2>");
+            page.Add($"<section>\n{SheetParts.HeadHtml(van.Code.Text, T($"{van.Name}, bay {van.Bay}"))}");
+            page.Add($"<h2>{HtmlPage.Safe(T($"{t.Depot.Setup.Depot.Name}: to load for {Spell.Day(t.Plan.Date)}{Rehearsed(t)}"))}</h2>");
             SheetParts.Held(page, t.Van(van.Code).Holds);
             page.Table(Heads, StowOrder.ToTake(t.Depot, t.Plan, van.Code).Select(Row));
             foreach (var line in Below(t, van).Where(b => b.Length > 0))
@@ -50,10 +50,10 @@ public static class PickSheet
 
     private static IEnumerable<string> Lines(Tonight t, Van van)
     {
-        foreach (var head in SheetParts.Head(van.Code.Text, $"{van.Name}, bay {van.Bay}"))
+        foreach (var head in SheetParts.Head(van.Code.Text, T($"{van.Name}, bay {van.Bay}")))
             yield return head;
 
-        yield return $"{Cells.Cut(t.Depot.Setup.Depot.Name, 42)}: TO LOAD for {Spell.Day(t.Plan.Date)}{Rehearsed(t)}";
+        yield return T($"{Cells.Cut(t.Depot.Setup.Depot.Name, 42)}: TO LOAD for {Spell.Day(t.Plan.Date)}{Rehearsed(t)}");
         foreach (var held in SheetParts.Held(t.Van(van.Code).Holds))
             yield return held;
 
@@ -62,7 +62,7 @@ public static class PickSheet
         var code = take.Select(l => l.Item.Code.Text.Length).DefaultIfEmpty().Max();
         var room = Math.Min(Columns - AmountColumns - 14 - code, take.Select(l => Cells.Count(l.Item.Description)).DefaultIfEmpty().Max());
         if (take.Count > 0)
-            yield return $"{new string(' ', 8 + code + room)}taken  to load";
+            yield return T($"{new string(' ', 8 + code + room)}taken  to load");
 
         var stow = "";
         foreach (var l in take)
@@ -94,20 +94,20 @@ public static class PickSheet
         var weight = plan.Weight(van.Code);
         return
         [
-            .. StowOrder.ToTake(depot, plan, van.Code).Count == 0 ? new[] { "Nothing to load." } : [],
+            .. StowOrder.ToTake(depot, plan, van.Code).Count == 0 ? new[] { T("Nothing to load.") } : [],
             "",
             .. plan.Lines.Where(l => l.Van.Code == van.Code && l.Short > 0)
-            .Select(l => $"SHORT {l.Short} {l.Item.Description}: the depot has no more."),
-            .. weight.Cut.Select(c => $"CUT {c.Units} {c.Item.Description}: too heavy for this van."),
-            $"Weight: {WeightWords.Of(depot.Setup.Units, weight)}.",
-            .. KitCheck.MissingOf(depot, van.Code).Select(m => $"KIT bring {m.Missing} {m.Piece.Description}."),
-            $"Van: {WallWords.Morning(t.Van(van.Code))}.",
-            "Lift heavy cartons with two; ladder tied. This sheet does not say that the van is safe.",
+            .Select(l => T($"SHORT {l.Short} {l.Item.Description}: the depot has no more.")),
+            .. weight.Cut.Select(c => T($"CUT {c.Units} {c.Item.Description}: too heavy for this van.")),
+            T($"Weight: {WeightWords.Of(depot.Setup.Units, weight)}."),
+            .. KitCheck.MissingOf(depot, van.Code).Select(m => T($"KIT bring {m.Missing} {m.Piece.Description}.")),
+            T($"Van: {WallWords.Morning(t.Van(van.Code))}."),
+            T("Lift heavy cartons with two; ladder tied. This sheet does not say that the van is safe."),
         ];
     }
 
     private static IEnumerable<string> Amounts(RestockLine l) =>
-        new[] { (l.Sealed, "sealed"), (l.FromBin, "from the bin"), (l.FromOpened, "of an opened one") }.Where(a => a.Item1 > 0)
+        new[] { (l.Sealed, T("sealed")), (l.FromBin, T("from the bin")), (l.FromOpened, T("of an opened one")) }.Where(a => a.Item1 > 0)
             .Select(a => $"{a.Item1} {a.Item2}");
 
     private static string Row(RestockLine l) =>
@@ -124,5 +124,5 @@ public static class PickSheet
         return cut + new string(' ', Math.Max(0, columns - Cells.Count(cut)));
     }
 
-    private static string Rehearsed(Tonight t) => t.Depot.Rehearsal ? ", REHEARSAL" : "";
+    private static string Rehearsed(Tonight t) => t.Depot.Rehearsal ? T(", REHEARSAL") : "";
 }

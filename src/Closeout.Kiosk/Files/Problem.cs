@@ -56,7 +56,7 @@ public sealed class Findings
     /// <param name="line">Where telling ended.</param>
     public void Enough(string file, int line) => enough.TryAdd(file, new(
         file, line, 1,
-        $"too many faults: found {CsvLimits.MostTold} before, allowed none; the rest is not told. Repair those, and read it again"));
+        T($"too many faults: found {CsvLimits.MostTold} before, allowed none; the rest is not told. Repair those, and read it again")));
 
     /// <summary>Tells what is odd and no fault; of a file with very much of it not everything.</summary>
     public void Note(string file, int line, int column, string text)
@@ -65,11 +65,11 @@ public sealed class Findings
         if (before <= CsvLimits.MostTold)
             notes.Add(new(file, line, column, Harmless.Line(text)));
         else if (before == CsvLimits.MostTold + 1)
-            notes.Add(new(file, line, 1, $"{CsvLimits.MostTold} notes were told before; the rest is not told"));
+            notes.Add(new(file, line, 1, T($"{CsvLimits.MostTold} notes were told before; the rest is not told")));
     }
 
     /// <summary>Text from a file as a sentence can quote it: short, and without anything that steers a terminal.</summary>
     public static string Quote(string found) => found.Length == 0
-        ? "nothing"
+        ? T("nothing")
         : $"\"{Harmless.Line(found.Length > 40 ? found[..40] + "..." : found)}\"";
 }

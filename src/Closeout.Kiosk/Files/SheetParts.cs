@@ -7,7 +7,7 @@ internal static class SheetParts
     public const int Columns = 80;
 
     /// <summary>What is said in the frame below the reasons.</summary>
-    public const string Stays = "A lead lifts each hold, or the van stays in.";
+    public static string Stays => T("A lead lifts each hold, or the van stays in.");
 
     public const string Style =
         """
@@ -26,8 +26,8 @@ internal static class SheetParts
         @page { margin: 15mm; }
         """;
 
-    private const string Loaded = "Loaded by";
-    private const string Checked = "Checked by";
+    private static string Loaded => T("Loaded by");
+    private static string Checked => T("Checked by");
 
     /// <summary>The van between two lines, so that it is seen from afar even as text.</summary>
     public static IEnumerable<string> Head(string van, string rest)
@@ -46,7 +46,7 @@ internal static class SheetParts
             yield break;
 
         const int Inner = Columns - 6;
-        yield return "+- HELD " + new string('-', Inner - 5) + "+";
+        yield return T("+- HELD ") + new string('-', Inner - 5) + "+";
         foreach (var line in reasons.Append(Stays).SelectMany(r => Cells.Wrap(r, Inner)))
             yield return $"| {line}{new string(' ', Math.Max(0, Inner - Cells.Count(line)))} |";
 
@@ -58,7 +58,7 @@ internal static class SheetParts
     {
         if (reasons.Count > 0)
         {
-            page.Add($"<div class=\"held\"><b>HELD</b>{string.Concat(reasons.Select(r => $"<p>{HtmlPage.Safe(r)}</p>"))}"
+            page.Add($"<div class=\"held\"><b>{T("HELD")}</b>{string.Concat(reasons.Select(r => $"<p>{HtmlPage.Safe(r)}</p>"))}"
                 + $"<p>{HtmlPage.Safe(Stays)}</p></div>");
         }
     }

@@ -21,20 +21,21 @@ public static class StockFile
             var cartons = Amount(row, "cartons");
             var loose = Amount(row, "loose");
             if (row.Are("place", "loose") && boxed == Place.Shelf && loose > 0)
-                row.Bad("loose", "on the shelf are sealed cartons only", "0; loose units lie in the bin");
+                row.Bad("loose", T("on the shelf are sealed cartons only"), T("0; loose units lie in the bin"));
 
             if (row.Are("place", "cartons") && single == Place.Bin && cartons > 0)
-                row.Bad("cartons", "in the bin are loose units only", "0; cartons stand on the shelf");
+                row.Bad("cartons", T("in the bin are loose units only"), T("0; cartons stand on the shelf"));
 
             if (row.Are("place", "item") && !seen.Add((single ?? Place.Shelf, item)))
-                row.Bad("item", $"stands twice at {row.Raw("place")}", "once");
+                row.Bad("item", T($"stands twice at {row.Raw("place")}"), "once");
 
             if (row.IsGood && byCode.TryGetValue(item, out var known))
             {
                 if ((long)cartons * known.UnitsPerCarton > MostUnits)
                 {
                     row.Bad(
-                        "cartons", $"of {known.UnitsPerCarton} are more than any place holds", $"0 to {MostUnits / known.UnitsPerCarton}");
+                        "cartons", T($"of {known.UnitsPerCarton} are more than any place holds"),
+                        T($"0 to {MostUnits / known.UnitsPerCarton}"));
                     continue;
                 }
 

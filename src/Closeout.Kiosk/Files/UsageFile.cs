@@ -24,7 +24,7 @@ public sealed record UsageFile(
             var item = row.Has("item") ? row.Known("item", items) : default;
             var units = row.Whole("units");
             if (row.IsGood && item == default && units != 0)
-                row.Bad("units", "are used of no item", "0, or an item");
+                row.Bad("units", T("are used of no item"), T("0, or an item"));
 
             if (!row.IsGood)
                 continue;
@@ -37,14 +37,14 @@ public sealed record UsageFile(
             }
 
             if (visits[visit].Kind != kind)
-                row.Bad("visit_kind", $"changes within visit {Findings.Quote(name)}", visits[visit].Kind.Text);
+                row.Bad("visit_kind", T($"changes within visit {Findings.Quote(name)}"), visits[visit].Kind.Text);
 
             if (item != default)
             {
                 var sum = used.GetValueOrDefault((visit, item)) + units;
                 if (sum > CsvRow.MostUnits)
                 {
-                    row.Bad("units", $"of the visit's rows add up to {sum}", $"0 to {CsvRow.MostUnits} in one visit");
+                    row.Bad("units", T($"of the visit's rows add up to {sum}"), T($"0 to {CsvRow.MostUnits} in one visit"));
                     continue;
                 }
 

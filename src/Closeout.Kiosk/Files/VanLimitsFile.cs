@@ -11,10 +11,10 @@ public static class VanLimitsFile
         {
             var limit = new VanLimit(row.Known("van", vans), row.Known("item", items), row.Whole("low"), row.Whole("high"));
             if (row.Are("low", "high") && limit.High < limit.Low)
-                row.Bad("high", "is below low", $"at least low, {limit.Low}");
+                row.Bad("high", T("is below low"), T($"at least low, {limit.Low}"));
 
             if (row.Are("van", "item") && !limits.TryAdd((limit.Van, limit.Item), limit))
-                row.Bad("item", $"stands twice for van {limit.Van}", "once");
+                row.Bad("item", T($"stands twice for van {limit.Van}"), "once");
         }
 
         return [.. limits.Values];

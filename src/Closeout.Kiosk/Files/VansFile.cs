@@ -30,13 +30,13 @@ public static class VansFile
                 row.Date("last_service_on"),
                 row.Has("tank_gal") ? row.Number("tank_gal", 1, Refusal.MostGallons) : null);
             if (van.Code == new Code<Van>("shelf") || van.Code == new Code<Van>("bin"))
-                row.Bad("van", "is a place of its own in stock.csv", "another code");
+                row.Bad("van", T("is a place of its own in stock.csv"), T("another code"));
 
             if (van.Code != default && !known.Add(van.Code))
-                row.Bad("van", "stands twice", "once, whatever the case of its letters");
+                row.Bad("van", T("stands twice"), T("once, whatever the case of its letters"));
 
             if (row.Are("bay") && !bays.Add(van.Bay))
-                row.Bad("bay", "is taken by another van", "each bay once");
+                row.Bad("bay", T("is taken by another van"), T("each bay once"));
 
             if (row.IsGood)
                 vans.Add(van);

@@ -7,38 +7,39 @@ namespace Closeout.Html;
 /// <summary>How well the plan did, as charts: kept against promised by priority, and day by day; with all numbers as tables.</summary>
 public static class AccuracyPage
 {
-    private const string Heads =
-        "<th class=\"n\">promised</th><th class=\"n\">kept</th><th class=\"n\">lines</th><th class=\"n\">within</th>"
-            + "<th class=\"n\">emptied</th><th class=\"n\">used</th><th class=\"n\">missed</th><th class=\"n\">aboard</th>";
+    private static string Heads =>
+        HtmlPage.NumberHeads(T("promised"), T("kept"), T("lines"), T("within"), T("emptied"), T("used"), T("missed"), T("aboard"));
 
     public static string Html(Depot depot)
     {
         var name = depot.Setup.Depot.Name;
-        var page = new HtmlPage($"{name}, how well the plan did", $"{Tones.Style}\n{Chart.Style}", $"\n{Tones.Head}");
+        var page = new HtmlPage(T($"{name}, how well the plan did"), $"{Tones.Style}\n{Chart.Style}", $"\n{Tones.Head}");
         page.Add($"<h1>{HtmlPage.Safe(name)}: how well the plan did{Tones.Rehearsal(depot)}</h1>");
         var (sums, days) = (Accuracy.Sums(depot), Accuracy.Of(depot));
-        page.Add($"<p>The {PlanningWindow.Days} days up to {Spell.Day(depot.Date)}. A line is one item of one van on one date with visits "
-            + "booked; within: what was needed stayed within the plan's target. Emptied: nothing was left, so more may have been needed "
-            + "than anybody saw. Missed: units needed beyond what was aboard that morning.</p>");
+        page.Paragraph(
+            T(
+                $"The {PlanningWindow.Days} days up to {Spell.Day(depot.Date)}. A line is one item of one van on one date with visits "
+                    + "booked; within: what was needed stayed within the plan's target. Emptied: nothing was left, so more may have been "
+                    + "needed than anybody saw. Missed: units needed beyond what was aboard that morning."));
         if (sums.Count == 0)
         {
-            page.Add("<p>Nothing yet: the plan of one evening is judged by the close-outs of the next.</p>");
+            page.Paragraph(T("Nothing yet: the plan of one evening is judged by the close-outs of the next."));
             return page.End();
         }
 
-        page.Add("<h2>By priority</h2>");
-        page.Add(Chart.Svg("kept by priority", [new("kept", Tone.Good)],
+        page.Heading(T("By priority"));
+        page.Add(Chart.Svg(T("kept by priority"), [new(T("kept"), Tone.Good)],
             [.. sums.Select(s => new ChartBar($"{s.Priority}", [Share(s)], depot.Setup.Depot.Service(s.Priority)))],
-            n => Why.Percent(n), "promised", most: 1));
-        Table(page, "<th>priority</th>", sums.Select(s => Row(depot, s, $"<td>{s.Priority}</td>")));
-        page.Add("<h2>Day by day</h2>");
-        page.Add(Chart.Svg("lines by day", [new("within", Tone.Good), new("beyond", Tone.Note)],
+            n => Why.Percent(n), T("promised"), most: 1));
+        Table(page, HtmlPage.Heads(T("priority")), sums.Select(s => Row(depot, s, $"<td>{s.Priority}</td>")));
+        page.Heading(T("Day by day"));
+        page.Add(Chart.Svg(T("lines by day"), [new(T("within"), Tone.Good), new(T("beyond"), Tone.Note)],
             [
                 .. days.GroupBy(d => d.Date).Select(d => new ChartBar(
-                    d.Key.ToString("d MMM", CultureInfo.InvariantCulture), [d.Sum(k => k.Within), d.Sum(k => k.Lines - k.Within)])),
+                    Spell.DayOfMonth(d.Key), [d.Sum(k => k.Within), d.Sum(k => k.Lines - k.Within)])),
             ],
             n => n.ToString("0.#", CultureInfo.InvariantCulture)));
-        Table(page, "<th>date</th><th>priority</th>", days.Select(d => Row(depot, d, $"<td>{d.Date:O}</td><td>{d.Priority}</td>")));
+        Table(page, HtmlPage.Heads(T("date"), T("priority")), days.Select(d => Row(depot, d, $"<td>{d.Date:O}</td><td>{d.Priority}</td>")));
         return page.End();
     }
 

@@ -16,11 +16,12 @@ public static partial class Labels
     /// <summary>The sheets by name: US Letter, two labels side by side.</summary>
     public static IReadOnlyList<(string Name, Func<Setup, IEnumerable<Label>> Labels)> Sheets =>
     [
-        ("boxes", s => s.Items.Select(i => Of(i, "CARTON BOX", $"{i.UnitsPerCarton} in a carton"))),
-        ("bins", s => s.Items.Select(i => Of(i, "BIN", "loose"))),
-        ("shelf", s => s.Items.Select(i => Of(i, "SHELF", "sealed cartons"))),
-        ("vans", s => s.Vans.Select(v => new Label("VAN", v.Code.Text, v.Code.Text, v.Name, $"bay {v.Bay}"))),
-        ("badges", s => s.Crew.Select(t => new Label("BADGE", t.Code.Text, t.Name, t.IsLead ? "lead" : "technician", s.Depot.Name))),
+        ("boxes", s => s.Items.Select(i => Of(i, T("CARTON BOX"), T($"{i.UnitsPerCarton} in a carton")))),
+        ("bins", s => s.Items.Select(i => Of(i, T("BIN"), T("loose")))),
+        ("shelf", s => s.Items.Select(i => Of(i, T("SHELF"), T("sealed cartons")))),
+        ("vans", s => s.Vans.Select(v => new Label(T("VAN"), v.Code.Text, v.Code.Text, v.Name, T($"bay {v.Bay}")))),
+        ("badges",
+            s => s.Crew.Select(t => new Label(T("BADGE"), t.Code.Text, t.Name, t.IsLead ? T("lead") : T("technician"), s.Depot.Name))),
     ];
 
     /// <summary>A label is 4 x 2 inches, ten on a sheet of 8.5 x 11 with margins of 0.25 and 0.5.</summary>
@@ -51,7 +52,7 @@ public static partial class Labels
 
     public static string Html(Depot depot, string sheet, IEnumerable<Label> labels)
     {
-        var page = new HtmlPage($"{depot.Setup.Depot.Name}, labels: {sheet}", $"{Tones.Style}\n{Style}", $"\n{Tones.Head}");
+        var page = new HtmlPage(T($"{depot.Setup.Depot.Name}, labels: {sheet}"), $"{Tones.Style}\n{Style}", $"\n{Tones.Head}");
         foreach (var these in labels.Chunk(OnASheet))
         {
             page.Add("<section><div class=\"sheet\">");
@@ -74,10 +75,11 @@ public static partial class Labels
     }
 
     private static string Html(Label label) =>
-        $"<div class=\"label\"><p><span class=\"kind\">{HtmlPage.Safe(label.Kind)}</span> "
-            + $"<span class=\"name\">{HtmlPage.Safe(label.Name)}</span></p>{Symbol.Qr(label.Code)}"
-            + $"<p><span class=\"tells\">{HtmlPage.Safe(label.Tells)}</span> <span class=\"rest\">{HtmlPage.Safe(label.Rest)}</span></p>"
-            + $"{Symbol.Code128(label.Code, CodeIn)}<p class=\"code\">{HtmlPage.Safe(label.Code)}</p></div>";
+        $"<div class=\"label\"><p><span class=\"kind\">{HtmlPage.Safe(label.Kind)}</span> <span "
+            + $"class=\"name\">{HtmlPage.Safe(label.Name)}</span></p>{Symbol.Qr(label.Code)}<p><span "
+            + $"class=\"tells\">{HtmlPage.Safe(label.Tells)}</span> <span "
+            + $"class=\"rest\">{HtmlPage.Safe(label.Rest)}</span></p>{Symbol.Code128(label.Code, CodeIn)}<p "
+            + $"class=\"code\">{HtmlPage.Safe(label.Code)}</p></div>";
 
     /// <summary>A number and a unit of this trade, in US customary or SI units.</summary>
     [GeneratedRegex(@"\d+(?:[./]\d+)?[ -]?(?:W|K|V|A|lm|gpm|in|ft|gal|gallons?|oz|lb|years?|outlets?)\b")]

@@ -27,9 +27,7 @@ internal static class PagePhotos
 
         page.Add("<div class=\"photos\">");
         foreach (var photo in photos)
-        {
             page.Add($"<figure>{Shown(photo)}<figcaption>{HtmlPage.Safe(photo.Name)}</figcaption></figure>");
-        }
 
         page.Add("</div>");
         return faults;
@@ -37,7 +35,7 @@ internal static class PagePhotos
         string Shown(PhotoAttached photo)
         {
             if (bytes + photo.Bytes > MostBytes)
-                return NotShown($"not shown: a page holds {MostBytes / 1024 / 1024} MB of photos. closeout photos writes it out.");
+                return NotShown(T($"not shown: a page holds {MostBytes / 1024 / 1024} MB of photos. closeout photos writes it out."));
 
             try
             {
@@ -45,12 +43,12 @@ internal static class PagePhotos
                 bytes += content.Length;
                 return Kind(content) is { } kind
                     ? $"<img alt=\"{HtmlPage.Safe(photo.Name)}\" src=\"data:image/{kind};base64,{Convert.ToBase64String(content)}\"/>"
-                    : NotShown("not shown: few browsers show this kind of photo. closeout photos writes it out.");
+                    : NotShown(T("not shown: few browsers show this kind of photo. closeout photos writes it out."));
             }
             catch (BookException e)
             {
                 faults.Add(e.Message);
-                return Tones.Badge(Tone.Stop, "MISSING") + NotShown("the book does not have this photo as it was attached.");
+                return Tones.Badge(Tone.Stop, T("MISSING")) + NotShown(T("the book does not have this photo as it was attached."));
             }
         }
     }

@@ -7,22 +7,20 @@ namespace Closeout.Html;
 /// <summary>The boxes of the whole book as charts, by week, month and van, with all numbers as tables; and by item as a table.</summary>
 public static class RecyclingPage
 {
-    private const string Heads =
-        "<th class=\"n\">days</th><th class=\"n\">boxes</th><th class=\"n\">flattened</th><th class=\"n\">missing</th>"
-            + "<th class=\"n\">weight</th><th class=\"n\">volume</th>";
+    private static string Heads =>
+        HtmlPage.NumberHeads(T("days"), T("boxes"), T("flattened"), T("missing"), T("weight"), T("volume"));
 
-    private static readonly ChartPart[] Boxes = [new("flattened", Tone.Good), new("missing", Tone.Stop)];
+    private static ChartPart[] Boxes => [new(T("flattened"), Tone.Good), new(T("missing"), Tone.Stop)];
 
     public static string Html(Depot depot, IReadOnlyList<DatedBoxes> boxes)
     {
         var name = depot.Setup.Depot.Name;
-        var page = new HtmlPage($"{name}, recycling", $"{Tones.Style}\n{Chart.Style}", $"\n{Tones.Head}");
+        var page = new HtmlPage(T($"{name}, recycling"), $"{Tones.Style}\n{Chart.Style}", $"\n{Tones.Head}");
         page.Add($"<h1>{HtmlPage.Safe(name)}: recycling{Tones.Rehearsal(depot)}</h1>");
-        page.Add($"<p>Cardboard boxes up to {Spell.Day(depot.Date)}. Volumes rest on one density, "
-            + string.Create(CultureInfo.InvariantCulture, $"{depot.Setup.Depot.CardboardLbPerCuYd:0.##} lb a cubic yard, and are good to ")
-            + "a factor of about two.</p>");
+        page.Paragraph(T($"Cardboard boxes up to {Spell.Day(depot.Date)}. Volumes rest on one density, "
+            + $"{depot.Setup.Depot.CardboardLbPerCuYd:0.##} lb a cubic yard, and are good to a factor of about two."));
         if (boxes.Count == 0)
-            page.Add("<p>No boxes yet: they are counted when a van is closed out.</p>");
+            page.Paragraph(T("No boxes yet: they are counted when a van is closed out."));
 
         Section(page, depot, boxes, Period.Week, t => BoxChart(Period.Week, t));
         Section(page, depot, boxes, Period.Month, totals => Weights(depot, totals));
@@ -30,7 +28,7 @@ public static class RecyclingPage
         Section(page, depot, boxes, Period.Item, _ => "");
         var sum = CardboardTotals.Sum(depot.Setup.Depot, boxes.Select(b => b.Row));
         if (GreenhouseGas.Words(depot.Setup.Depot, sum.WeightLb) is { } gas)
-            page.Add($"<p>{HtmlPage.Safe(gas)}</p>");
+            page.Paragraph(gas);
 
         return page.End();
     }
@@ -42,7 +40,7 @@ public static class RecyclingPage
         if (totals.Count == 0)
             return;
 
-        page.Add($"<h2>By {RecyclingTotals.Words(period)}</h2>");
+        page.Heading(T($"By {RecyclingTotals.Words(period)}"));
         page.Add(chart(totals));
         page.Add("<div class=\"wide\">");
         var all = CardboardTotals.Sum(depot.Setup.Depot, boxes.Select(b => b.Row));
@@ -64,13 +62,13 @@ public static class RecyclingPage
     private static string Weights(Depot depot, IReadOnlyList<PeriodTotal> totals)
     {
         var units = depot.Setup.Units;
-        return Chart.Svg("weight", [new($"{units.WeightUnit} of cardboard", Tone.Mine)],
+        return Chart.Svg("weight", [new(T($"{units.WeightUnit} of cardboard"), Tone.Mine)],
             [.. totals.Select(t => new ChartBar(t.Name, [units.Metric ? t.Sum.WeightLb * UnitSystem.KgPerPound : t.Sum.WeightLb]))],
             n => n.ToString("0.##", CultureInfo.InvariantCulture));
     }
 
     private static string Name(Period period, PeriodTotal total) => total.Name.Length > 0 ? total.Name
-        : period == Period.Van ? "depot, or earlier" : "earlier records";
+        : period == Period.Van ? T("depot, or earlier") : T("earlier records");
 
     private static string Row(Depot depot, string name, int days, BoxSum sum)
     {

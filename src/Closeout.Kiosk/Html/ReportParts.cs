@@ -5,7 +5,7 @@ namespace Closeout.Html;
 /// <summary>What the printed reports share.</summary>
 internal static class ReportParts
 {
-    public const string Caution = "This report repeats what people confirmed. It does not say that the van is safe.";
+    public static string Caution => T("This report repeats what people confirmed. It does not say that the van is safe.");
 
     public static readonly string Style =
         $$"""

@@ -19,24 +19,26 @@ public static class StowCard
     {
         var (name, setup) = (depot.Setup.Depot.Name, depot.Setup);
         var style = $"{Tones.Style}\n{Style}\n{StowPicture.Style}";
-        var page = new HtmlPage($"{name}, stow card of {van.Code}", style, $"\n{Tones.Head}");
-        page.Add($"<section>\n<h1><b>{HtmlPage.Safe(van.Code.Text)}</b> {HtmlPage.Safe($"{van.Name}, bay {van.Bay}")}"
+        var page = new HtmlPage(T($"{name}, stow card of {van.Code}"), style, $"\n{Tones.Head}");
+        page.Add($"<section>\n<h1><b>{HtmlPage.Safe(van.Code.Text)}</b> {HtmlPage.Safe(T($"{van.Name}, bay {van.Bay}"))}"
             + $"{Tones.Rehearsal(depot)}</h1>");
-        page.Add($"<p>{HtmlPage.Safe(name)}: what lies where, as of {Spell.Day(depot.Date)}. Low: bring more below it. High: the most that "
-            + "goes in.</p>");
+        page.Paragraph(
+            T($"{name}: what lies where, as of {Spell.Day(depot.Date)}. Low: bring more below it. High: the most that goes in."));
         var places = Places(setup, van);
         if (places.Count == 0)
-            page.Add("<p>This van carries nothing: no item has a high above 0 here.</p>");
+            page.Paragraph(T("This van carries nothing: no item has a high above 0 here."));
         else
             page.Add(StowPicture.Svg([.. places.Select(p => p.Place)]));
 
         page.Add("<div class=\"wide\">");
         page.Table(
-            "<th></th><th>Place</th><th>Item</th><th></th><th class=\"n\">Low</th><th class=\"n\">High</th><th class=\"n\">Carton</th>",
+            HtmlPage.Heads("", T("Place"), T("Item"), "") + HtmlPage.NumberHeads(T("Low"), T("High"), T("Carton")),
             places.SelectMany((p, at) => p.Items.Select((item, i) => i == 0
                 ? Row(setup, van, $"{at + 1}", p.Place, item)
                 : Row(setup, van, "", "", item))));
-        page.Add("</div>\n<p>This card does not say that the van is safe. Ladder and load are tied; heavy things lie low.</p>\n</section>");
+        page.Add("</div>");
+        page.Paragraph(T("This card does not say that the van is safe. Ladder and load are tied; heavy things lie low."));
+        page.Add("</section>");
         return page.End();
     }
 
@@ -46,7 +48,7 @@ public static class StowCard
     public static IReadOnlyList<(string Place, IReadOnlyList<Item> Items)> Places(Setup setup, Van van) =>
     [
         .. setup.Items.Where(i => setup.Limit(van.Code, i).High > 0).GroupBy(i => i.Stow).OrderBy(g => setup.Stows[g.Key])
-            .Select(g => (g.Key.Length == 0 ? "no place said" : g.Key, (IReadOnlyList<Item>)[.. g])),
+            .Select(g => (g.Key.Length == 0 ? T("no place said") : g.Key, (IReadOnlyList<Item>)[.. g])),
     ];
 
     private static string Row(Setup setup, Van van, string number, string place, Item item)

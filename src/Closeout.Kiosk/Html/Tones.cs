@@ -73,5 +73,5 @@ public static class Tones
     public static string Badge(Tone tone, string word) => $"<span class=\"b {Name(tone)}\">{Files.HtmlPage.Safe(word)}</span>";
 
     /// <summary>The badge of a rehearsal's page; empty: it is none.</summary>
-    public static string Rehearsal(Depot depot) => depot.Rehearsal ? " " + Badge(Tone.Note, "REHEARSAL") : "";
+    public static string Rehearsal(Depot depot) => depot.Rehearsal ? " " + Badge(Tone.Note, T("REHEARSAL")) : "";
 }

@@ -16,7 +16,7 @@ public static class WallPage
     /// <summary>Seconds between two looks of the display at a file of which nobody said how often it changes.</summary>
     public const int UsualSeconds = 60;
 
-    public const string Caution = "The wall repeats what people confirmed. It does not say that a van is safe.";
+    public static string Caution => T("The wall repeats what people confirmed. It does not say that a van is safe.");
 
     /// <summary>Notes shown of a van; all holds are.</summary>
     private const int MostNotes = 4;
@@ -48,14 +48,14 @@ public static class WallPage
         var (depot, name) = (t.Depot, HtmlPage.Safe(t.Depot.Setup.Depot.Name));
         var seconds = (moment.EverySeconds ?? UsualSeconds).ToString(CultureInfo.InvariantCulture);
         var page = new HtmlPage(
-            $"{t.Depot.Setup.Depot.Name}, bay wall", $"{Tones.Style}\n{Layout}",
+            T($"{t.Depot.Setup.Depot.Name}, bay wall"), $"{Tones.Style}\n{Layout}",
             $"\n{Tones.Head}" + (moment.Ended ? "" : $"\n<meta http-equiv=\"refresh\" content=\"{seconds}\"/>"));
         page.Add($"<header>\n<h1>{name}{Tones.Rehearsal(depot)}</h1>");
-        page.Add($"<p>{Spell.Day(depot.Date)}, as of {moment.At.ToString("ddd HH:mm:ss", CultureInfo.InvariantCulture)}</p>");
+        page.Paragraph(T($"{Spell.Day(depot.Date)}, as of {Spell.Weekday(moment.At)} {moment.At:HH:mm:ss}"));
         page.Add($"<p class=\"counts\">{string.Join(' ', Counts(t.Vans))}</p>\n</header>");
         page.Add($"<p class=\"caution\"><b>{Caution}</b></p>");
         if (moment.Ended)
-            page.Add($"<p>{Tones.Badge(Tone.Stop, "ENDED")} Nobody writes this wall anew: the program that did has ended.</p>");
+            page.Add($"<p>{Tones.Badge(Tone.Stop, T("ENDED"))} {T("Nobody writes this wall anew: the program that did has ended.")}</p>");
 
         page.Add("<ol class=\"bays\">");
         foreach (var state in t.Vans)
@@ -66,18 +66,18 @@ public static class WallPage
             page.Add($"<dt>{HtmlPage.Safe(word)}</dt><dd>{HtmlPage.Safe(sentence)}</dd>");
 
         page.Add("</dl>");
-        page.Add($"<p class=\"mark quiet\">This page loads itself anew every {seconds} s. When its time stands still, ask whoever runs "
-            + "it.</p>");
+        var anew = T($"This page loads itself anew every {seconds} s. When its time stands still, ask whoever runs it.");
+        page.Add($"<p class=\"mark quiet\">{HtmlPage.Safe(anew)}</p>");
         return page.End();
     }
 
     /// <summary>The word of a van's morning, and its tone.</summary>
     public static (Tone Tone, string Word) Morning(VanState state) => state.Morning switch
     {
-        Vans.Morning.Held => (Tone.Stop, "HELD"),
-        Vans.Morning.ReadyWithNotes => (Tone.Note, string.Create(CultureInfo.InvariantCulture, $"NOTES {state.Notes.Count}")),
-        Vans.Morning.NotClosed => (Tone.Quiet, "OPEN"),
-        Vans.Morning.Ready => (Tone.Good, "READY"),
+        Vans.Morning.Held => (Tone.Stop, T("HELD")),
+        Vans.Morning.ReadyWithNotes => (Tone.Note, T($"NOTES {state.Notes.Count}")),
+        Vans.Morning.NotClosed => (Tone.Quiet, T("OPEN")),
+        Vans.Morning.Ready => (Tone.Good, T("READY")),
         var morning => throw new InvalidOperationException($"no such readiness: {morning}"),
     };
 
@@ -93,17 +93,18 @@ public static class WallPage
     {
         var (tone, word) = Morning(state);
         var van = state.Van;
-        page.Add($"<li class=\"van {Tones.Name(tone)}\">\n<h2><span>bay {van.Bay}</span> <b>{HtmlPage.Safe(van.Code.Text)}</b> "
-            + $"<span>{HtmlPage.Safe(van.Name)}</span> {Tones.Badge(tone, word)}</h2>");
+        page.Add(
+            $"<li class=\"van {Tones.Name(tone)}\">\n<h2><span>bay {van.Bay}</span> <b>{HtmlPage.Safe(van.Code.Text)}</b> "
+                + $"<span>{HtmlPage.Safe(van.Name)}</span> {Tones.Badge(tone, word)}</h2>");
         var with = state.With is { } who ? $", {who}" : "";
-        page.Add($"<p><span aria-hidden=\"true\">{Mark(depot, state)}</span> "
-            + $"{HtmlPage.Safe(WallWords.Where(depot, state, now) + with)}</p>");
+        page.Add(
+            $"<p><span aria-hidden=\"true\">{Mark(depot, state)}</span> {HtmlPage.Safe(WallWords.Where(depot, state, now) + with)}</p>");
         var left = state.Notes.Count - MostNotes;
         List<string> why =
         [
             .. state.Holds.Select(h => $"<b>{HtmlPage.Safe(h)}</b>"),
             .. state.Notes.Take(left == 1 ? MostNotes + 1 : MostNotes).Select(HtmlPage.Safe),
-            .. left > 1 ? new[] { string.Create(CultureInfo.InvariantCulture, $"and {left} more notes") } : [],
+            .. left > 1 ? new[] { T($"and {left} more notes") } : [],
         ];
         if (why.Count > 0)
             page.Add($"<ul>{string.Concat(why.Select(w => $"<li>{w}</li>"))}</ul>");

@@ -10,9 +10,9 @@ namespace Closeout.Html;
 /// </summary>
 public static class WeeklyReport
 {
-    private const string Heads =
-        "<th>Day</th><th>With</th><th>Close-out</th><th class=\"n\">Odometer</th><th class=\"n\">Driven</th><th class=\"n\">Fuel</th>"
-            + "<th class=\"n\">Boxes</th><th>Gaps</th>";
+    private static string Heads =>
+        HtmlPage.Heads(T("Day"), T("With"), T("Close-out")) + HtmlPage.NumberHeads(T("Odometer"), T("Driven"), T("Fuel"),
+            T("Boxes")) + HtmlPage.Heads(T("Gaps"));
 
     /// <param name="days">The book's days of the week, oldest first, as each ended; at least one.</param>
     /// <param name="read">Gives the bytes of a photo.</param>
@@ -21,23 +21,23 @@ public static class WeeklyReport
     {
         var depot = days[^1];
         var (name, week) = (depot.Setup.Depot.Name, IsoWeek.Name(depot.Date));
-        var page = new HtmlPage($"{name}, {van.Code} in {week}", ReportParts.Style, $"\n{Tones.Head}");
+        var page = new HtmlPage(T($"{name}, {van.Code} in {week}"), ReportParts.Style, $"\n{Tones.Head}");
         var (tone, word) = WallPage.Morning(Readiness.Of(depot, van));
-        page.Add($"<section>\n<h1><b>{HtmlPage.Safe(van.Code.Text)}</b> {HtmlPage.Safe($"{van.Name}, bay {van.Bay}")} "
+        page.Add($"<section>\n<h1><b>{HtmlPage.Safe(van.Code.Text)}</b> {HtmlPage.Safe(T($"{van.Name}, bay {van.Bay}"))} "
             + $"{Tones.Badge(tone, word)}{Tones.Rehearsal(depot)}</h1>");
-        page.Add($"<p>{HtmlPage.Safe(name)}: week {week} up to {Spell.Day(depot.Date)}. {ReportParts.Caution}</p>");
+        page.Paragraph(T($"{name}: week {week} up to {Spell.Day(depot.Date)}. {ReportParts.Caution}"));
         Days(page, days, van);
-        Section(page, "Weekly check", Check(days, van));
-        Section(page, "Holds and notes", [.. Standing(depot, van)]);
-        Section(page, "Incidents of the week, and those still open", [.. OfWeek(days, van)]);
-        Section(page, "Kit to bring or buy",
-            [.. KitCheck.MissingOf(depot, van.Code).Select(m => ("Missing", $"{m.Missing} {m.Piece.Description}")),
-                .. VanWords.ToBuy(depot, van).Select(b => ("Buy", b))]);
-        Section(page, "Due", [.. VanWords.WhatIsDue(depot, van).Select(d => ("Due", d))]);
-        page.Add(ReportParts.Sign("Looked at by, date", "Lead, date"));
+        Section(page, T("Weekly check"), Check(days, van));
+        Section(page, T("Holds and notes"), [.. Standing(depot, van)]);
+        Section(page, T("Incidents of the week, and those still open"), [.. OfWeek(days, van)]);
+        Section(page, T("Kit to bring or buy"),
+            [.. KitCheck.MissingOf(depot, van.Code).Select(m => (T("Missing"), $"{m.Missing} {m.Piece.Description}")),
+                .. VanWords.ToBuy(depot, van).Select(b => (T("Buy"), b))]);
+        Section(page, T("Due"), [.. VanWords.WhatIsDue(depot, van).Select(d => (T("Due"), d))]);
+        page.Add(ReportParts.Sign(T("Looked at by, date"), T("Lead, date")));
         var photos = days.SelectMany(d => d.Shift(van.Code)?.Photos ?? []).ToList();
         if (photos.Count > 0)
-            page.Add("<h2>Photos of the week</h2>");
+            page.Heading(T("Photos of the week"));
 
         var faults = PagePhotos.Add(page, photos, read);
         page.Add("</section>");
@@ -46,9 +46,9 @@ public static class WeeklyReport
 
     private static void Section(HtmlPage page, string title, IReadOnlyList<(string Word, string Sentence)> rows)
     {
-        page.Add($"<h2>{HtmlPage.Safe(title)}</h2>");
+        page.Heading(title);
         if (rows.Count == 0)
-            page.Add("<p>none</p>");
+            page.Paragraph(T("none"));
         else
             page.Table("", rows.Select(ReportParts.Row));
     }
@@ -61,8 +61,8 @@ public static class WeeklyReport
         page.Add("</div>");
         var read = days.Select(d => d.Shift(van.Code)?.Mileage).OfType<MileageLogged>().ToList();
         var fuel = read.Sum(m => m.FuelGal ?? 0);
-        page.Add($"<p>Driven in the week: {HtmlPage.Safe(units.Distance(read.Sum(m => m.DistanceMi)))}; fuel: "
-            + $"{HtmlPage.Safe(fuel == 0 ? "none" : $"{units.Fuel(fuel)} {units.FuelUnit}")}.</p>");
+        page.Paragraph(T($"Driven in the week: {units.Distance(read.Sum(m => m.DistanceMi))}; fuel: "
+            + $"{(fuel == 0 ? T("none") : $"{units.Fuel(fuel)} {units.FuelUnit}")}."));
     }
 
     private static string Day(Depot day, Van van, UnitSystem units)
@@ -80,7 +80,7 @@ public static class WeeklyReport
             shift?.Mileage is { } read ? units.Distance(read.EndMi) : "",
             shift?.Mileage is { } driven ? units.Distance(driven.DistanceMi) : "",
             shift?.Mileage?.FuelGal is { } gal ? $"{units.Fuel(gal)} {units.FuelUnit}" : "",
-            rows.Count == 0 ? "" : $"{rows.Sum(r => r.Flattened)} of {rows.Sum(r => r.Expected)}",
+            rows.Count == 0 ? "" : T($"{rows.Sum(r => r.Flattened)} of {rows.Sum(r => r.Expected)}"),
         ];
         return string.Concat(words.Select(w => $"<td>{HtmlPage.Safe(w)}</td>"))
             + string.Concat(numbers.Select(n => $"<td class=\"n\">{HtmlPage.Safe(n)}</td>"))
@@ -93,22 +93,22 @@ public static class WeeklyReport
         if (on?.Shift(van.Code) is not { Weekly: { } check } shift)
         {
             var last = Readiness.WeeklyCheckedOn(days[^1], van.Code);
-            return [("Done", last is null ? "none in this book" : $"not this week; last {last:O}")];
+            return [(T("Done"), last is null ? T("none in this book") : $"not this week; last {last:O}")];
         }
 
         return
         [
-            ("Done", $"{Spell.Day(on.Date)} by {ReportParts.Who(on, shift.Technician)}"),
-            ("Not in order", check.NotInOrder.Count == 0 ? "nothing, as looked at" : string.Join(", ", check.NotInOrder)),
-            ("Oil change", check.OilChangedOn is { } oil ? $"{oil:O}, as the sticker says" : "not read"),
-            ("Clean", check.Clean ? "yes" : "no, to be cleaned"),
-            ("Photos", check.Photos.ToString(CultureInfo.InvariantCulture)),
+            (T("Done"), T($"{Spell.Day(on.Date)} by {ReportParts.Who(on, shift.Technician)}")),
+            (T("Not in order"), check.NotInOrder.Count == 0 ? T("nothing, as looked at") : string.Join(", ", check.NotInOrder)),
+            (T("Oil change"), check.OilChangedOn is { } oil ? T($"{oil:O}, as the sticker says") : T("not read")),
+            (T("Clean"), check.Clean ? T("yes") : T("no, to be cleaned")),
+            (T("Photos"), check.Photos.ToString(CultureInfo.InvariantCulture)),
         ];
     }
 
     private static IEnumerable<(string Word, string Sentence)> Standing(Depot depot, Van van) =>
-        Readiness.Standing(depot, van.Code).Select(h => ("HELD", $"{h.Reason}, since {h.Since:O}"))
-            .Concat(Readiness.Of(depot, van).Notes.Select(n => ("Watch", n)));
+        Readiness.Standing(depot, van.Code).Select(h => (T("HELD"), T($"{h.Said}, since {h.Since:O}")))
+            .Concat(Readiness.Of(depot, van).Notes.Select(n => (T("Watch"), n)));
 
     /// <summary>Each as the last day of the week tells it.</summary>
     private static IEnumerable<(string Word, string Sentence)> OfWeek(IReadOnlyList<Depot> days, Van van) =>

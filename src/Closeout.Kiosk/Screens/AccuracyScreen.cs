@@ -10,37 +10,38 @@ public sealed record AccuracyScreen(Screen Back, int Top = 0) : Screen
 {
     public override IReadOnlyList<Binding> Bindings(Scene scene) =>
     [
-        new(Keys.Arrows, "scroll", key => this with { Top = Scrolling.To(Top, key.Press) }),
+        new(Keys.Arrows, T("scroll"), key => this with { Top = Scrolling.To(Top, key.Press) }),
         HelpKey(),
-        new(Keys.Escape, "back to the wall", _ => Back),
+        new(Keys.Escape, T("back to the wall"), _ => Back),
     ];
 
     public override bool GivesWay => true;
 
     public override IEnumerable<string> Help(Scene scene) =>
-        ["For each priority: how often demand stayed within the plan's target, against what was promised. emptied: nothing was left, so "
-            + "demand may have been more. Judged by the close-outs of the day that was planned for."];
+        [T(
+            "For each priority: how often demand stayed within the plan's target, against what was promised. emptied: nothing was left, "
+                + "so demand may have been more. Judged by the close-outs of the day that was planned for.")];
 
     protected override void Draw(Sheet sheet, Scene scene)
     {
         var depot = scene.Depot;
-        Frame.Head(sheet, depot, "PLAN ACCURACY", $"{PlanningWindow.Days} days");
-        sheet.Write(2, 1, "priority  promised     met  lines  within  ran out     used  missed aboard/used", Look.Faint);
+        Frame.Head(sheet, depot, T("PLAN ACCURACY"), T($"{PlanningWindow.Days} days"));
+        sheet.Write(2, 1, T("priority  promised     met  lines  within  ran out     used  missed aboard/used"), Look.Faint);
         var row = 3;
         foreach (var sum in Accuracy.Sums(depot))
             Line(sheet, row++, $"{sum.Priority}", depot, sum);
 
         if (row == 3)
-            sheet.Write(row++, 1, "Nothing yet: the plan of one evening is judged by the close-outs of the next.");
+            sheet.Write(row++, 1, T("Nothing yet: the plan of one evening is judged by the close-outs of the next."));
 
-        sheet.Write(++row, 1, "day by day", Look.Faint);
+        sheet.Write(++row, 1, T("day by day"), Look.Faint);
         var days = Accuracy.Of(depot).Reverse().ToList();
         var room = Math.Max(1, sheet.Height - 5 - row);
         foreach (var day in days.Skip(Math.Min(Top, Math.Max(0, days.Count - room))).Take(room))
             Line(sheet, ++row, string.Create(CultureInfo.InvariantCulture, $"{day.Date:MM-dd} {day.Priority}"), depot, day);
 
-        sheet.Write(sheet.Height - 3, 1, "emptied: nothing was left, so demand may have been more than anybody saw.", Look.Faint);
-        sheet.Write(sheet.Height - 2, 1, "missed: units demanded beyond what was aboard that morning, as visits report.", Look.Faint);
+        sheet.Write(sheet.Height - 3, 1, T("emptied: nothing was left, so demand may have been more than anybody saw."), Look.Faint);
+        sheet.Write(sheet.Height - 2, 1, T("missed: units demanded beyond what was aboard that morning, as visits report."), Look.Faint);
     }
 
     private static void Line(Sheet sheet, int row, string name, Depot depot, KeptPromises kept)

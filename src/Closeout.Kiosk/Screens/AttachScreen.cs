@@ -9,19 +9,21 @@ namespace Closeout.Screens;
 public sealed record AttachScreen(Code<Van> Van, CloseoutScreen Back, Form Form) : Screen
 {
     public static AttachScreen Of(CloseoutScreen back) =>
-        new(back.Question.Van, back, Form.Of(new Field("path", "Photo or folder", FieldKind.Words, "")));
+        new(back.Question.Van, back, Form.Of(new Field("path", T("Photo or folder"), FieldKind.Words, "")));
 
     public override IReadOnlyList<Binding> Bindings(Scene scene) =>
     [
-        new(Keys.Enter, "attach", _ => new(this, Act: new AttachAct(Van, Form["path"].Text.Trim()))),
+        new(Keys.Enter, T("attach"), _ => new(this, Act: new AttachAct(Van, Form["path"].Text.Trim()))),
         HelpKey(),
-        new(Keys.Escape, "back to the question", _ => Back),
+        new(Keys.Escape, T("back to the question"), _ => Back),
         EditKeys(Form, form => this with { Form = form }),
     ];
 
     public override IEnumerable<string> Help(Scene scene) =>
-        ["Type the name of a photo or of a folder; with an empty field the kiosk takes what lies in the folder inbox of the book. Each "
-            + "photo is copied into the record under its checksum; closeout photos --out DIR writes them out again, byte for byte."];
+        [T(
+            "Type the name of a photo or of a folder; with an empty field the kiosk takes what lies in the folder inbox of the book. "
+                + "Each photo is copied into the record under its checksum; closeout photos --out DIR writes them out again, byte for "
+                + "byte.")];
 
     public override bool Stands(Depot depot) => Back.Stands(depot) && depot.Shift(Van) is { IsClosed: false };
 
@@ -30,15 +32,15 @@ public sealed record AttachScreen(Code<Van> Van, CloseoutScreen Back, Form Form)
     protected override void Draw(Sheet sheet, Scene scene)
     {
         var (van, photos) = (scene.Depot.Setup.Van(Van), scene.Depot.Shift(Van)!.Photos);
-        Frame.Head(sheet, scene.Depot, $"{van.Code} {van.Name}", "photos");
-        sheet.Write(2, 3, $"{photos.Count} of at most {Refusal.MostPhotos} attached tonight.");
+        Frame.Head(sheet, scene.Depot, $"{van.Code} {van.Name}", T("photos"));
+        sheet.Write(2, 3, T($"{photos.Count} of at most {Refusal.MostPhotos} attached tonight."));
         FormView.Draw(sheet, 4, 3, Form, 0, 1, 20, sheet.Width - 2);
-        sheet.Write(6, 3, "A photo, or a folder with photos. Empty: what is in the inbox folder.", Look.Faint, sheet.Width - 4);
-        sheet.Write(7, 3, "JPEG, PNG, WebP or HEIC. They are copied byte for byte.", Look.Faint);
-        sheet.Write(8, 3, "No faces, no house numbers, no cards: only the van.", Look.Faint);
+        sheet.Write(6, 3, T("A photo, or a folder with photos. Empty: what is in the inbox folder."), Look.Faint, sheet.Width - 4);
+        sheet.Write(7, 3, T("JPEG, PNG, WebP or HEIC. They are copied byte for byte."), Look.Faint);
+        sheet.Write(8, 3, T("No faces, no house numbers, no cards: only the van."), Look.Faint);
         var room = Math.Max(0, sheet.Height - 13);
         foreach (var (row, photo) in photos.TakeLast(room).Index())
-            sheet.Write(10 + row, 3, $"{photo.Name}, {photo.Bytes} bytes", Look.Plain, sheet.Width - 4);
+            sheet.Write(10 + row, 3, T($"{photo.Name}, {photo.Bytes} bytes"), Look.Plain, sheet.Width - 4);
     }
 }
 
@@ -66,6 +68,6 @@ public sealed record AttachAct(Code<Van> Van, string Path) : Act
         }
 
         var back = ((AttachScreen)from).Back.WithPhotos(desk.Depot);
-        return new(back, $"{Spell.Count(there, "photo is", "photos are")} attached. {stayed}".TrimEnd());
+        return new(back, T($"{Spell.Count(there, T("photo is"), T("photos are"))} attached. {stayed}").TrimEnd());
     }
 }

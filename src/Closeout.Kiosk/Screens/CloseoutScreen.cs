@@ -19,6 +19,10 @@ public sealed record CloseoutScreen(Question Question, Screen Back) : Screen
     /// <summary>At the question that is open now.</summary>
     public static CloseoutScreen Open(Depot depot, Code<Van> van, Screen back) => new(StepPages.Open(depot, van), back);
 
+    public override Code<Technician>? SpeaksTo(Depot depot) => depot.Shift(Van)?.Technician;
+
+    public override Screen Retold(Depot depot) => Open(depot, Van, Back);
+
     public override IReadOnlyList<Binding> Bindings(Scene scene)
     {
         var (depot, q) = (scene.Depot, Question);
@@ -32,43 +36,46 @@ public sealed record CloseoutScreen(Question Question, Screen Back) : Screen
             return [.. own, HelpKey(null)];
 
         if (q is { Doubted: IAskedAgain doubted, IsSuggested: false } && (!q.IsRetyped || Page.Answer(depot, q).Commands.Contains(doubted)))
-            own.Insert(0, new(Keys.Letter('!'), "record it", _ => Recording(depot, [doubted.Surely()])) { Row = 1 });
+            own.Insert(0, new(Keys.Letter('!'), T("record it"), _ => Recording(depot, [doubted.Surely()])) { Row = 1 });
 
         var (isClosed, isSignOff) = (q.At == Step.Closed, q.At == Step.SignOff);
         string? Unless(bool told, string line) => told ? null : line;
-        Binding pages = new(Keys.Of("PgUp/PgDn", Press.PageUp, Press.PageDown),
-            Unless(q.IsReport || isClosed || isSignOff, "earlier/later step"), key => Stepped(depot, key.Press == Press.PageUp ? -1 : 1));
-        Binding pictures = new(Keys.F(8), Page.HasPictures && !q.IsReport ? "attach photos" : null,
+        Binding pages = new(Keys.Of(T("PgUp/PgDn"), Press.PageUp, Press.PageDown),
+            Unless(q.IsReport || isClosed || isSignOff, T("earlier/later step")),
+            key => Stepped(depot, key.Press == Press.PageUp ? -1 : 1));
+        Binding pictures = new(Keys.F(8), Page.HasPictures && !q.IsReport ? T("attach photos") : null,
             _ => isClosed ? this : AttachScreen.Of(this)) { Row = 1 };
-        Binding change = new(Keys.PageUp, isSignOff ? "change something" : null, _ => Stepped(depot, -1)) { Row = 1 };
-        Binding escape = new(Keys.Escape, q.IsReport ? "do not report" : isClosed ? "back to the wall" : "leave (all is kept)",
+        Binding change = new(Keys.PageUp, isSignOff ? T("change something") : null, _ => Stepped(depot, -1)) { Row = 1 };
+        Binding escape = new(Keys.Escape, q.IsReport ? T("do not report") : isClosed ? T("back to the wall") : T("leave (all is kept)"),
             _ => Page.Escaped(depot, depot.Shift(Van)!, q) is { } before ? this with { Question = before } : Back.Choosing(depot, Van));
         if (isClosed)
             return [HelpKey(), escape];
 
-        Binding wrongVan = new(Keys.F(2), depot.Shift(Van)!.IsUntouched ? "wrong van" : null,
-            _ => new(this, Act: new RecordAct([new SendBack(Van)]))) { Help = "wrong van: out again" };
+        Binding wrongVan = new(Keys.F(2), depot.Shift(Van)!.IsUntouched ? T("wrong van") : null,
+            _ => new(this, Act: new RecordAct([new SendBack(Van)]))) { Help = T("wrong van: out again") };
 
         return
         [
             .. own, pictures, change, pages, wrongVan, HelpKey(), escape,
-            new(Keys.Of("Down", Press.Down, Press.Tab), null, _ => After(depot, Page.After(depot, q), isMeant: true)),
+            new(Keys.Of(T("Down"), Press.Down, Press.Tab), null, _ => After(depot, Page.After(depot, q), isMeant: true)),
             EditKeys(q.Form, form => form == q.Form ? this : Edited(depot, form)),
         ];
     }
 
     public override IEnumerable<string> Help(Scene scene) =>
     [
-        "One question at a time. The answer most likely right is in the field: Enter accepts it, typing replaces it, Tab goes to the "
-            + "next field, Up goes back.",
+        T(
+            "One question at a time. The answer most likely right is in the field: Enter accepts it, typing replaces it, Tab goes to the "
+                + "next field, Up goes back."),
         "",
         StepPages.All[0].Help!,
         string.Join(' ', StepPages.All.Skip(1).Select(p => p.Help).OfType<string>()),
         "",
-        "PgUp goes to an earlier step to change it; what you answered later stays. Every Enter is on disk before the screen moves on, so "
-            + "Esc, a power cut or a closed window loses nothing that was confirmed.",
+        T(
+            "PgUp goes to an earlier step to change it; what you answered later stays. Every Enter is on disk before the screen moves "
+                + "on, so Esc, a power cut or a closed window loses nothing that was confirmed."),
         "",
-        "!! asks once more when an answer looks wrong. Enter alone does not record it then: type the answer again, or press !.",
+        T("!! asks once more when an answer looks wrong. Enter alone does not record it then: type the answer again, or press !."),
     ];
 
     public override bool Asks => Question.Doubted is IAskedAgain;
@@ -79,10 +86,11 @@ public sealed record CloseoutScreen(Question Question, Screen Back) : Screen
     {
         var depot = scene.Depot;
         return commands[^1] is SendBack
-            ? new Reply(Back.Choosing(depot, Van), $"{Van} {depot.Setup.Van(Van).Name} is out again: nothing was recorded of it.")
+            ? new Reply(Back.Choosing(depot, Van), T($"{Van} {depot.Setup.Van(Van).Name} is out again: nothing was recorded of it."))
             : commands[^1] is Sign
             ? new Reply(Back.Choosing(depot, Van),
-                $"{Van} {depot.Setup.Van(Van).Name} is signed. {(depot.Rehearsal ? "REHEARSAL: signed without a PIN." : "Good night.")}")
+                T($"{Van} {depot.Setup.Van(Van).Name} is signed. "
+                        + $"{(depot.Rehearsal ? T("REHEARSAL: signed without a PIN.") : T("Good night."))}"))
             : this with { Question = Page.Recorded(depot, depot.Shift(Van)!, Question, commands[^1]) ?? StepPages.Open(depot, Van) };
     }
 
@@ -93,7 +101,7 @@ public sealed record CloseoutScreen(Question Question, Screen Back) : Screen
             Form = Page.Refused(scene.Depot, Question, refusal) };
         return Reply.Lacks(this with { Question = asked }, Page.FieldOf(command, refusal),
             !refusal.AskAgain ? refusal.Text
-            : $"{refusal.Text} To record your answer, type it again{(refusal.InsteadMi is null ? " or press !" : "")}.");
+            : T($"{refusal.Text} To record your answer, type it again{(refusal.InsteadMi is null ? T(" or press !") : "")}."));
     }
 
     public override bool Stands(Depot depot) => depot.Setup.Find(Van) is not null && depot.Shift(Van) is { } shift
@@ -137,7 +145,7 @@ public sealed record CloseoutScreen(Question Question, Screen Back) : Screen
             return Reply.Lacks(this, answer.Field, missing);
 
         if (!isMeant && answer.Commands.Any(c => c.Equals(Question.Doubted)))
-            return new(this, "Enter alone does not record it. Type the answer again, or press ! to record it as it is.");
+            return new(this, T("Enter alone does not record it. Type the answer again, or press ! to record it as it is."));
 
         var sure = answer.Commands.Select(c => c.Equals(Question.Doubted) && c is IAskedAgain again ? again.Surely() : c).ToList();
         var (commands, otherwise) = Page.Give(depot, Question, sure);
@@ -151,7 +159,7 @@ public sealed record CloseoutScreen(Question Question, Screen Back) : Screen
             : new(this, Act: new RecordAct(commands));
 
         static RecordAct Signing(RecordAct act, Sign sign, Van van) =>
-            act with { By = sign.Technician, IsSignature = true, Does = $"signs {van.Code} {van.Name}" };
+            act with { By = sign.Technician, IsSignature = true, Does = T($"signs {van.Code} {van.Name}") };
     }
 
     private CloseoutScreen Edited(Depot depot, Form form) =>

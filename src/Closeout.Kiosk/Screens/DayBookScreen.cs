@@ -21,12 +21,12 @@ public sealed record DayBookScreen(
 
     public override IReadOnlyList<Binding> Bindings(Scene scene) =>
     [
-        new(Keys.Typing, "to filter",
+        new(Keys.Typing, T("to filter"),
             key => Filter.Length < LongestFilter ? this with { Selected = 0, Filter = Filter + key.Character } : this),
-        new(Keys.Arrows, "choose", key => this with { Selected = Scrolling.Within(Selected, key.Press, Filtered.Count) }),
-        new(Keys.F(5), "end the day (lead)", _ => FormScreen.Of(DayForms.End, scene, Back)),
+        new(Keys.Arrows, T("choose"), key => this with { Selected = Scrolling.Within(Selected, key.Press, Filtered.Count) }),
+        new(Keys.F(5), T("end the day (lead)"), _ => FormScreen.Of(DayForms.End, scene, Back)),
         HelpKey(),
-        new(Keys.Escape, "back", _ => Filter.Length > 0 ? this with { Filter = "", Selected = 0 } : Back),
+        new(Keys.Escape, T("back"), _ => Filter.Length > 0 ? this with { Filter = "", Selected = 0 } : Back),
         new(Keys.Backspace, null, _ => this with { Selected = 0, Filter = TextLine.WithoutLast(Filter) }),
     ];
 
@@ -34,10 +34,11 @@ public sealed record DayBookScreen(
 
     public override IEnumerable<string> Help(Scene scene) =>
     [
-        "Everything confirmed on this business date, who and when, the newest first. Up and Down choose an entry: all of it stands below "
-            + "the list. Type a van, a person, an item or a word to see only that. Nothing is ever edited: a correction is a new entry. "
-            + "closeout audit --out FILE writes the whole book.",
-        "F5 ends the business date: a lead's, once every van is closed out or excused.",
+        T(
+            "Everything confirmed on this business date, who and when, the newest first. Up and Down choose an entry: all of it stands "
+                + "below the list. Type a van, a person, an item or a word to see only that. Nothing is ever edited: a correction is a "
+                + "new entry. closeout audit --out FILE writes the whole book."),
+        T("F5 ends the business date: a lead's, once every van is closed out or excused."),
     ];
 
     /// <summary>The lines that the filter leaves: a code that is just that, or a word in the sentence.</summary>
@@ -48,8 +49,8 @@ public sealed record DayBookScreen(
     protected override void Draw(Sheet sheet, Scene scene)
     {
         var lines = Filtered;
-        Frame.Head(sheet, scene.Depot, "DAY BOOK", Spell.Count(lines.Count, "entry", "entries"));
-        sheet.Write(1, 1, "entry  at     van   who   item             what", Look.Faint);
+        Frame.Head(sheet, scene.Depot, T("DAY BOOK"), Spell.Count(lines.Count, T("entry"), T("entries")));
+        sheet.Write(1, 1, T("entry  at     van   who   item             what"), Look.Faint);
         var at = Math.Clamp(Selected, 0, Math.Max(0, lines.Count - 1));
         var whole = lines.Count == 0 ? [] : Cells.Wrap(lines[at].Line.What, sheet.Width - 3);
         var below = Math.Max(Least, whole.Count);
@@ -70,9 +71,9 @@ public sealed record DayBookScreen(
         foreach (var (row, text) in whole.Index())
             sheet.Write(sheet.Height - 2 - below + row, 1, text);
 
-        var column = sheet.Write(sheet.Height - 2, 1, "Only: ");
+        var column = sheet.Write(sheet.Height - 2, 1, T("Only: "));
         sheet.Write(sheet.Height - 2, column, $"[{Filter.PadRight(LongestFilter)}]", Look.Field);
-        sheet.Write(sheet.Height - 2, column + 28, "a van, a person, an item, or a word", Look.Faint);
+        sheet.Write(sheet.Height - 2, column + 28, T("a van, a person, an item, or a word"), Look.Faint);
         sheet.Caret = (sheet.Height - 2, column + 1 + Filter.Length);
     }
 

@@ -5,7 +5,7 @@ namespace Closeout.Screens;
 /// <summary>The keys and words of a screen, on one page.</summary>
 public sealed record HelpScreen(Screen Back) : Screen
 {
-    public override IReadOnlyList<Binding> Bindings(Scene scene) => [new(Keys.Any, "goes back", _ => Back)];
+    public override IReadOnlyList<Binding> Bindings(Scene scene) => [new(Keys.Any, T("goes back"), _ => Back)];
 
     public override IEnumerable<string> Help(Scene scene) => Back.Help(scene);
 
@@ -17,7 +17,7 @@ public sealed record HelpScreen(Screen Back) : Screen
 
     protected override void Draw(Sheet sheet, Scene scene)
     {
-        Frame.Head(sheet, scene.Depot, "HELP", "");
+        Frame.Head(sheet, scene.Depot, T("HELP"), "");
         var row = 2;
         var lines = Back.Help(scene).Append("").Append(string.Join("   ", Binding.Explained(Back.Bindings(scene))));
         foreach (var line in lines.SelectMany(l => l.Length == 0 ? [""] : Cells.Wrap(l, sheet.Width - 4)))

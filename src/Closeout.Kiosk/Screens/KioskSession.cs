@@ -13,12 +13,10 @@ namespace Closeout.Screens;
 public sealed class KioskSession(
     Desk desk, Archive archive, Attachments attachments, VanSeats? seats = null, DailyBackup? daily = null, Pins? pins = null)
 {
-    /// <summary>Characters of a paste that are typed: more than any field holds, and soon done.</summary>
-    private const int MostPasted = 512;
-
-    private const string Beyond = "A character was left out: those up to U+FFFF are taken, and an emoji lies above. Say it in words.";
+    private static string Beyond => T("A character was left out: those up to U+FFFF are taken, and an emoji lies above. Say it in words.");
 
     private readonly PinGate gate = new(desk, pins ??= new());
+    private readonly SpokenTo spokenTo = new(Language.Chosen);
     private DrawnFrom? shown;
     private bool isUnseen;
     private readonly World world = new(desk, archive, attachments, seats, pins);
@@ -50,7 +48,11 @@ public sealed class KioskSession(
             return;
 
         var asked = Model.Screen.Asks;
-        Press(key, mayAct: true);
+        var spoken = spokenTo.Code(desk.Depot, Model.Screen);
+        spokenTo.Speaking(desk.Depot, Model.Screen, () => Press(key, mayAct: true));
+        if (spokenTo.Code(desk.Depot, Model.Screen) != spoken)
+            spokenTo.Speaking(desk.Depot, Model.Screen, () => Model = Model with { Screen = Model.Screen.Retold(desk.Depot) });
+
         isUnseen = !asked && Model.Screen.Asks;
     }
 
@@ -58,21 +60,22 @@ public sealed class KioskSession(
     /// Pasted text, typed character by character; an end of line within becomes a blank. It presses no Enter and records nothing: nobody
     /// looked at it yet.
     /// </summary>
-    public void Paste(string text)
+    public void Paste(string text) => spokenTo.Speaking(desk.Depot, Model.Screen, () =>
     {
-        var typed = string.Join(
-            ' ', string.Concat(text.Select(c => char.IsControl(c) ? '\n' : c)).Split('\n', StringSplitOptions.RemoveEmptyEntries));
-        foreach (var c in typed.Where(c => !char.IsSurrogate(c)).Take(MostPasted))
-            Press(new(Parts.Press.Character, c), mayAct: false);
-
-        if (typed.Any(char.IsSurrogate))
-            Press(new(Parts.Press.Beyond));
-    }
+        foreach (var key in Keystroke.Pasted(text))
+            Press(key, mayAct: false);
+    });
 
     /// <summary>Takes in what other programs wrote. True when the screen shows something else than when it was shown last.</summary>
     public bool Refresh()
     {
         daily?.Begin();
+        spokenTo.Speaking(desk.Depot, Model.Screen, TakeIn);
+        return shown != spokenTo.Speaking(desk.Depot, Model.Screen, Looks);
+    }
+
+    private void TakeIn()
+    {
         TellOfBackup();
         try
         {
@@ -80,24 +83,22 @@ public sealed class KioskSession(
             if (desk.Refresh())
                 Model = Settled(Model);
         }
-        catch (BookException e) when (Model.Said != e.Message)
+        catch (BookException e)
         {
-            Model = Model with { Said = e.Message, IsDone = false };
+            // What is on the screen already stays: it need not be drawn again.
+            Model = Model.Said == e.Message ? Model : Model with { Said = e.Message, IsDone = false };
         }
-        catch (BookException)
-        {
-            // It is on the screen already.
-        }
-
-        return shown != Looks();
     }
 
     /// <summary>The screen as it stands.</summary>
     public Sheet Show(int width, int height)
     {
-        shown = Looks();
         isUnseen = false;
-        return Model.Screen.Show(Scene(Model.Said) with { IsDone = Model.IsDone }, width, height);
+        return spokenTo.Speaking(desk.Depot, Model.Screen, () =>
+        {
+            shown = Looks();
+            return Model.Screen.Show(Scene(Model.Said) with { IsDone = Model.IsDone }, width, height);
+        });
     }
 
     /// <summary>What a screen is drawn from, the clock to the minute. While none of it changes nothing need be drawn.</summary>
@@ -186,7 +187,7 @@ public sealed class KioskSession(
     private Model Settled(Model model) => model.Screen.Stands(desk.Depot)
         ? model with { Screen = model.Screen.Within(desk.Depot) }
         : new(new WallScreen(),
-            $"The book was changed by another program; it is at {Spell.Day(desk.Depot.Date)} now. Everything confirmed is kept.");
+            T($"The book was changed by another program; it is at {Spell.Day(desk.Depot.Date)} now. Everything confirmed is kept."));
 
     /// <summary>Says that a backup failed, once nothing else is being said. It stops nobody.</summary>
     private void TellOfBackup()

@@ -28,16 +28,18 @@ public sealed record PlanScreen(Screen Back, int Selected = 0, string Filter = "
         var line = lines.Count > 0 ? lines[Math.Clamp(Selected, 0, lines.Count - 1)] : null;
         return
         [
-            new(Keys.Enter, "why", _ => line is null ? this : new WhyScreen(this, line.Van.Code, line.Item.Code)) { Row = 1 },
-            new(Keys.Tab, "by van, by item, short", _ => this with { Selected = 0, Order = (PlanOrder)(((int)Order + 1) % 3) }) { Row = 1 },
-            new(Keys.F(4), "load the van", _ => line is null ? this : LoadScreen.Of(scene.Tonight, line.Van.Code, Back)) { Row = 1 },
-            new(Keys.F(5), "change (lead)", _ => FormScreen.Of(PlanForms.Change, scene, this, line?.Van.Code, line?.Item.Code)) { Row = 1 },
-            new(Keys.Typing, "to filter",
+            new(Keys.Enter, T("why"), _ => line is null ? this : new WhyScreen(this, line.Van.Code, line.Item.Code)) { Row = 1 },
+            new(Keys.Tab, T("by van, by item, short"),
+                _ => this with { Selected = 0, Order = (PlanOrder)(((int)Order + 1) % 3) }) { Row = 1 },
+            new(Keys.F(4), T("load the van"), _ => line is null ? this : LoadScreen.Of(scene.Tonight, line.Van.Code, Back)) { Row = 1 },
+            new(Keys.F(5), T("change (lead)"),
+                _ => FormScreen.Of(PlanForms.Change, scene, this, line?.Van.Code, line?.Item.Code)) { Row = 1 },
+            new(Keys.Typing, T("to filter"),
                 key => Filter.Length < LongestFilter ? this with { Selected = 0, Filter = Filter + key.Character } : this),
-            new(Keys.Arrows.As("Up/Down PgUp/PgDn"), "choose",
+            new(Keys.Arrows.As(T("Up/Down PgUp/PgDn")), T("choose"),
                 key => this with { Selected = Scrolling.Within(Selected, key.Press, lines.Count) }),
             HelpKey(),
-            new(Keys.Escape, "back to the wall", _ => Filter.Length > 0 ? this with { Filter = "", Selected = 0 } : Back),
+            new(Keys.Escape, T("back to the wall"), _ => Filter.Length > 0 ? this with { Filter = "", Selected = 0 } : Back),
             new(Keys.Backspace, null, _ => this with { Selected = 0, Filter = TextLine.WithoutLast(Filter) }),
         ];
     }
@@ -50,12 +52,13 @@ public sealed record PlanScreen(Screen Back, int Selected = 0, string Filter = "
     {
         var (depot, plan) = (scene.Depot, scene.Tonight.Plan);
         var lines = Lines(plan);
-        Frame.Head(sheet, depot, "TOMORROW'S PLAN", Spell.Day(plan.Date));
+        Frame.Head(sheet, depot, T("TOMORROW'S PLAN"), Spell.Day(plan.Date));
         sheet.Write(1, 1,
-            $"{Words(Order)}: {Spell.Count(lines.Count, "line", "lines")}, {Spell.Count(lines.Sum(l => l.Units), "unit", "units")} to "
-                + $"load, {lines.Sum(l => l.Short)} short"
-            + (Filter.Length > 0 ? $"; only with \"{Filter}\"" : ""), Look.Plain, sheet.Width - 2);
-        sheet.Write(2, 1, "van         item            aboard target basis  need sealed  bin open  short", Look.Faint);
+            T($"{Words(Order)}: {Spell.Count(lines.Count, T("line"), T("lines"))}, "
+                    + $"{Spell.Count(lines.Sum(l => l.Units), T("unit"), T("units"))} to "
+                + $"load, {lines.Sum(l => l.Short)} short")
+            + (Filter.Length > 0 ? T($"; only with \"{Filter}\"") : ""), Look.Plain, sheet.Width - 2);
+        sheet.Write(2, 1, T("van         item            aboard target basis  need sealed  bin open  short"), Look.Faint);
 
         var below = Below(depot, plan, sheet.Width - 16).ToList();
         var room = Math.Max(1, sheet.Height - 6 - below.Count);
@@ -68,7 +71,8 @@ public sealed record PlanScreen(Screen Back, int Selected = 0, string Filter = "
             sheet.Write(sheet.Height - 3 - below.Count + i, 1, line);
 
         var more = lines.Count - top - room;
-        sheet.Write(sheet.Height - 3, 1, more > 0 ? $"{Spell.Count(more, "line", "lines")} below" : "end of the list", Look.Faint);
+        sheet.Write(
+            sheet.Height - 3, 1, more > 0 ? T($"{Spell.Count(more, T("line"), T("lines"))} below") : T("end of the list"), Look.Faint);
     }
 
     /// <summary>The lines as they are ordered and filtered.</summary>
@@ -97,7 +101,7 @@ public sealed record PlanScreen(Screen Back, int Selected = 0, string Filter = "
     /// <summary>What somebody must see to: provisional vans, kit to bring, what to buy.</summary>
     /// <summary>Whether the piece holds the van still: a lead may have lifted it.</summary>
     private static bool IsHeld(Depot depot, Code<Van> van, KitMissing lack) =>
-        Readiness.Standing(depot, van).Any(h => h.Reason == Readiness.KitWords(lack));
+        Readiness.Standing(depot, van).Any(h => h.Said == Readiness.KitWords(lack));
 
     private static IEnumerable<string> Below(Depot depot, RestockPlan plan, int columns)
     {
@@ -105,19 +109,21 @@ public sealed record PlanScreen(Screen Back, int Selected = 0, string Filter = "
         var kit = depot.Setup.Vans
             .SelectMany(v =>
                 KitCheck.MissingOf(depot, v.Code)
-                    .Select(m => $"{v.Code}: {m.Missing} {m.Piece.Description}{(IsHeld(depot, v.Code, m) ? " (van held)" : "")}"))
+                    .Select(m => $"{v.Code}: {m.Missing} {m.Piece.Description}{(IsHeld(depot, v.Code, m) ? T(" (van held)") : "")}"))
             .ToList();
         var buy = plan.Shelf.Where(b => b.Order.Cartons > 0).Select(b => $"{b.Item.Code} {b.Order.Cartons}").ToList();
         var heavy = plan.Weights.Where(w => w.AboveLb > 0)
-            .Select(w => $"{w.Van.Code} by {depot.Setup.Units.Weight(w.AboveLb)} with what is aboard: take stock off");
+            .Select(w => T($"{w.Van.Code} by {depot.Setup.Units.Weight(w.AboveLb)} with what is aboard: take stock off"));
         var lines = new[]
         {
-            ("? provisional", open.Count == 0 ? "" : $"{string.Join(", ", open)} not closed: on record, not counted"),
-            ("Changed", string.Join(", ", depot.Planning.Overrides.Where(o => o.Change.Date == plan.Date).Select(o => Changed(o.Change)))),
-            ("Cut, weight", string.Join("; ", plan.Weights.Where(w => w.Cut.Count > 0).Select(w => $"{w.Van.Code} {WeightWords.Cut(w)}"))),
-            ("Too heavy", string.Join(", ", heavy)),
-            ("Kit to bring", string.Join(", ", kit)),
-            ("To order", buy.Count == 0 ? "" : string.Join(", ", buy) + " cartons"),
+            (T("? provisional"), open.Count == 0 ? "" : T($"{string.Join(", ", open)} not closed: on record, not counted")),
+            (T("Changed"),
+                string.Join(", ", depot.Planning.Overrides.Where(o => o.Change.Date == plan.Date).Select(o => Changed(o.Change)))),
+            (T("Cut, weight"),
+                string.Join("; ", plan.Weights.Where(w => w.Cut.Count > 0).Select(w => $"{w.Van.Code} {WeightWords.Cut(w)}"))),
+            (T("Too heavy"), string.Join(", ", heavy)),
+            (T("Kit to bring"), string.Join(", ", kit)),
+            (T("To order"), buy.Count == 0 ? "" : string.Join(", ", buy) + T(" cartons")),
         };
         return lines.Where(l => l.Item2.Length > 0)
             .SelectMany(l => Cells.Wrap(l.Item2, columns).Take(2).Select((text, i) => (i == 0 ? l.Item1 : "").PadRight(14) + text));
@@ -125,17 +131,17 @@ public sealed record PlanScreen(Screen Back, int Selected = 0, string Filter = "
 
     private static string Changed(PlanOverridden c) => c.Kind switch
     {
-        OverrideKind.Exclude => $"{c.Van} excluded",
-        OverrideKind.Extra => $"{c.Van} {c.Item} {c.Units} more",
-        OverrideKind.Target => $"{c.Van} {c.Item} target {c.Units}",
+        OverrideKind.Exclude => T($"{c.Van} excluded"),
+        OverrideKind.Extra => T($"{c.Van} {c.Item} {c.Units} more"),
+        OverrideKind.Target => T($"{c.Van} {c.Item} target {c.Units}"),
         _ => throw new InvalidOperationException($"no such change: {c.Kind}"),
     };
 
     private static string Words(PlanOrder order) => order switch
     {
-        PlanOrder.ByVan => "By van",
-        PlanOrder.ByItem => "By item",
-        PlanOrder.Short => "What is short",
+        PlanOrder.ByVan => T("By van"),
+        PlanOrder.ByItem => T("By item"),
+        PlanOrder.Short => T("What is short"),
         _ => throw new InvalidOperationException($"no such order: {order}"),
     };
 }

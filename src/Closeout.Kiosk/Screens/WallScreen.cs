@@ -23,21 +23,23 @@ public sealed record WallScreen(int Selected = 0, string Typed = "", bool IsUrge
         return
         [
             HelpKey(""),
-            new(Keys.F(2), "plan", _ => new PlanScreen(Here)) { Help = "tomorrow's plan" },
-            new(Keys.F(3), "recycling",
-                _ => new(this, Act: new OpenAct(w => YardScreen.Open(w, Here)))) { Help = "recycling: cardboard, container, other waste" },
-            new(Keys.F(4), "load", _ => new LoadScreen(chosen, Form.None, Here)) { Help = "load the chosen van" },
-            new(Keys.F(5), "stock", _ => FormScreen.Of(StockForms.Delivery, scene, Here)) { Help = "deliveries and corrections" },
-            new(Keys.F(6), "accuracy", _ => new AccuracyScreen(Here)) { Help = "how well the plan did" },
-            new(Keys.F(7), "van", _ => new VanScreen(chosen, Here)) { Help = "all of the chosen van, and a lead's desk for it" },
-            new(Keys.F(8), "day",
-                _ => new(this, Act: new OpenAct(w => DayBookScreen.Open(w, Here)))) { Help = "the day book, and the end of the day" },
-            new(Keys.F(9), "PINs", _ => new PeopleScreen(Here)) { Help = "people and their PINs" },
-            new(Keys.Of("^Q", Press.Quit), "", _ => this) { Help = "(Ctrl+Q) quits: nothing is lost" },
-            new(Keys.Enter, null, _ => Opened(scene.Tonight)) { Help = "opens the van" },
+            new(Keys.F(2), T("plan"), _ => new PlanScreen(Here)) { Help = T("tomorrow's plan") },
+            new(Keys.F(3), T("recycling"),
+                _ =>
+                    new(this, Act: new OpenAct(w => YardScreen.Open(w, Here)))) { Help =
+                        T("recycling: cardboard, container, other waste") },
+            new(Keys.F(4), T("load"), _ => new LoadScreen(chosen, Form.None, Here)) { Help = T("load the chosen van") },
+            new(Keys.F(5), T("stock"), _ => FormScreen.Of(StockForms.Delivery, scene, Here)) { Help = T("deliveries and corrections") },
+            new(Keys.F(6), T("accuracy"), _ => new AccuracyScreen(Here)) { Help = T("how well the plan did") },
+            new(Keys.F(7), T("van"), _ => new VanScreen(chosen, Here)) { Help = T("all of the chosen van, and a lead's desk for it") },
+            new(Keys.F(8), T("day"),
+                _ => new(this, Act: new OpenAct(w => DayBookScreen.Open(w, Here)))) { Help = T("the day book, and the end of the day") },
+            new(Keys.F(9), T("PINs"), _ => new PeopleScreen(Here)) { Help = T("people and their PINs") },
+            new(Keys.Of("^Q", Press.Quit), "", _ => this) { Help = T("(Ctrl+Q) quits: nothing is lost") },
+            new(Keys.Enter, null, _ => Opened(scene.Tonight)) { Help = T("opens the van") },
             new(Keys.Tab, null, _ => this with { Selected = Math.Min(last, Selected + 1), Typed = "" }),
             new(Keys.Letter('*'), null, _ => this with { Selected = 0, IsUrgentFirst = !IsUrgentFirst })
-                { Help = IsUrgentFirst ? "vans in bay order" : "vans first that somebody must see to" },
+                { Help = IsUrgentFirst ? T("vans in bay order") : T("vans first that somebody must see to") },
             new(Keys.Arrows, null,
                 key =>
                     this with { Selected = key.Press == Press.End ? last : Math.Min(last, Scrolling.To(Selected, key.Press)), Typed = "" }),
@@ -49,15 +51,17 @@ public sealed record WallScreen(int Selected = 0, string Typed = "", bool IsUrge
 
     public override IEnumerable<string> Help(Scene scene) =>
     [
-        "The bay wall: every van in bay order, who has it, where its close-out stands, and what it is for the morning.",
+        T("The bay wall: every van in bay order, who has it, where its close-out stands, and what it is for the morning."),
         "",
-        "Type or scan the code or name of a van, or your own code for the van you are rostered on; or choose with Up and Down. Enter "
-            + "opens it. A van on the road asks who brings it in; a van half way "
-            + "goes on where it was left; a signed van shows its card.",
+        T(
+            "Type or scan the code or name of a van, or your own code for the van you are rostered on; or choose with Up and Down. Enter "
+                + "opens it. A van on the road asks who brings it in; a van half way goes on where it was left; a signed van shows its "
+                + "card."),
         "",
-        "READY: no problems reported. NOTES: read them before you drive. HELD: it may not go out until a lead lifts the hold. OPEN: "
-            + "somebody still has to close it out.",
-        "The wall repeats what people confirmed. It does not say that a van is safe.",
+        T(
+            "READY: no problems reported. NOTES: read them before you drive. HELD: it may not go out until a lead lifts the hold. OPEN: "
+                + "somebody still has to close it out."),
+        T("The wall repeats what people confirmed. It does not say that a van is safe."),
     ];
 
     public override Screen Within(Depot depot) =>
@@ -69,9 +73,9 @@ public sealed record WallScreen(int Selected = 0, string Typed = "", bool IsUrge
     protected override void Draw(Sheet sheet, Scene scene)
     {
         WallView.Draw(sheet, scene, Order(scene.Tonight), Selected);
-        var column = sheet.Write(sheet.Height - 2, 1, "Van to open: ");
+        var column = sheet.Write(sheet.Height - 2, 1, T("Van to open: "));
         sheet.Write(sheet.Height - 2, column, $"[{Typed.PadRight(8)}]", Look.Field);
-        sheet.Write(sheet.Height - 2, column + 12, "code or name of a van, or your own code; Enter opens", Look.Faint);
+        sheet.Write(sheet.Height - 2, column + 12, T("code or name of a van, or your own code; Enter opens"), Look.Faint);
         sheet.Caret = (sheet.Height - 2, column + 1 + Typed.Length);
     }
 
@@ -111,7 +115,7 @@ public sealed record WallScreen(int Selected = 0, string Typed = "", bool IsUrge
             var person = depot.Setup.Find(new Code<Technician>(Typed));
             return new(this with { Typed = "" }, person is null
                 ? Refusal.NoSuchVan(new(Typed)).Text
-                : $"{person.Code} {person.Name} has no van today. Type the code or name of a van.");
+                : T($"{person.Code} {person.Name} has no van today. Type the code or name of a van."));
         }
 
 

@@ -18,7 +18,7 @@ internal static class WallView
     {
         var isWide = sheet.Width >= WideFrom;
         Frame.Head(sheet, scene.Depot, "", Spell.Clock(scene.Now), Counts(vans));
-        sheet.Write(1, 1, "bay van             who    evening         morning", Look.Faint);
+        sheet.Write(1, 1, T("bay van             who    evening         morning"), Look.Faint);
 
         var totals = Totals(sheet, scene.Tonight);
         var detail = isWide ? [] : Cells.Wrap($"{vans[selected].Van.Code}: {WallWords.Morning(vans[selected])}", sheet.Width - 4, 2);
@@ -34,7 +34,7 @@ internal static class WallView
         foreach (var line in detail.Concat(totals))
             sheet.Write(at++, 1, line);
 
-        sheet.Write(sheet.Height - 3, 1, "The wall repeats what people confirmed. It does not say that a van is safe.", Look.Faint);
+        sheet.Write(sheet.Height - 3, 1, T("The wall repeats what people confirmed. It does not say that a van is safe."), Look.Faint);
     }
 
     private static (string, Look)[] Counts(IReadOnlyList<VanState> vans) =>
@@ -60,7 +60,7 @@ internal static class WallView
     private static void Beside(Sheet sheet, Scene scene, VanState state, int room)
     {
         const int At = ListColumns + 2;
-        sheet.Write(1, At, $"{state.Van.Code} {state.Van.Name}, bay {state.Van.Bay}", Look.Strong);
+        sheet.Write(1, At, T($"{state.Van.Code} {state.Van.Name}, bay {state.Van.Bay}"), Look.Strong);
         var lines = Frame.Hanging(VanWords.Of(scene.Tonight, state.Van), sheet.Width - At - 11);
         foreach (var (i, (word, text)) in lines.Take(room).Index())
         {

@@ -7,19 +7,20 @@ namespace Closeout.Screens;
 public sealed record WhoScreen(Code<Van> Van, Form Form, Screen Back) : Screen
 {
     public static Form Fields(Depot depot, Code<Van> van) => Form.Of(
-        new Field("technician", "Your code", FieldKind.Code, depot.Setup.Rostered(van, depot.Date)?.Code.Text ?? ""));
+        new Field("technician", T("Your code"), FieldKind.Code, depot.Setup.Rostered(van, depot.Date)?.Code.Text ?? ""));
 
     public override IReadOnlyList<Binding> Bindings(Scene scene) =>
     [
-        new(Keys.Enter, "this is me", _ => Enter()),
-        EditKeys(Form, form => this with { Form = form }, "or scan another code"),
+        new(Keys.Enter, T("this is me"), _ => Enter()),
+        EditKeys(Form, form => this with { Form = form }, T("or scan another code")),
         HelpKey(),
-        new(Keys.Escape, "back to the wall", _ => Back.Choosing(scene.Depot, Van)),
+        new(Keys.Escape, T("back to the wall"), _ => Back.Choosing(scene.Depot, Van)),
     ];
 
     public override IEnumerable<string> Help(Scene scene) =>
-        ["The technician who closes the van out. The roster's name is in the field; type or scan another code to replace it. Any "
-            + "technician may close out any van."];
+        [T(
+            "The technician who closes the van out. The roster's name is in the field; type or scan another code to replace it. Any "
+                + "technician may close out any van.")];
 
     public override Screen At(string? field) => this with { Form = Form.At(field) };
 
@@ -32,17 +33,17 @@ public sealed record WhoScreen(Code<Van> Van, Form Form, Screen Back) : Screen
     {
         var (setup, code) = (scene.Depot.Setup, Form["technician"].Text);
         var van = setup.Van(Van);
-        Frame.Head(sheet, scene.Depot, $"{van.Code} {van.Name}", "coming in");
-        sheet.Write(3, 3, $"{van.Code} {van.Name}, bay {van.Bay}, is back.", Look.Strong);
-        sheet.Write(5, 3, "Who closes it out?");
+        Frame.Head(sheet, scene.Depot, $"{van.Code} {van.Name}", T("coming in"));
+        sheet.Write(3, 3, T($"{van.Code} {van.Name}, bay {van.Bay}, is back."), Look.Strong);
+        sheet.Write(5, 3, T("Who closes it out?"));
         FormView.Draw(sheet, 7, 3, Form, 0, 1, 22);
         if (Code<Technician>.IsValid(code) && setup.Find(new Code<Technician>(code)) is { } who)
-            sheet.Write(9, 3, who.Name + (who.IsLead ? ", lead" : ""));
+            sheet.Write(9, 3, who.Name + (who.IsLead ? T(", lead") : ""));
 
-        sheet.Write(sheet.Height - 4, 3, "Engine off, brake set, keys out. Watch for traffic and for vans that back up.", Look.Faint);
+        sheet.Write(sheet.Height - 4, 3, T("Engine off, brake set, keys out. Watch for traffic and for vans that back up."), Look.Faint);
     }
 
     private Reply Enter() => Form["technician"].Text is { Length: > 0 } code && Code<Technician>.IsValid(code)
         ? new(this, Act: new RecordAct([new ComeIn(Van, new(code))]))
-        : Reply.Lacks(this, "technician", "Type or scan the code of the person who brings it in, then Enter.");
+        : Reply.Lacks(this, "technician", T("Type or scan the code of the person who brings it in, then Enter."));
 }

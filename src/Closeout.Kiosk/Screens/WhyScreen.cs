@@ -9,9 +9,9 @@ public sealed record WhyScreen(Screen Back, Code<Van> Van, Code<Item> Item) : Sc
 {
     public override IReadOnlyList<Binding> Bindings(Scene scene) =>
     [
-        new(Keys.F(5), Line(scene) is null ? null : "change (lead)", _ => FormScreen.Of(PlanForms.Change, scene, Back, Van, Item)),
-        HelpKey(Line(scene) is null ? null : "help"),
-        new(Keys.Of("Esc", Press.Escape, Press.Enter), "back to the plan", _ => Back),
+        new(Keys.F(5), Line(scene) is null ? null : T("change (lead)"), _ => FormScreen.Of(PlanForms.Change, scene, Back, Van, Item)),
+        HelpKey(Line(scene) is null ? null : T("help")),
+        new(Keys.Of("Esc", Press.Escape, Press.Enter), T("back to the plan"), _ => Back),
     ];
 
     public override bool GivesWay => true;
@@ -22,13 +22,14 @@ public sealed record WhyScreen(Screen Back, Code<Van> Van, Code<Item> Item) : Sc
     {
         if (Line(scene) is not { } line)
         {
-            sheet.Write(2, 1, "This line is no longer in the plan.");
+            sheet.Write(2, 1, T("This line is no longer in the plan."));
             return;
         }
 
         var plan = scene.Tonight.Plan;
-        Frame.Head(sheet, scene.Depot, "WHY", Spell.Day(plan.Date));
-        sheet.Write(1, 1, $"{line.Van.Code} {line.Van.Name}, {line.Item.Description}: {line.Units} to load", Look.Strong, sheet.Width - 2);
+        Frame.Head(sheet, scene.Depot, T("WHY"), Spell.Day(plan.Date));
+        sheet.Write(
+            1, 1, T($"{line.Van.Code} {line.Van.Name}, {line.Item.Description}: {line.Units} to load"), Look.Strong, sheet.Width - 2);
         var row = 3;
         foreach (var (heading, sentence) in Why.Of(scene.Depot.Setup, line, plan.Weight(line.Van.Code)))
         {
@@ -62,18 +63,22 @@ public sealed record WhyScreen(Screen Back, Code<Van> Van, Code<Item> Item) : Sc
 /// <summary>The help of the plan and of its why.</summary>
 internal static class PlanHelp
 {
-    public static readonly string[] Lines =
+    public static string[] Lines =>
     [
-        "What each van lacks for tomorrow and where it comes from: sealed cartons from the shelf, loose units from the leftovers bin, "
-            + "loose units from cartons opened at the depot.",
+        T(
+            "What each van lacks for tomorrow and where it comes from: sealed cartons from the shelf, loose units from the leftovers "
+                + "bin, loose units from cartons opened at the depot."),
         "",
-        "basis: low (the van's least), booked (the visits booked need more), high (they need more than the van may carry), lead (a lead "
-            + "changed it), payload (more would be too heavy for the van). short: the depot cannot fill it. ?: the van is not closed, so "
-            + "nobody counted.",
+        T(
+            "basis: low (the van's least), booked (the visits booked need more), high (they need more than the van may carry), lead (a "
+                + "lead changed it), payload (more would be too heavy for the van). short: the depot cannot fill it. ?: the van is not "
+                + "closed, so nobody counted."),
         "",
-        "Enter says why: the bookings, the demand that follows from them, the promise, the limits, what is given from where, and the "
-            + "chance that it is missed. # bars are the chances of the demand.",
-        "F4 loads the van, F5 changes the line: a lead's, with a reason. Type a piece of a name to see only that. closeout restock --out "
-            + "FILE writes all of it; closeout picks --out DIR makes sheets to print.",
+        T(
+            "Enter says why: the bookings, the demand that follows from them, the promise, the limits, what is given from where, and the "
+                + "chance that it is missed. # bars are the chances of the demand."),
+        T(
+            "F4 loads the van, F5 changes the line: a lead's, with a reason. Type a piece of a name to see only that. closeout restock "
+                + "--out FILE writes all of it; closeout picks --out DIR makes sheets to print."),
     ];
 }

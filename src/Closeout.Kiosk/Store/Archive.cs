@@ -61,7 +61,7 @@ public sealed class Archive(BookFolder folder, Action<int, int>? progress = null
         }
         catch (Exception e) when (e is BookException or NoPlainFileException)
         {
-            return (null, $"The archive at {folder.Archive} was not asked what it has seen. {e.Message}");
+            return (null, T($"The archive at {folder.Archive} was not asked what it has seen. {e.Message}"));
         }
     }
 
@@ -91,13 +91,13 @@ public sealed class Archive(BookFolder folder, Action<int, int>? progress = null
         return intake.Ask(_ => 0);
     });
 
-    private IReadOnlyList<T> Dated<T>(string collection, DateOnly from, DateOnly to, Func<BsonDocument, T> row) =>
+    private IReadOnlyList<TResult> Dated<TResult>(string collection, DateOnly from, DateOnly to, Func<BsonDocument, TResult> row) =>
         Found(collection, Query.Between("date", ArchiveRows.Day(from), ArchiveRows.Day(to)), row);
 
-    private IReadOnlyList<T> Found<T>(string collection, BsonExpression? where, Func<BsonDocument, T> row) =>
+    private IReadOnlyList<TResult> Found<TResult>(string collection, BsonExpression? where, Func<BsonDocument, TResult> row) =>
         Use(db => (where is null ? db.GetCollection(collection).FindAll() : db.GetCollection(collection).Find(where)).Select(row).ToList());
 
-    private T Use<T>(Func<LiteDatabase, T> read) => Held(intake =>
+    private TResult Use<TResult>(Func<LiteDatabase, TResult> read) => Held(intake =>
     {
         try
         {
@@ -111,7 +111,7 @@ public sealed class Archive(BookFolder folder, Action<int, int>? progress = null
         }
     });
 
-    private T Held<T>(Func<ArchiveIntake, T> act)
+    private TResult Held<TResult>(Func<ArchiveIntake, TResult> act)
     {
         try
         {
@@ -123,9 +123,9 @@ public sealed class Archive(BookFolder folder, Action<int, int>? progress = null
         catch (Exception e) when (e is not (BookException or OutOfMemoryException))
         {
             // The database tells a want of room, and a limit on files, as almost anything.
-            var then = e is NoPlainFileException ? "take it away and try again" : "free some room or make the folder writable";
+            var then = e is NoPlainFileException ? T("take it away and try again") : T("free some room or make the folder writable");
             throw new BookException(
-                $"The archive at {folder.Archive} cannot be written: {e.Message} Every entry is safe in the pages; {then}.", e);
+                T($"The archive at {folder.Archive} cannot be written: {e.Message} Every entry is safe in the pages; {then}."), e);
         }
     }
 }

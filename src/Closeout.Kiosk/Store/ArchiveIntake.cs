@@ -9,7 +9,7 @@ namespace Closeout.Store;
 internal sealed class ArchiveIntake(BookFolder folder, ArchiveFiles files, Action<int, int>? progress)
 {
     /// <summary>Takes in what is new, asks, and seals what was written.</summary>
-    public T Ask<T>(Func<LiteDatabase, T> read)
+    public TResult Ask<TResult>(Func<LiteDatabase, TResult> read)
     {
         var taken = 0;
         try
@@ -29,7 +29,7 @@ internal sealed class ArchiveIntake(BookFolder folder, ArchiveFiles files, Actio
     }
 
     /// <param name="taken">Counts the pages that were written from.</param>
-    private T Read<T>(Func<LiteDatabase, T> read, ref int taken)
+    private TResult Read<TResult>(Func<LiteDatabase, TResult> read, ref int taken)
     {
         // Before the pages: what other programs append meanwhile is not missing.
         var last = LastEntry.Read(folder);
@@ -47,7 +47,7 @@ internal sealed class ArchiveIntake(BookFolder folder, ArchiveFiles files, Actio
 
         return ArchiveState.Of(db) is var now && last is not null && last.BookSha == now.BookSha && last.Number > now.Number
             ? throw BookException.Damaged(
-                $"{folder.Page(last.Date)}: entries {now.Number + 1} to {last.Number} are missing at the end: the book has had them.")
+                T($"{folder.Page(last.Date)}: entries {now.Number + 1} to {last.Number} are missing at the end: the book has had them."))
             : read(db);
     }
 
@@ -63,7 +63,7 @@ internal sealed class ArchiveIntake(BookFolder folder, ArchiveFiles files, Actio
         if (known.Number > page.Mark.Number || (known.Number >= first && page.Shas[known.Number - first] != known.Sha))
         {
             throw BookException.Damaged(
-                $"{path}: the archive has seen entry {known.Number}, and the page does not have it so: entries were cut off.");
+                T($"{path}: the archive has seen entry {known.Number}, and the page does not have it so: entries were cut off."));
         }
 
         if (page.Mark.Number == known.Number)
@@ -71,7 +71,7 @@ internal sealed class ArchiveIntake(BookFolder folder, ArchiveFiles files, Actio
 
         var fault = known.Number >= first ? null
             : known.Number == 0 ? PageLinks.First(path, page)
-            : PageLinks.After(path, page, "the page that the archive has before it", known.Sha);
+            : PageLinks.After(path, page, T("the page that the archive has before it"), known.Sha);
         if (fault is not null)
             throw BookException.Damaged(fault);
 

@@ -21,7 +21,7 @@ public sealed class ArchiveProgress(TimeProvider clock, Action<string> say)
         if (waited >= next)
         {
             next = waited + Quiet;
-            say($"Bringing the archive up to the pages: {done} of {all} {(all == 1 ? "page" : "pages")} done.");
+            say(T($"Bringing the archive up to the pages: {done} of {all} {(all == 1 ? T("page") : T("pages"))} done."));
         }
     }
 }

@@ -19,7 +19,7 @@ internal static partial class AttachedFiles
 
     /// <summary>Files among them that are no attachments: they are neither checked nor backed up.</summary>
     public static IEnumerable<string> Odd(BookFolder folder) =>
-        All(folder).Where(f => !IsKept(f)).Select(f => Disk.Odd(f, "an attachment and is not kept"));
+        All(folder).Where(f => !IsKept(f)).Select(f => Disk.Odd(f, T("an attachment and is not kept")));
 
     /// <summary>The first attachment that is not as it was taken; null: all are.</summary>
     public static string? FirstFault(BookFolder folder) => Of(folder).Select(Fault).FirstOrDefault(f => f is not null);
@@ -31,11 +31,11 @@ internal static partial class AttachedFiles
         {
             using var file = PlainFile.Open(path, MostBytes);
             return Fits(path, Convert.ToHexStringLower(SHA256.HashData(file))) ? null : BookException.Damaged(
-                $"{path}: the attachment is not as it was: its content does not have the checksum that its name says.").Message;
+                T($"{path}: the attachment is not as it was: its content does not have the checksum that its name says.")).Message;
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            return BookException.Damaged($"{path}: the attachment cannot be read: {e.Message}").Message;
+            return BookException.Damaged(T($"{path}: the attachment cannot be read: {e.Message}")).Message;
         }
     }
 
@@ -47,7 +47,7 @@ internal static partial class AttachedFiles
 
     private static IReadOnlyList<string> All(BookFolder folder) => BookException.Telling<IReadOnlyList<string>>(
         () => Directory.Exists(folder.Files) ? [.. Directory.EnumerateFiles(folder.Files).Order(StringComparer.Ordinal)] : [],
-        e => $"The attachments at {folder.Files} cannot be listed: {e.Message} Make the folder readable and try again.");
+        e => T($"The attachments at {folder.Files} cannot be listed: {e.Message} Make the folder readable and try again."));
 
     [GeneratedRegex("\\A[0-9a-f]{64}(\\.[a-z0-9]{1,8})?\\z")]
     private static partial Regex Name();

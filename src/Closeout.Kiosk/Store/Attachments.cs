@@ -29,12 +29,13 @@ public sealed class Attachments(BookFolder folder)
         var found = BookException.Telling<IReadOnlyList<string>>(
             () => !Directory.Exists(path) ? File.Exists(path) ? [path] : []
                 : [.. Directory.EnumerateFiles(path).Where(IsPicture).Order(StringComparer.Ordinal)],
-            e => $"{path} cannot be read: {e.Message} Nothing was attached; try another file.");
+            e => T($"{path} cannot be read: {e.Message} Nothing was attached; try another file."));
         return found.Count > 0
             ? found
             : throw new BookException(
-                $"There is no photo at {path}: 0 files found, allowed are JPEG, PNG, WebP and HEIC. "
-                + "Type the name of a photo, or of a folder with photos.");
+                T(
+                    $"There is no photo at {path}: 0 files found, allowed are JPEG, PNG, WebP and HEIC. Type the name of a photo, or of "
+                        + "a folder with photos."));
     }
 
     /// <summary>Copies a picture into the book, byte for byte. The same bytes again are the same file.</summary>
@@ -46,15 +47,15 @@ public sealed class Attachments(BookFolder folder)
             var length = file.Length;
             if (length is 0 or > MostBytes)
             {
-                throw new BookException($"{path} has {length} bytes" + (length == 0
-                    ? ": it is empty, or still being copied. Nothing was attached; wait, or take the photo again."
-                    : $", and {MostBytes} are the most. Nothing was attached; make the photo smaller."));
+                throw new BookException(T($"{path} has {length} bytes") + (length == 0
+                    ? T(": it is empty, or still being copied. Nothing was attached; wait, or take the photo again.")
+                    : T($", and {MostBytes} are the most. Nothing was attached; make the photo smaller.")));
             }
 
             var bytes = new byte[length];
             file.ReadExactly(bytes);
             if (!IsPicture(bytes))
-                throw new BookException($"{path} is not a photo: allowed are JPEG, PNG, WebP and HEIC. Nothing was attached.");
+                throw new BookException(T($"{path} is not a photo: allowed are JPEG, PNG, WebP and HEIC. Nothing was attached."));
 
             var sha = Convert.ToHexStringLower(SHA256.HashData(bytes));
             if (AttachedFiles.Fault(Place(sha)) is not null)
@@ -65,18 +66,18 @@ public sealed class Attachments(BookFolder folder)
 
             return new Taken(sha, Kept(Path.GetFileName(path)), bytes.Length);
         },
-        e => $"{path} cannot be attached: {e.Message} Nothing was recorded; try again.");
+        e => T($"{path} cannot be attached: {e.Message} Nothing was recorded; try again."));
 
     /// <summary>The bytes of a picture.</summary>
     /// <exception cref="BookException">The file is missing, or is not as it was taken.</exception>
     public byte[] Read(string sha)
     {
         var bytes = BookException.Telling(
-            () => PlainFile.Read(Place(sha), MostBytes), e => $"{Place(sha)} cannot be read: {e.Message} Restore it from a backup.");
+            () => PlainFile.Read(Place(sha), MostBytes), e => T($"{Place(sha)} cannot be read: {e.Message} Restore it from a backup."));
         return Convert.ToHexStringLower(SHA256.HashData(bytes)) == sha
             ? bytes
             : throw new BookException(
-                $"{Place(sha)} is not as it was attached: its checksum does not fit its name. Restore it from a backup.");
+                T($"{Place(sha)} is not as it was attached: its checksum does not fit its name. Restore it from a backup."));
     }
 
     /// <summary>Takes a picture out of the inbox once it is recorded: the next van must not get it too. Elsewhere it stays.</summary>
@@ -93,7 +94,7 @@ public sealed class Attachments(BookFolder folder)
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
             // A card that is write-protected: the picture is safe in the book all the same.
-            return $"{path} cannot be taken out of the inbox: {e.Message} Take it out by hand, or the next van gets it too.";
+            return T($"{path} cannot be taken out of the inbox: {e.Message} Take it out by hand, or the next van gets it too.");
         }
     }
 

@@ -23,14 +23,14 @@ public static class Backup
         }
         catch (NoPlainFileException e)
         {
-            const string Then = "None was written; put the file back, or take away what is there.";
-            throw new BookException($"The book at {folder.Path} cannot be backed up: {e.Message} {Then}", e);
+            var then = T("None was written; put the file back, or take away what is there.");
+            throw new BookException(T($"The book at {folder.Path} cannot be backed up: {e.Message} {then}"), e);
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
             var why = e.Message.Replace(Path.GetFullPath(beside), path, StringComparison.Ordinal);
-            const string Then = "Name a file that does not exist, in a folder that does and has room.";
-            throw new BookException($"The backup {path} cannot be written: {why} {Then}", e);
+            var then = T("Name a file that does not exist, in a folder that does and has room.");
+            throw new BookException(T($"The backup {path} cannot be written: {why} {then}"), e);
         }
         finally
         {
@@ -47,7 +47,7 @@ public static class Backup
         var (told, parts) = (backup.Manifest, backup.Manifest.Parts.ToDictionary(p => p.Name));
         var found = BookCheck.Pages(
             told.Pages.Select(d => (d, name(d), PageReader.Of(name(d), backup.Read(parts[PartOf(d)]), default))),
-            [.. Witness.Of(last, "the book has had them")],
+            [.. Witness.Of(last, T("the book has had them"))],
             last?.BookSha,
             sha => parts.ContainsKey("files/" + sha));
         if (found.Fault is { } fault)
@@ -57,11 +57,11 @@ public static class Backup
             backup.CopyTo(part, Stream.Null);
 
         return found.BookSha == told.BookSha && found.Entries == told.Entries ? told : throw new BackupException(
-            $"The backup {path} is refused: it says {told.Entries} entries and holds {found.Entries}, or those of another book.");
+            T($"The backup {path} is refused: it says {told.Entries} entries and holds {found.Entries}, or those of another book."));
     }
 
     private static BookException Damaged(string fault) =>
-        new($"The book is damaged, and a backup of it would be too, so none was written. {fault}");
+        new(T($"The book is damaged, and a backup of it would be too, so none was written. {fault}"));
 
     private static string PartOf(DateOnly date) => $"pages/{date:O}.jsonl";
 
@@ -72,7 +72,7 @@ public static class Backup
     private static (IReadOnlyList<DateOnly> Dates, byte[] Newest, LastEntry? Last) Snapshot(BookFolder folder)
     {
         if (!folder.HasPages)
-            throw new BookException($"There is no book at {folder.Path}.");
+            throw new BookException(T($"There is no book at {folder.Path}."));
 
         var known = new Archive(folder).LastKnown();
         using var held = BookLock.Take(folder.Lock);
@@ -100,7 +100,7 @@ public static class Backup
         {
             using var file = PlainFile.Open(path, BackupManifest.MostBytes(name));
             if (!AttachedFiles.Fits(name, packing.Add(name, file)))
-                throw Damaged(AttachedFiles.Fault(path) ?? $"{path} was changed while it was read.");
+                throw Damaged(AttachedFiles.Fault(path) ?? T($"{path} was changed while it was read."));
         }
 
         packing.Add(BackupManifest.Name, new MemoryStream(Manifest(folder, dates, newest, made, packing.Parts).ToJson()));

@@ -30,18 +30,18 @@ public sealed class BackupFile : IDisposable
             file = PlainFile.Open(path, MostBytes);
             return BackupSeal.Fits(file)
                 ? new(path, new ZipArchive(file, ZipArchiveMode.Read), file.Length)
-                : throw Damaged(path, "the checksum at its end does not fit: it was damaged or cut, or is no backup of this program");
+                : throw Damaged(path, T("the checksum at its end does not fit: it was damaged or cut, or is no backup of this program"));
         }
         catch (Exception e) when (e is BackupException or IOException or UnauthorizedAccessException || IsForeign(e))
         {
             file?.Dispose();
             throw e switch
             {
-                FileNotFoundException or DirectoryNotFoundException => new BackupException($"There is no backup {path}.", e),
-                IOException or UnauthorizedAccessException => new BackupException($"The backup {path} cannot be read: {e.Message}", e),
+                FileNotFoundException or DirectoryNotFoundException => new BackupException(T($"There is no backup {path}."), e),
+                IOException or UnauthorizedAccessException => new BackupException(T($"The backup {path} cannot be read: {e.Message}"), e),
                 BackupException refused => refused,
                 _ => new BackupException(
-                    $"The backup {path} is refused: {e.Message.TrimEnd('.')}. Nothing was written. Use another backup.", e),
+                    T($"The backup {path} is refused: {e.Message.TrimEnd('.')}. Nothing was written. Use another backup."), e),
             };
         }
     }
@@ -83,11 +83,11 @@ public sealed class BackupFile : IDisposable
                 to.Write(piece);
             });
             if (!whole || Convert.ToHexStringLower(hash.GetHashAndReset()) != part.Sha)
-                throw Damaged(path, $"{part.Name} in it is not as it was: its checksum does not fit");
+                throw Damaged(path, T($"{part.Name} in it is not as it was: its checksum does not fit"));
         }
         catch (Exception e) when (e is InvalidDataException or NotSupportedException)
         {
-            throw Damaged(path, $"{part.Name} in it cannot be unpacked: {e.Message.TrimEnd('.')}", e);
+            throw Damaged(path, T($"{part.Name} in it cannot be unpacked: {e.Message.TrimEnd('.')}"), e);
         }
     }
 
@@ -98,8 +98,9 @@ public sealed class BackupFile : IDisposable
         e is InvalidDataException or FormatException or NotSupportedException or ArgumentException or OverflowException;
 
     private static BackupException Damaged(string path, string what, Exception? inner = null) => new(
-        $"The backup {path} is refused: {what}. Nothing was written. Use an older backup. If there is none, and you know that this one "
-        + "is yours, unpack it into a folder with any zip program, and save what is good with: "
-        + "closeout --book THATFOLDER check --repair --out NEWFOLDER",
+        T(
+            $"The backup {path} is refused: {what}. Nothing was written. Use an older backup. If there is none, and you know that this "
+                + "one is yours, unpack it into a folder with any zip program, and save what is good with: closeout --book THATFOLDER "
+                + "check --repair --out NEWFOLDER"),
         inner);
 }

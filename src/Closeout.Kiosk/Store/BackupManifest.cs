@@ -43,8 +43,8 @@ public sealed partial record BackupManifest(
                 // Asked first: another version may say other things.
                 if (any.RootElement.GetProperty("version").GetInt64() is not Known and var version)
                 {
-                    const string Then = "restore it with the version that made it, or a newer one";
-                    throw new FormatException($"it is of version {version}, and this program knows version {Known}: {Then}");
+                    var then = T("restore it with the version that made it, or a newer one");
+                    throw new FormatException($"it is of version {version}, and this program knows version {Known}: {then}");
                 }
             }
 

@@ -39,16 +39,17 @@ public sealed class Book
     {
         if (folder.Newest is not { } newest)
         {
-            const string Then = "somebody moved or removed its folder. Put it back, or quit and open another.";
-            throw new BookException($"The book at {folder.Path} is gone: {Then}");
+            var then = T("somebody moved or removed its folder. Put it back, or quit and open another.");
+            throw new BookException(T($"The book at {folder.Path} is gone: {then}"));
         }
 
         if (newest > Date)
         {
             var next = OpenedPage.Of(folder, null);
             page = next.First == page.First ? next : throw new BookException(
-                $"Another book lies at {folder.Path} now: its first line is not the one that was opened here. "
-                + "Quit and start again; what was confirmed before is in the book that lay there.");
+                T(
+                    $"Another book lies at {folder.Path} now: its first line is not the one that was opened here. Quit and start again; "
+                        + "what was confirmed before is in the book that lay there."));
             return true;
         }
 
@@ -72,7 +73,13 @@ public sealed class Book
         using var held = BookLock.Take(folder.Lock);
         using var file = ToNewest(held);
         SetTornAside();
-        var (entry, refusal) = decide(Depot);
+        var (entry, refusal) = English(() => decide(Depot));
+        if (refusal is not null)
+        {
+            // What is kept is in English; why nothing is kept is said in the language of whoever asked.
+            refusal = decide(Depot).Refusal ?? refusal;
+        }
+
         if (entry is PageOpened opened)
             Turn(held, opened, at);
         else if (entry is not null)
@@ -95,8 +102,8 @@ public sealed class Book
             {
                 if (folder.HasPages)
                 {
-                    const string Then = "Nothing was written; run the same command again.";
-                    throw new BookException($"The book at {folder.Path} was written by another program meanwhile. {Then}");
+                    var then = T("Nothing was written; run the same command again.");
+                    throw new BookException(T($"The book at {folder.Path} was written by another program meanwhile. {then}"));
                 }
 
                 if (new Archive(folder).LastKnown() is { } last)
@@ -107,7 +114,7 @@ public sealed class Book
 
             return Open(folder);
         },
-        e => $"The book at {folder.Path} cannot be written: {e.Message} Nothing was recorded; make the folder writable and try again.");
+        e => T($"The book at {folder.Path} cannot be written: {e.Message} Nothing was recorded; make the folder writable and try again."));
 
     /// <summary>Under the lock: the newest page open for appending, and what others wrote there taken in.</summary>
     private SafeFileHandle ToNewest(BookLock held)
@@ -128,7 +135,7 @@ public sealed class Book
         catch (Exception e) when (e is BookException or IOException or UnauthorizedAccessException)
         {
             file?.Dispose();
-            throw e is BookException ? new BookException($"NOT recorded. {e.Message}", e) : NotRecorded(e);
+            throw e is BookException ? new BookException(T($"NOT recorded. {e.Message}"), e) : NotRecorded(e);
         }
     }
 
@@ -137,7 +144,7 @@ public sealed class Book
     {
         BookException.Telling(
             () => OpenedPage.Write(folder, held, opened, at, page),
-            e => $"The next page cannot be written: {e.Message} The day is not ended; make the folder writable and try again.");
+            e => T($"The next page cannot be written: {e.Message} The day is not ended; make the folder writable and try again."));
         Refresh();
     }
 
@@ -153,8 +160,9 @@ public sealed class Book
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
             throw e is not HalfWrittenException ? NotRecorded(e) : new BookException(
-                $"It is NOT KNOWN whether this was recorded: the disk fails. {e.Message} "
-                + "Quit, start again and look whether it is there before you give it once more.",
+                T(
+                    $"It is NOT KNOWN whether this was recorded: the disk fails. {e.Message} Quit, start again and look whether it is "
+                        + "there before you give it once more."),
                 e);
         }
 
@@ -163,7 +171,7 @@ public sealed class Book
     }
 
     private static BookException NotRecorded(Exception e) => new(
-        $"NOT recorded, the book cannot be written: {e.Message} Free some room or make the folder writable, then give the answer again.",
+        T($"NOT recorded, the book cannot be written: {e.Message} Free some room or make the folder writable, then give the answer again."),
         e);
 
     private void SetTornAside()

@@ -27,16 +27,16 @@ public static class BookCheck
         if (dates.Count == 0)
         {
             throw last is null
-                ? new BookException($"There is no book at {folder.Path}.")
-                : BookException.Damaged($"The pages of the book at {folder.Path} are gone: it has had entries up to {last.Number}.");
+                ? new BookException(T($"There is no book at {folder.Path}."))
+                : BookException.Damaged(T($"The pages of the book at {folder.Path} are gone: it has had entries up to {last.Number}."));
         }
 
         var found = Pages(
             dates.Select(d => (d, folder.Page(d), PageReader.Read(folder.Page(d), default))),
-            [.. Witness.Of(last, "the book has had them"), .. Witness.Of(seen, "the archive has seen them")],
+            [.. Witness.Of(last, T("the book has had them")), .. Witness.Of(seen, T("the archive has seen them"))],
             last?.BookSha,
             sha => File.Exists(Path.Combine(folder.Files, sha)));
-        var odd = AttachedFiles.Odd(folder).Concat(folder.OddPages.Select(p => Disk.Odd(p, "a page and is not read")));
+        var odd = AttachedFiles.Odd(folder).Concat(folder.OddPages.Select(p => Disk.Odd(p, T("a page and is not read"))));
         return found with
         {
             Fault = found.Fault ?? AttachedFiles.FirstFault(folder),
@@ -55,7 +55,7 @@ public static class BookCheck
         string? Next(DateOnly date, string path, PageRead page)
         {
             if (page.Entries.Count == 0)
-                return $"{path}:1: the page has no whole line.";
+                return T($"{path}:1: the page has no whole line.");
 
             book ??= page.Shas[0];
             var odd = PageLinks.Foreign(path, page, book)
@@ -70,7 +70,7 @@ public static class BookCheck
             before = (path, page, page.Fold(path));
             count++;
             if (page.Torn.Length > 0)
-                notes.Add($"{path}: a line begun after entry {page.Mark.Number} was never confirmed; the next entry sets it aside.");
+                notes.Add(T($"{path}: a line begun after entry {page.Mark.Number} was never confirmed; the next entry sets it aside."));
 
             return Ledger(path, before.Value.Depot) ?? Pictures(path, page, isThere);
         }
@@ -97,22 +97,22 @@ public static class BookCheck
     {
         var (number, opened) = (page.Entries[0].Number, (PageOpened)page.Entries[0].Entry);
         return number != before.Number + 1
-            ? $"{path}:1: entry {number} follows entry {before.Number} of the page before: there is a hole."
+            ? T($"{path}:1: entry {number} follows entry {before.Number} of the page before: there is a hole.")
             : before.Stock.Ledger.Balances.ToHashSet().SetEquals(opened.Carried.Balances) ? null
-            : $"{path}:1: the balances carried forward are not those that the page before ended with.";
+            : T($"{path}:1: the balances carried forward are not those that the page before ended with.");
     }
 
     private static string? Pictures(string path, PageRead page, Func<string, bool> isThere) => page.Entries.Index()
         .Select(e => e.Item.Entry is PhotoAttached photo && !isThere(photo.Sha256)
-            ? $"{path}:{e.Index + 1}: entry {e.Item.Number} attached {photo.Sha256}, and there is no such file."
+            ? T($"{path}:{e.Index + 1}: entry {e.Item.Number} attached {photo.Sha256}, and there is no such file.")
             : null)
         .FirstOrDefault(f => f is not null);
 
     private static string? Ledger(string path, Depot depot)
     {
         var unbalanced = depot.Stock.Ledger.Unbalanced
-            .Select(u => $"{path}: the ledger does not balance: the units of {u.Item} over all places sum to {u.Sum}, not 0.");
-        var below = depot.Stock.Ledger.BelowZero.Select(b => $"{path}: {b.Place} holds {b.Units} of {b.Item}: less than nothing.");
+            .Select(u => T($"{path}: the ledger does not balance: the units of {u.Item} over all places sum to {u.Sum}, not 0."));
+        var below = depot.Stock.Ledger.BelowZero.Select(b => T($"{path}: {b.Place} holds {b.Units} of {b.Item}: less than nothing."));
         return unbalanced.Concat(below).FirstOrDefault();
     }
 }

@@ -4,16 +4,18 @@ namespace Closeout.Store;
 public class BookException(string message, Exception? inner = null) : Exception(message, inner)
 {
     /// <summary>What to do about a damaged book. Neither way writes to the damaged one.</summary>
-    public const string Remedy = "Bring back the newest backup with: closeout restore FILE --book NEWFOLDER; "
-        + "or keep every good entry with: closeout --book THISBOOK check --repair --out NEWFOLDER";
+    public static string Remedy =>
+        T(
+            "Bring back the newest backup with: closeout restore FILE --book NEWFOLDER; or keep every good entry with: closeout --book "
+                + "THISBOOK check --repair --out NEWFOLDER");
 
     /// <summary>A fault in a book, and what to do about it.</summary>
     public static BookException Damaged(string fault, Exception? inner = null) => new($"{fault} {Remedy}", inner);
 
     /// <summary>What to do when a file of a book cannot be opened for writing. What is no file is in the way.</summary>
     public static string MakeRoom(Exception said) => said is NoPlainFileException
-        ? "Nothing was recorded; take it away and try again."
-        : "Nothing was recorded; make the folder writable, with room, and try again.";
+        ? T("Nothing was recorded; take it away and try again.")
+        : T("Nothing was recorded; make the folder writable, with room, and try again.");
 
     /// <summary>Does what the system may refuse.</summary>
     /// <param name="sentence">What is told then, by what the system said.</param>

@@ -88,7 +88,7 @@ public sealed record BookFolder(string Path)
         }
         catch (UnauthorizedAccessException e)
         {
-            throw new BookException($"The book at {Path} cannot be read: {e.Message} Ask whoever owns it, or run this as its owner.", e);
+            throw new BookException(T($"The book at {Path} cannot be read: {e.Message} Ask whoever owns it, or run this as its owner."), e);
         }
         catch (IOException)
         {
@@ -106,5 +106,5 @@ public sealed record BookFolder(string Path)
         [
             .. new FileSystemEnumerable<DateOnly?>(Pages, (ref file) => DateOf(file.FileName), Everything).OfType<DateOnly>(),
         ],
-        e => $"The pages at {Pages} cannot be listed: {e.Message} Make the folder readable and try again.");
+        e => T($"The pages at {Pages} cannot be listed: {e.Message} Make the folder readable and try again."));
 }

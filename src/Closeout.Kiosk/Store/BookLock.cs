@@ -33,15 +33,16 @@ public sealed class BookLock : IDisposable
             {
                 // Short waits all along: whoever appends in a row frees it for a moment only, and who looks seldom waits in vain.
                 Thread.Sleep(waited.Elapsed <= Patience ? 1 : throw new BookException(
-                    $"The book at {book} is in use: another program has held it for {Patience.TotalSeconds:0} seconds. "
-                    + "Nothing was recorded; try again when it is done.",
+                    T(
+                        $"The book at {book} is in use: another program has held it for {Patience.TotalSeconds:0} seconds. Nothing was "
+                            + "recorded; try again when it is done."),
                     e));
             }
             catch (Exception e) when (e is IOException or UnauthorizedAccessException)
             {
                 // A disk that is full, broken or not to be written does not get better by waiting.
-                var what = access == FileAccess.Read ? "read" : "written";
-                throw new BookException($"The book at {book} cannot be {what}: {e.Message} {BookException.MakeRoom(e)}", e);
+                var what = access == FileAccess.Read ? T("read") : T("written");
+                throw new BookException(T($"The book at {book} cannot be {what}: {e.Message} {BookException.MakeRoom(e)}"), e);
             }
         }
     }

@@ -50,13 +50,14 @@ public sealed class DailyBackup(BookFolder folder, string where, int keep, TimeP
         }
         catch (Exception e) when (e is BookException or IOException or UnauthorizedAccessException)
         {
-            failed = $"Today's backup was not made. {e.Message}";
+            failed = T($"Today's backup was not made. {e.Message}");
         }
         catch (Exception e)
         {
             // A fault of ours. On this thread it would end the program with the terminal as it is, and no backup is worth an evening.
-            failed = $"Today's backup was not made, by a fault of this program ({e.GetType().Name}: {e.Message}). "
-                + "Make one by hand with: closeout backup --out FILE";
+            failed = T(
+                $"Today's backup was not made, by a fault of this program ({e.GetType().Name}: {e.Message}). Make one by hand with: "
+                    + "closeout backup --out FILE");
         }
     }
 
@@ -86,7 +87,7 @@ public sealed class DailyBackup(BookFolder folder, string where, int keep, TimeP
     {
         using var backup = BackupFile.Open(file);
         if (PageEnds.BookSha(folder) is { } mine && backup.Manifest.BookSha != mine)
-            throw new BookException($"{file} is a backup of another book. Give each book a folder of its own with --backups.");
+            throw new BookException(T($"{file} is a backup of another book. Give each book a folder of its own with --backups."));
     }
 
     /// <summary>
@@ -111,7 +112,7 @@ public sealed class DailyBackup(BookFolder folder, string where, int keep, TimeP
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            failed = $"Today's backup was made, and an old one cannot be removed: {e.Message} See to the folder {where}.";
+            failed = T($"Today's backup was made, and an old one cannot be removed: {e.Message} See to the folder {where}.");
         }
     }
 

@@ -52,8 +52,8 @@ internal static class Disk
     /// <param name="what">What its name is not.</param>
     public static string Odd(string path, string what) =>
         IsLeftover(path)
-            ? $"{path} was begun by a program that died, and is not read; it may be deleted."
-            : $"{path} has not the name of {what}.";
+            ? T($"{path} was begun by a program that died, and is not read; it may be deleted.")
+            : T($"{path} has not the name of {what}.");
 
     /// <summary>Writes a file whole: beside its place, flushed, then renamed in.</summary>
     /// <param name="own">Whether the file belongs to a book, and only its owner may read it; otherwise the user's own mask decides.</param>
@@ -148,7 +148,7 @@ internal static class Disk
 
     /// <summary>The system tells a file that may not become so long as a wrong argument.</summary>
     private static IOException TooLong(ArgumentOutOfRangeException e) =>
-        new("The file may not become so long: the disk has a limit for one file, or the user has.", e);
+        new(T("The file may not become so long: the disk has a limit for one file, or the user has."), e);
 }
 
 /// <summary>A line is in the page or is not: the disk failed in the middle of it, and again when it was to be taken back.</summary>

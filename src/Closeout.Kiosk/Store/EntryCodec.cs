@@ -36,7 +36,7 @@ public static class EntryCodec
         if (EntryKind.Named(kind) is not { } known || Upcast.Way(upcasts ?? Upcast.All, known, version) is not { } way)
         {
             throw new OtherVersionException(
-                $"an entry of kind '{kind}' version {version}, which this program does not know; a newer one, or an older, may");
+                T($"an entry of kind '{kind}' version {version}, which this program does not know; a newer one, or an older, may"));
         }
 
         // The serializer refuses a null where one thing is wanted, and lets it pass among many.

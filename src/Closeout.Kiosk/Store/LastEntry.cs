@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Security.Cryptography;
 using System.Text;
+using static System.FormattableString;
 
 namespace Closeout.Store;
 
@@ -24,8 +25,8 @@ internal sealed record LastEntry(int Number, DateOnly Date, string Sha, string B
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            const string Then = "There the book says what its last entry was. Take it away and try again: the next entry writes it again.";
-            return e is NoPlainFileException ? throw new BookException($"{e.Message} {Then}", e) : null;
+            var then = T("There the book says what its last entry was. Take it away and try again: the next entry writes it again.");
+            return e is NoPlainFileException ? throw new BookException($"{e.Message} {then}", e) : null;
         }
     }
 
@@ -43,7 +44,7 @@ internal sealed record LastEntry(int Number, DateOnly Date, string Sha, string B
         }
     }));
 
-    private string Text => Checked(FormattableString.Invariant($"entry {Number:D10} of {Date:O}, sha {Sha}, book {BookSha}"));
+    private string Text => Checked(Invariant($"entry {Number:D10} of {Date:O}, sha {Sha}, book {BookSha}"));
 
     /// <summary>What is not written again as it stands is damaged.</summary>
     private static LastEntry? Parse(string text) => text.Length == Length
@@ -55,5 +56,5 @@ internal sealed record LastEntry(int Number, DateOnly Date, string Sha, string B
             : null;
 
     private static string Checked(string told) =>
-        $"{told}, check {Convert.ToHexStringLower(SHA256.HashData(Encoding.ASCII.GetBytes(told)))[..16]}\n";
+        Invariant($"{told}, check {Convert.ToHexStringLower(SHA256.HashData(Encoding.ASCII.GetBytes(told)))[..16]}\n");
 }

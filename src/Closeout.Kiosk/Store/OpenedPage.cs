@@ -15,20 +15,20 @@ internal sealed record OpenedPage(DateOnly Date, Depot Depot, PageMark Mark, byt
         {
             folder.MustBeReadable();
             throw last is not null ? Gone(folder, last)
-                : new BookException($"There is no book at {folder.Path}. Set one up with: closeout --book {folder.Path} load FOLDER");
+                : new BookException(T($"There is no book at {folder.Path}. Set one up with: closeout --book {folder.Path} load FOLDER"));
         }
 
         if (last is not null && last.Date > dates[^1])
-            throw BookException.Damaged($"{folder.Page(last.Date)} is gone: the book has had entry {last.Number} there.");
+            throw BookException.Damaged(T($"{folder.Page(last.Date)} is gone: the book has had entry {last.Number} there."));
 
         var day = date ?? dates[^1];
         if (!dates.Contains(day))
-            throw new BookException($"The book has no page for {day:O}; it has {dates[0]:O} to {dates[^1]:O}. Name one of those dates.");
+            throw new BookException(T($"The book has no page for {day:O}; it has {dates[0]:O} to {dates[^1]:O}. Name one of those dates."));
 
         var path = folder.Page(day);
         var read = PageReader.Read(path, default);
         if (read.Entries.Count == 0)
-            throw BookException.Damaged($"{path}:1: the page has no whole line.");
+            throw BookException.Damaged(T($"{path}:1: the page has no whole line."));
 
         var first = read.First!.BookNamed ?? "";
         var fault = PageLinks.Opens(path, day, read) ?? PageLinks.Foreign(path, read, last?.BookSha ?? first);
@@ -56,5 +56,5 @@ internal sealed record OpenedPage(DateOnly Date, Depot Depot, PageMark Mark, byt
 
     /// <summary>What is told when all pages are gone.</summary>
     public static BookException Gone(BookFolder folder, LastEntry last) => BookException.Damaged(
-        $"The pages of the book at {folder.Path} are gone: it has had entries up to {last.Number}, of {last.Date:O}.");
+        T($"The pages of the book at {folder.Path} are gone: it has had entries up to {last.Number}, of {last.Date:O}."));
 }

@@ -27,7 +27,7 @@ internal static class PageEnds
     /// <exception cref="BookException">The line does not end in its checksum.</exception>
     public static string? BookSha(BookFolder folder) => folder.Dates is not [var first, ..]
         ? null
-        : FirstSha(folder.Page(first)) ?? throw BookException.Damaged($"{folder.Page(first)}:1: the line does not end in its checksum.");
+        : FirstSha(folder.Page(first)) ?? throw BookException.Damaged(T($"{folder.Page(first)}:1: the line does not end in its checksum."));
 
     /// <summary>The line before, as the first line names it; null: it names none.</summary>
     public static string? FirstPrev(string path) => FirstLine(path) is var line && line.AsSpan().IndexOf(Prev) is >= 0 and var at

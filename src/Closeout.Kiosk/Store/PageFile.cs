@@ -14,8 +14,8 @@ public static class PageFile
     {
         if (bytes > MostBytes)
         {
-            const string Then = "End the day, or load a smaller day folder.";
-            throw new BookException($"NOT recorded: {path} would have {bytes} bytes, and {MostBytes} are the most. {Then}");
+            var then = T("End the day, or load a smaller day folder.");
+            throw new BookException(T($"NOT recorded: {path} would have {bytes} bytes, and {MostBytes} are the most. {then}"));
         }
     }
 
@@ -29,19 +29,19 @@ public static class PageFile
         }
         catch (NoPlainFileException e)
         {
-            throw BookException.Damaged($"The page {path} cannot be read: {e.Message}", e);
+            throw BookException.Damaged(T($"The page {path} cannot be read: {e.Message}"), e);
         }
     }
 
     /// <summary>Reads in it; who reads is told how long it is.</summary>
     /// <exception cref="BookException">It cannot be read.</exception>
-    public static T Read<T>(string path, Func<SafeFileHandle, long, T> read) => BookException.Telling(
+    public static TResult Read<TResult>(string path, Func<SafeFileHandle, long, TResult> read) => BookException.Telling(
         () =>
         {
             using var file = Open(path, FileAccess.Read);
             return read(file, RandomAccess.GetLength(file));
         },
-        e => $"The page {path} cannot be read: {e.Message}");
+        e => T($"The page {path} cannot be read: {e.Message}"));
 
     /// <summary>The bytes of an open file from one offset up to another.</summary>
     /// <exception cref="IOException">They cannot be read, or are not there.</exception>

@@ -80,7 +80,7 @@ public static class PageLine
             {
                 throw IsEarlier(body, sha)
                     ? new OtherVersionException(
-                        "the line was written by an earlier version of this program, whose books this one does not read")
+                        T("the line was written by an earlier version of this program, whose books this one does not read"))
                     : new FormatException("the checksum does not fit: the line is not as it was written");
             }
 

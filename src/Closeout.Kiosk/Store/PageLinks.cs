@@ -13,38 +13,42 @@ internal static class PageLinks
             return before;
 
         if (at == dates.Count - 1)
-            return last is null ? null : Remembered(path, page, last.Number, last.Sha, "the book has had them");
+            return last is null ? null : Remembered(path, page, last.Number, last.Sha, T("the book has had them"));
 
         var next = folder.Page(dates[at + 1]);
         return PageEnds.FirstPrev(next) == page.Mark.Sha
             ? null
-            : $"{path}: the page after it, {next}, does not follow the last line here: "
-                + "lines are missing at the end, a page between is missing, or one of the two belongs to another book.";
+            : T(
+                $"{path}: the page after it, {next}, does not follow the last line here: lines are missing at the end, a page between is "
+                    + "missing, or one of the two belongs to another book.");
     }
 
     /// <summary>A page begins by opening its date.</summary>
     public static string? Opens(string path, DateOnly date, PageRead page) => page.Entries[0].Entry is PageOpened o && o.Date == date
         ? null
-        : $"{path}:1: entry {page.Entries[0].Number} does not open the page of {date:O}.";
+        : T($"{path}:1: entry {page.Entries[0].Number} does not open the page of {date:O}.");
 
     /// <summary>The first page of a book.</summary>
     public static string? First(string path, PageRead page) => page.First!.Prev == PageLine.Nothing && page.Entries[0].Number == 1
         ? null
-        : $"{path}:1: entry {page.Entries[0].Number} is not the first of a book: "
-            + "the pages before it are missing, or it belongs to another book.";
+        : T(
+            $"{path}:1: entry {page.Entries[0].Number} is not the first of a book: the pages before it are missing, or it belongs to "
+                + "another book.");
 
     /// <summary>A page after another.</summary>
     /// <param name="lastSha">The last sha of the page before.</param>
     public static string? After(string path, PageRead page, string before, string? lastSha) => page.First!.Prev == lastSha
         ? null
-        : $"{path}:1: entry {page.Entries[0].Number} does not follow the last line of {before}: "
-            + "lines are missing there, a page was changed, or is missing, or this page belongs to another book.";
+        : T(
+            $"{path}:1: entry {page.Entries[0].Number} does not follow the last line of {before}: lines are missing there, a page was "
+                + "changed, or is missing, or this page belongs to another book.");
 
     /// <summary>A page names the first line of its own book.</summary>
     public static string? Foreign(string path, PageRead page, string book) => page.First!.BookNamed is var named && named == book
         ? null
-        : $"{path}:1: the page belongs to another book: it names {Short(named)} as the checksum of its book's first line, "
-            + $"and this book has {Short(book)}.";
+        : T(
+            $"{path}:1: the page belongs to another book: it names {Short(named)} as the checksum of its book's first line, and this "
+                + $"book has {Short(book)}.");
 
     /// <summary>A page against an entry that something beside the pages has seen.</summary>
     /// <param name="who">Who has seen it, for the case that it is missing at the end.</param>
@@ -53,15 +57,16 @@ internal static class PageLinks
         var (first, last) = (page.Entries[0].Number, page.Mark.Number);
         if (number > last)
         {
-            var gone = number == last + 1 ? $"entry {number} is" : $"entries {last + 1} to {number} are";
-            return $"{path}: {gone} missing at the end: {who}.";
+            var gone = number == last + 1 ? T($"entry {number} is") : T($"entries {last + 1} to {number} are");
+            return T($"{path}: {gone} missing at the end: {who}.");
         }
 
         return number < first || page.Shas[number - first] == sha
             ? null
-            : $"{path}:{number - first + 1}: entry {number} is not the one that it was: "
-                + "the page was cut and written on, or put in another's place.";
+            : T(
+                $"{path}:{number - first + 1}: entry {number} is not the one that it was: the page was cut and written on, or put in "
+                    + "another's place.");
     }
 
-    private static string Short(string? sha) => sha is { Length: > 8 } ? sha[..8] + "..." : "nothing";
+    private static string Short(string? sha) => sha is { Length: > 8 } ? sha[..8] + "..." : T("nothing");
 }

@@ -20,7 +20,7 @@ public sealed record PageRead(IReadOnlyList<Recorded> Entries, IReadOnlyList<str
         }
         catch (Exception e) when (e is InvalidOperationException or OverflowException or ArgumentException)
         {
-            throw BookException.Damaged($"{path}: an entry is whole but cannot stand in this book: {e.Message}.", e);
+            throw BookException.Damaged(T($"{path}: an entry is whole but cannot stand in this book: {e.Message}."), e);
         }
     }
 }

@@ -18,7 +18,7 @@ public static class PageReader
     {
         var length = RandomAccess.GetLength(file);
         if (length < from.Offset)
-            throw new BookException($"{path} was cut short: it had {from.Offset} bytes and has {length}. {BookException.Remedy}");
+            throw new BookException(T($"{path} was cut short: it had {from.Offset} bytes and has {length}. {BookException.Remedy}"));
 
         return Of(path, PageFile.Bytes(file, from.Offset, length), from);
     }
@@ -37,7 +37,7 @@ public static class PageReader
             {
                 var torn = bytes[start..];
                 return IsWholeLine(torn, mark.Sha)
-                    ? throw new BookException(Damaged(path, mark, "the line is whole, and its line feed was changed"))
+                    ? throw new BookException(Damaged(path, mark, T("the line is whole, and its line feed was changed")))
                     : new(entries, shas, mark, first, torn);
             }
 
@@ -58,8 +58,8 @@ public static class PageReader
             }
             catch (OtherVersionException e)
             {
-                const string Then = "Nothing is damaged: use the version that wrote this book.";
-                throw new BookException($"{path}:{mark.Lines + 1}: {e.Message}. {Then}", e);
+                var then = T("Nothing is damaged: use the version that wrote this book.");
+                throw new BookException($"{path}:{mark.Lines + 1}: {e.Message}. {then}", e);
             }
             catch (FormatException) when (start + length + 1 == bytes.Length && HasHole(bytes.AsSpan(start), from.Offset + start))
             {
@@ -89,7 +89,7 @@ public static class PageReader
     }
 
     private static string Damaged(string path, PageMark mark, string what) =>
-        $"{path}:{mark.Lines + 1}: {what}.{(mark.Number > 0 ? $" Entries up to {mark.Number} are good." : "")} {BookException.Remedy}";
+        $"{path}:{mark.Lines + 1}: {what}.{(mark.Number > 0 ? T($" Entries up to {mark.Number} are good.") : "")} {BookException.Remedy}";
 
     /// <summary>A line whose checksum fits and that ends in another byte than a line feed was confirmed, and changed afterwards.</summary>
     private static bool IsWholeLine(byte[] torn, string? prev)

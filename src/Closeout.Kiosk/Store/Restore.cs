@@ -23,19 +23,21 @@ public static class Restore
 
                 var found = BookCheck.Of(fresh.Folder);
                 if (found.Fault?.Replace(fresh.Folder.Path, folder.Path, StringComparison.Ordinal) is { } fault)
-                    throw new BackupException($"The backup {path} is refused: what is in it is no good book: {fault}");
+                    throw new BackupException(T($"The backup {path} is refused: what is in it is no good book: {fault}"));
 
                 if (found.BookSha != told.BookSha || found.Entries != told.Entries)
                 {
-                    var what = $"it says {told.Entries} entries and holds {found.Entries}, or those of another book";
-                    throw new BackupException($"The backup {path} is refused: {what}. Use another backup.");
+                    var what = T($"it says {told.Entries} entries and holds {found.Entries}, or those of another book");
+                    throw new BackupException(T($"The backup {path} is refused: {what}. Use another backup."));
                 }
 
                 new LastEntry(found.Entries, told.Pages[^1], found.Last.Sha!, found.BookSha).Write(fresh.Folder);
                 fresh.Keep();
                 return told;
             },
-            e => $"{folder.Path} cannot be written: {e.Message} "
-                + "Nothing was restored; name a folder with --book that can be made and has room.");
+            e =>
+                T(
+                    $"{folder.Path} cannot be written: {e.Message} Nothing was restored; name a folder with --book that can be made and "
+                        + "has room."));
     }
 }

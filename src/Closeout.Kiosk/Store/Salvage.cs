@@ -21,13 +21,14 @@ public static class Salvage
             var chain = SalvagedChain.Of(good, bad, last, seen is null ? (0, "") : (seen.Number, seen.Sha));
             var book = SalvagedBook.Of(chain, now, attachments[true].Select(f => Path.GetFileName(f)).ToHashSet().Contains);
             if (good.Count == 0 && bad.Count == 0)
-                throw new BookException($"There is no book at {from.Path}.");
+                throw new BookException(T($"There is no book at {from.Path}."));
 
             if (book.Pages.Count == 0)
             {
                 throw new BookException(
-                    $"Nothing of the book at {from.Path} can be saved: no line that opens a page is whole. "
-                    + "Bring back the newest backup with: closeout restore FILE --book NEWFOLDER");
+                    T(
+                        $"Nothing of the book at {from.Path} can be saved: no line that opens a page is whole. Bring back the newest "
+                            + "backup with: closeout restore FILE --book NEWFOLDER"));
             }
 
             using var fresh = new FreshBook(to);
@@ -41,13 +42,13 @@ public static class Salvage
             return new(book.Kept, chain.Entries - book.Kept, book.Pages.Count,
             [
                 .. new[] { unasked }.Where(s => s.Length > 0), .. bad.Select(b => b.ToString()), .. chain.Left, .. book.Said,
-                .. attachments[false].Select(f => $"{f}: the attachment is not as it was; left out"), .. left,
+                .. attachments[false].Select(f => T($"{f}: the attachment is not as it was; left out")), .. left,
             ]);
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            const string Then = "Nothing was written there; name a folder with --out that can be made and has room.";
-            throw new BookException($"The book at {from.Path} cannot be saved to {to.Path}: {e.Message} {Then}", e);
+            var then = T("Nothing was written there; name a folder with --out that can be made and has room.");
+            throw new BookException(T($"The book at {from.Path} cannot be saved to {to.Path}: {e.Message} {then}"), e);
         }
     }
 
@@ -89,7 +90,7 @@ public static class Salvage
             }
             catch (NoPlainFileException e)
             {
-                said.Add($"{file}: left out: {e.Message}");
+                said.Add(T($"{file}: left out: {e.Message}"));
             }
         }
 

@@ -56,7 +56,7 @@ internal sealed partial class SalvagedBook(DateTimeOffset now, Func<string, bool
     {
         if ((line.Read.Recorded.Entry is PageOpened page ? Opened(page, line) : Entered(line)) is { } reason)
         {
-            said.Add($"{line.At}: entry {line.Number} ({EntryKind.Of(line.Read.Recorded.Entry).Name}) can no longer stand: {reason}");
+            said.Add(T($"{line.At}: entry {line.Number} ({EntryKind.Of(line.Read.Recorded.Entry).Name}) can no longer stand: {reason}"));
             Lose(1);
         }
     }
@@ -65,13 +65,13 @@ internal sealed partial class SalvagedBook(DateTimeOffset now, Func<string, bool
     private string? Opened(PageOpened page, GoodLine line)
     {
         if (depot is not null && page.Date <= depot.Date)
-            return $"it opens {page.Date:O} after {depot.Date:O}";
+            return T($"it opens {page.Date:O} after {depot.Date:O}");
 
         try
         {
             var ledger = Depot.Open(line.Read.Recorded).Stock.Ledger;
             if (ledger.Unbalanced.Any() || ledger.BelowZero.Any())
-                return "the balances that it carries forward cannot be";
+                return T("the balances that it carries forward cannot be");
 
             if (depot is not null)
                 EndPage(page.Carried.Balances);
@@ -94,14 +94,16 @@ internal sealed partial class SalvagedBook(DateTimeOffset now, Func<string, bool
         try
         {
             if (depot is null)
-                return "the opening of its page is lost, and there is no page before it";
+                return T("the opening of its page is lost, and there is no page before it");
 
             if (broken && line.Date is { } date && date > depot.Date)
             {
                 EndPage(null);
                 Begin(NextPage.After(depot, date), now);
-                said.Add($"{line.File}: the opening of {date:O} is lost, and was made from the page before: "
-                    + "what the day folder of that day said is not in it");
+                said.Add(
+                    T(
+                        $"{line.File}: the opening of {date:O} is lost, and was made from the page before: what the day folder of that "
+                            + "day said is not in it"));
             }
 
             if (Missing(line.Read.Recorded.Entry) is { } missing)
@@ -129,9 +131,9 @@ internal sealed partial class SalvagedBook(DateTimeOffset now, Func<string, bool
     /// <summary>What the entry needs beside the page and the book no longer has; null: nothing is missing.</summary>
     private string? Missing(Entry entry) => entry switch
     {
-        PhotoAttached p when !isThere(p.Sha256) => $"its picture {p.Sha256} is gone or damaged",
+        PhotoAttached p when !isThere(p.Sha256) => T($"its picture {p.Sha256} is gone or damaged"),
         IncidentClosed { Number: var n } when !incidents.ContainsKey(n) && n > depot!.Vans.Incidents - incidents.Count =>
-            $"incident {n} is lost",
+            T($"incident {n} is lost"),
         _ => null,
     };
 

@@ -25,8 +25,8 @@ internal sealed record SalvagedChain(IReadOnlyList<GoodLine> Lines, IReadOnlyLis
         var chain = Longest(mine, [.. new[] { witness?.Sha, seen.Sha }.OfType<string>()]);
         var (kept, own) = (chain.Select(l => l.Read.Sha).ToHashSet(), mine.Select(l => l.Read.Sha).ToHashSet());
         var left = sorted.Where(l => !kept.Contains(l.Read.Sha)).Select(l => own.Contains(l.Read.Sha)
-            ? $"{l.At}: entry {l.Number} does not fit the lines around it; left out"
-            : $"{l.At}: entry {l.Number} belongs to another book; left out").ToList();
+            ? T($"{l.At}: entry {l.Number} does not fit the lines around it; left out")
+            : T($"{l.At}: entry {l.Number} belongs to another book; left out")).ToList();
         return new(chain, left, new[] { Tail(chain, bad), witness?.Number ?? 0, seen.Number }.Max());
     }
 

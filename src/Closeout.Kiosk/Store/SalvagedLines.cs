@@ -42,7 +42,7 @@ internal static class SalvagedLines
                 lines.AddRange(found.Select(f => (f, number)));
                 if (fault is not null)
                 {
-                    var what = ended || found.Count > 0 ? fault + Said(piece) : "a line was begun and never ended";
+                    var what = ended || found.Count > 0 ? fault + Said(piece) : T("a line was begun and never ended");
                     var (begins, ends) = (piece.AsSpan().StartsWith(Begins), PageLine.ShaOf(piece) is not null);
                     bad.Add(new(file, number, what, ended && begins, ended && ends));
                 }
@@ -69,7 +69,7 @@ internal static class SalvagedLines
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            bad.Add(new(file, 1, $"the page cannot be read: {e.Message}", false, false));
+            bad.Add(new(file, 1, T($"the page cannot be read: {e.Message}"), false, false));
             return [];
         }
     }
@@ -84,7 +84,7 @@ internal static class SalvagedLines
         }
         catch (OtherVersionException e)
         {
-            throw new BookException($"{file}:{number}: {e.Message}. Nothing is damaged there: use the version that wrote this book.", e);
+            throw new BookException(T($"{file}:{number}: {e.Message}. Nothing is damaged there: use the version that wrote this book."), e);
         }
         catch (FormatException e)
         {
@@ -129,7 +129,7 @@ internal static class SalvagedLines
         var van = kind.Groups[1].Value is "page-opened" or "day-folder-loaded" ? Match.Empty : Van.Match(text);
         string After(string word, Match found) => found.Success ? word + found.Groups[1].Value : "";
         return number.Success || kind.Success
-            ? "; it seems to be" + After(" entry ", number) + After(" ", kind) + After(" of van ", van)
+            ? T("; it seems to be") + After(T(" entry "), number) + After(" ", kind) + After(T(" of van "), van)
             : "";
     }
 }

@@ -19,7 +19,7 @@ internal static class TornLine
             using var file = PageFile.Open(folder.Page(page.Date), FileAccess.ReadWrite);
             RandomAccess.SetLength(file, page.Mark.Offset);
             RandomAccess.FlushToDisk(file);
-            return $"A line begun after entry {page.Mark.Number} was never confirmed; it was set aside in {aside}.";
+            return T($"A line begun after entry {page.Mark.Number} was never confirmed; it was set aside in {aside}.");
         },
-        e => $"NOT recorded, the book cannot be written: {e.Message}");
+        e => T($"NOT recorded, the book cannot be written: {e.Message}"));
 }

@@ -34,7 +34,7 @@ public sealed class VanSeats(BookFolder folder, string kiosk) : IDisposable
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            throw new BookException($"The book at {folder.Path} cannot be written: {e.Message} {BookException.MakeRoom(e)}", e);
+            throw new BookException(T($"The book at {folder.Path} cannot be written: {e.Message} {BookException.MakeRoom(e)}"), e);
         }
 
         Van = van;
@@ -80,5 +80,5 @@ public sealed class VanSeats(BookFolder folder, string kiosk) : IDisposable
     }
 
     private static string Holder(string path) =>
-        Disk.Try(() => Encoding.UTF8.GetString(PlainFile.Read(path, BookFolder.MostText)), otherwise: "another kiosk");
+        Disk.Try(() => Encoding.UTF8.GetString(PlainFile.Read(path, BookFolder.MostText)), otherwise: T("another kiosk"));
 }

@@ -24,67 +24,69 @@ public static class DayBookWords
 
     private static (string? Item, string What) Words(Entry entry) => entry switch
     {
-        PageOpened e => (null, $"opened {e.Date:yyyy-MM-dd}{(e.EndedBy is null ? "" : "; the date before was ended")}"
-            + (e.Rehearsal ? ", a rehearsal" : "")),
+        PageOpened e => (null, T($"opened {e.Date:yyyy-MM-dd}{(e.EndedBy is null ? "" : T("; the date before was ended"))}")
+            + (e.Rehearsal ? T(", a rehearsal") : "")),
         DayFolderLoaded e =>
-            (null, $"loaded a day folder: {Spell.Count(e.Setup.Vans.Count, "van", "vans")}, "
-                + $"{Spell.Count(e.Setup.Items.Count, "item", "items")}, {Spell.Count(e.Bookings.Count, "booking", "bookings")}"),
-        VanSentBack => (null, "opened by mistake: on the road again"),
-        VanCameIn e => (null, $"came in{(e.WeeklyDue ? ", weekly check due" : "")}"),
+            (null, T($"loaded a day folder: {Spell.Count(e.Setup.Vans.Count, T("van"), T("vans"))}, "
+                + $"{Spell.Count(e.Setup.Items.Count, T("item"), T("items"))}, "
+                + $"{Spell.Count(e.Bookings.Count, T("booking"), T("bookings"))}")),
+        VanSentBack => (null, T("opened by mistake: on the road again")),
+        VanCameIn e => (null, T($"came in{(e.WeeklyDue ? T(", weekly check due") : "")}")),
         LeftoverCounted e =>
             (e.Item.Text,
-                $"counted: {e.Count.Sealed} sealed, {e.Count.Bin} to the bin, {e.Count.Kept} kept; {e.Used} "
-                    + $"used{(e.Gap == 0 ? "" : $", gap {e.Gap}")}"),
-        LeftoversConfirmed e => (null, "leftovers done, the rest unchanged"),
-        BoxesCounted e => (e.Item.Text, $"{e.Flattened} of {e.Expected} boxes flattened"),
-        StreamCounted e => (e.Stream.Text, Inv($"brought home {e.Amount} {WasteStream.Of(e.Stream).Unit}")),
-        CardboardConfirmed e => (null, "cardboard done, the rest as expected"),
-        MileageLogged e => (null, Inv($"odometer {e.StartMi} to {e.EndMi} mi")
-            + (e.FuelGal is null ? "" : Inv($", {e.FuelGal} gal {e.FuelGrade}")) + (e.Sure ? ", confirmed as read" : "")),
-        DamageFound e => (null, $"incident {e.Number}: {e.Zone}, {e.Severity.ToString().ToLowerInvariant()}"
-            + $"{(e.Drivable ? "" : ", not drivable")}: {e.What}{(e.Told.Length > 0 ? $"; told {e.Told}" : "")}"),
-        DamageConfirmed e => (null, (e.None ? "walked around: no damage" : "walked around: no more damage")
-            + (e.Known is null ? "" : $"; still there: {string.Join(", ", e.Known)}")),
+                T($"counted: {e.Count.Sealed} sealed, {e.Count.Bin} to the bin, {e.Count.Kept} kept; {e.Used} "
+                    + $"used{(e.Gap == 0 ? "" : T($", gap {e.Gap}"))}")),
+        LeftoversConfirmed e => (null, T("leftovers done, the rest unchanged")),
+        BoxesCounted e => (e.Item.Text, T($"{e.Flattened} of {e.Expected} boxes flattened")),
+        StreamCounted e => (e.Stream.Text, T($"brought home {e.Amount} {WasteStream.Of(e.Stream).Unit}")),
+        CardboardConfirmed e => (null, T("cardboard done, the rest as expected")),
+        MileageLogged e => (null, T($"odometer {e.StartMi} to {e.EndMi} mi")
+            + (e.FuelGal is null ? "" : T($", {e.FuelGal} gal {e.FuelGrade}")) + (e.Sure ? T(", confirmed as read") : "")),
+        DamageFound e => (null, T($"incident {e.Number}: {e.Zone}, {e.Severity.ToString().ToLowerInvariant()}"
+            + $"{(e.Drivable ? "" : T(", not drivable"))}: {e.What}{(e.Told.Length > 0 ? T($"; told {e.Told}") : "")}")),
+        DamageConfirmed e => (null, (e.None ? T("walked around: no damage") : T("walked around: no more damage"))
+            + (e.Known is null ? "" : T($"; still there: {string.Join(", ", e.Known)}"))),
         KitCounted e =>
             (e.Piece.Text,
-                $"{e.Count} there{(e.Expires is { } on ? $", good until {on:yyyy-MM-dd}" : "")}"
-                    + (e.TestedOn is { } tested ? $", tested {tested:yyyy-MM-dd}" : "")),
-        KitConfirmed e => (null, "safety kit done, the rest all there"),
+                T($"{e.Count} there{(e.Expires is { } on ? T($", good until {on:yyyy-MM-dd}") : "")}")
+                    + (e.TestedOn is { } tested ? T($", tested {tested:yyyy-MM-dd}") : "")),
+        KitConfirmed e => (null, T("safety kit done, the rest all there")),
         WeeklyChecked e =>
             (null,
-                $"weekly check: {(e.NotInOrder.Count == 0 ? "all in order" : "not in order: " + string.Join(", ", e.NotInOrder))}, "
-                    + $"{(e.Clean ? "clean" : "to be cleaned")}"),
-        PhotoAttached e => (null, $"attached {e.Name}, {e.Bytes} bytes"),
-        Signed e => (null, e.Proof == Proof.Pin ? "signed the close-out" : "signed the close-out, a rehearsal: without a PIN"),
-        SignedFor e => (null, $"signed for {e.For}: {e.Why}"),
-        CloseoutChecked e => (null, "checked the close-out"),
-        CloseoutReopened e => (null, $"reopened the close-out: {e.Why}"),
-        OdometerCorrected e => (null, Inv($"odometer corrected from {e.FromMi} to {e.Mi} mi: {e.Why}")),
-        VanExplained e => (null, $"{(e.StayedIn ? "stayed in" : "excused")}: {e.Why}"),
+                T($"weekly check: {(e.NotInOrder.Count == 0 ? T("all in order") : T("not in order: ") + string.Join(", ", e.NotInOrder))}, "
+                    + $"{(e.Clean ? T("clean") : T("to be cleaned"))}")),
+        PhotoAttached e => (null, T($"attached {e.Name}, {e.Bytes} bytes")),
+        Signed e => (null, e.Proof == Proof.Pin ? T("signed the close-out") : T("signed the close-out, a rehearsal: without a PIN")),
+        SignedFor e => (null, T($"signed for {e.For}: {e.Why}")),
+        CloseoutChecked e => (null, T("checked the close-out")),
+        CloseoutReopened e => (null, T($"reopened the close-out: {e.Why}")),
+        OdometerCorrected e => (null, T($"odometer corrected from {e.FromMi} to {e.Mi} mi: {e.Why}")),
+        VanExplained e => (null, $"{(e.StayedIn ? T("stayed in") : T("excused"))}: {e.Why}"),
         BookingsMoved e =>
-            (null, $"{string.Join(", ", e.Visits.Select(v => $"{v.Visits} {v.Kind}"))} of {e.Date:yyyy-MM-dd} moved to {e.To}: {e.Why}"),
-        HoldsLifted e => (null, $"hold lifted ({string.Join("; ", e.Reasons)}): {e.Why}"),
-        HoldPlaced e => (null, $"put on hold: {e.Reason}"),
-        IncidentClosed e => (null, $"incident {e.Number} closed: {e.Why}"),
-        PlanOverridden e => (e.Item?.Text, $"plan of {e.Date:yyyy-MM-dd}: {Change(e)}: {e.Reason}"),
-        OverrideWithdrawn e => (null, $"change {e.Number} of the plan withdrawn: {e.Reason}"),
-        VanLoaded e => (null, "loaded " + string.Join(", ", e.Lines.Select(l => $"{l.Item} {l.Sealed} sealed {l.Loose} loose"))),
-        DeliveryReceived e => (e.Item.Text, $"{e.Cartons} cartons came, {e.Ordered} of them ordered"),
-        CountCorrected e => (e.Item.Text, $"{e.Place} corrected from {e.Book} to {e.Counted}: {e.Reason}"),
-        DepotBoxesCounted e => (e.Item.Text, $"{e.Flattened} of {e.Expected} boxes opened at the depot flattened"),
-        BoxesWrittenOff e => (e.Item.Text, $"{e.Boxes} boxes written off: {e.Why}"),
+            (null, T($"{string.Join(", ", e.Visits.Select(v => $"{v.Visits} {v.Kind}"))} of {e.Date:yyyy-MM-dd} moved to {e.To}: {e.Why}")),
+        HoldsLifted e => (null, T($"hold lifted ({string.Join("; ", e.Reasons)}): {e.Why}")),
+        HoldPlaced e => (null, T($"put on hold: {e.Reason}")),
+        IncidentClosed e => (null, T($"incident {e.Number} closed: {e.Why}")),
+        PlanOverridden e => (e.Item?.Text, T($"plan of {e.Date:yyyy-MM-dd}: {Change(e)}: {e.Reason}")),
+        OverrideWithdrawn e => (null, T($"change {e.Number} of the plan withdrawn: {e.Reason}")),
+        VanLoaded e => (null, T("loaded ") + string.Join(", ", e.Lines.Select(l => T($"{l.Item} {l.Sealed} sealed {l.Loose} loose")))),
+        DeliveryReceived e => (e.Item.Text, T($"{e.Cartons} cartons came, {e.Ordered} of them ordered")),
+        CountCorrected e => (e.Item.Text, T($"{e.Place} corrected from {e.Book} to {e.Counted}: {e.Reason}")),
+        DepotBoxesCounted e => (e.Item.Text, T($"{e.Flattened} of {e.Expected} boxes opened at the depot flattened")),
+        BoxesWrittenOff e => (e.Item.Text, T($"{e.Boxes} boxes written off: {e.Why}")),
         ContainerEmptied e =>
             (null,
-                Inv($"container emptied: {e.BookLb:0.0} lb on record{(e.WeighedLb is null ? "" : Inv($", {e.WeighedLb} lb weighed"))}")),
-        CollectingBoxShipped e => (e.Stream.Text, Inv($"accumulation box of {e.StartedOn:yyyy-MM-dd} shipped with {e.Amount}: {e.To}")),
-        PinSet e => (null, $"{(e.Issued ? "an issued PIN" : "a PIN of one's own")} is set for {e.Person}"),
-        PinReset e => (null, $"reset the PIN of {e.Person}"),
-        PinFailed e => (null, $"wrong PIN for {e.Person} at {e.Kiosk}"),
-        PinPassed e => (null, $"right PIN at {e.Kiosk}, after wrong ones"),
+                T($"container emptied: {e.BookLb:0.0} lb on record{(e.WeighedLb is null ? "" : T($", {e.WeighedLb} lb weighed"))}")),
+        CollectingBoxShipped e => (e.Stream.Text, T($"accumulation box of {e.StartedOn:yyyy-MM-dd} shipped with {e.Amount}: {e.To}")),
+        PinSet e => (null, T($"{(e.Issued ? T("an issued PIN") : T("a PIN of one's own"))} is set for {e.Person}")),
+        PinReset e => (null, T($"reset the PIN of {e.Person}")),
+        PinFailed e => (null, T($"wrong PIN for {e.Person} at {e.Kiosk}")),
+        PinPassed e => (null, T($"right PIN at {e.Kiosk}, after wrong ones")),
         BookSalvaged e =>
             (null,
-                $"{e.Lost} entries of this page or before the next were lost by damage; {e.Change.Sum(m => m.Units)} units moved to or "
-                    + "from unexplained"),
+                T(
+                    $"{e.Lost} entries of this page or before the next were lost by damage; {e.Change.Sum(m => m.Units)} units moved to "
+                        + "or from unexplained")),
 
         // A kind without a sentence of its own is told by its name: FloorSwept, "floor swept".
         _ =>
@@ -95,9 +97,9 @@ public static class DayBookWords
 
     private static string Change(PlanOverridden e) => e.Kind switch
     {
-        OverrideKind.Target => $"target {e.Units}",
-        OverrideKind.Extra => $"{e.Units} more, once",
-        OverrideKind.Exclude => "excluded",
+        OverrideKind.Target => T($"target {e.Units}"),
+        OverrideKind.Extra => T($"{e.Units} more, once"),
+        OverrideKind.Exclude => T("excluded"),
         _ => throw new InvalidOperationException($"no such change: {e.Kind}"),
     };
 

@@ -57,12 +57,10 @@ internal static partial class PlainFile
         var file = File.OpenHandle(path, FileMode.Open, access, share);
         var length = RandomAccess.GetLength(file);
         if (length <= most)
-        {
             return file;
-        }
 
         file.Dispose();
-        throw new NoPlainFileException($"{path} has {length} bytes, and {most} are the most.", $"{length} bytes");
+        throw new NoPlainFileException(T($"{path} has {length} bytes, and {most} are the most."), T($"{length} bytes"));
     }
 
     /// <summary>Refuses what is there and is no plain file. Asked before it is opened: opening may wait, or work on a device.</summary>
@@ -72,9 +70,7 @@ internal static partial class PlainFile
         if (OperatingSystem.IsLinux())
         {
             if (Stat(AtCurrentFolder, path, 0, ModeAsked, out var told) == 0 && (told.Mode & KindOfFile) is var kind and not Regular)
-            {
                 throw Other(path, kind == Folder);
-            }
         }
         else if (Directory.Exists(path))
         {
@@ -85,16 +81,14 @@ internal static partial class PlainFile
             // Where it could not be opened, opening it in the usual way fails too, and says why.
             using var file = new SafeFileHandle(opened, ownsHandle: true);
             if (!IsPlain(file))
-            {
                 throw Other(path, folder: false);
-            }
         }
     }
 
     private static NoPlainFileException Other(string path, bool folder) =>
         folder
-            ? new($"{path} is a folder, and no file.", "a folder")
-            : new($"{path} is a pipe or a device, and no file.", "a pipe or a device, and no file");
+            ? new(T($"{path} is a folder, and no file."), T("a folder"))
+            : new(T($"{path} is a pipe or a device, and no file."), T("a pipe or a device, and no file"));
 
     /// <summary>Pipes and terminals have no places; devices have, and give more than their length of nothing.</summary>
     private static bool IsPlain(SafeFileHandle file)

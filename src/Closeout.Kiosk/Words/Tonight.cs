@@ -7,8 +7,8 @@ namespace Closeout.Words;
 public sealed class Tonight(Depot depot)
 {
     private RestockPlan? plan;
-    private IReadOnlyList<VanState>? vans;
-    private IReadOnlyList<(string Word, string Sentence)>? totals;
+    private (Func<string, string?>? Spoken, IReadOnlyList<VanState> Vans)? vans;
+    private (Func<string, string?>? Spoken, IReadOnlyList<(string Word, string Sentence)> Totals)? totals;
 
     public Depot Depot => depot;
 
@@ -16,11 +16,13 @@ public sealed class Tonight(Depot depot)
     public RestockPlan Plan => plan ??= RestockPlan.For(depot);
 
     /// <summary>All vans on the bay wall, in bay order.</summary>
-    public IReadOnlyList<VanState> Vans => vans ??= Readiness.Of(depot);
+    public IReadOnlyList<VanState> Vans =>
+        (vans is { } known && known.Spoken == Spoken ? known : vans = (Spoken, Readiness.Of(depot))).Value.Vans;
 
     /// <summary>One van as it stands on the wall.</summary>
     public VanState Van(Code<Van> van) => Vans.First(v => v.Van.Code == van);
 
     /// <summary>The depot's totals on the bay wall, each a word and a sentence.</summary>
-    public IReadOnlyList<(string Word, string Sentence)> Totals => totals ??= [.. WallWords.Totals(this)];
+    public IReadOnlyList<(string Word, string Sentence)> Totals =>
+        (totals is { } known && known.Spoken == Spoken ? known : totals = (Spoken, [.. WallWords.Totals(this)])).Value.Totals;
 }

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Closeout.Vans;
 
 namespace Closeout.Words;
@@ -9,48 +8,48 @@ public static class VanWords
     public static IEnumerable<(string Word, string Sentence)> Of(Tonight t, Van van)
     {
         var (depot, plan, state) = (t.Depot, t.Plan, t.Van(van.Code));
-        yield return ("Morning", Readiness.Words(state.Morning));
+        yield return (T("Morning"), Readiness.Words(state.Morning));
         foreach (var hold in Readiness.Standing(depot, van.Code))
-            yield return ("HELD", $"{hold.Reason}, since {hold.Since:yyyy-MM-dd}");
+            yield return (T("HELD"), T($"{hold.Said}, since {hold.Since:yyyy-MM-dd}"));
 
-        yield return ("Evening", WallWords.Where(depot, state, null) + (state.With is { } with ? $", with {with}" : ""));
+        yield return (T("Evening"), WallWords.Where(depot, state, null) + (state.With is { } with ? T($", with {with}") : ""));
         foreach (var incident in Incidents.Open(depot, van.Code))
         {
-            yield return ("Incident",
-                $"{Incidents.Words(incident)}, since {incident.Since:yyyy-MM-dd}; "
-                    + $"{Incidents.ToldWords(incident)}{(incident.Lifted ? "; hold lifted" : "")}");
+            yield return (T("Incident"),
+                T($"{Incidents.Words(incident)}, since {incident.Since:yyyy-MM-dd}; "
+                    + $"{Incidents.ToldWords(incident)}{(incident.Lifted ? T("; hold lifted") : "")}"));
         }
 
         foreach (var note in state.Notes.Except(
             Incidents.Open(depot, van.Code)
-                .SelectMany(i => new[] { Incidents.Words(i), $"{Incidents.Words(i)} since {i.Since:yyyy-MM-dd}" })))
+                .SelectMany(i => new[] { Incidents.Words(i), T($"{Incidents.Words(i)} since {i.Since:yyyy-MM-dd}") })))
         {
-            yield return ("Watch", note);
+            yield return (T("Watch"), note);
         }
 
         foreach (var due in WhatIsDue(depot, van))
-            yield return ("Due", due);
+            yield return (T("Due"), due);
 
         if (DrivingHabit.Of(depot, van.Code) is { } habit)
         {
-            yield return ("Usual day",
-                $"{depot.Setup.Units.Distance(habit.MedianMi)}; asked again beyond {depot.Setup.Units.Distance(habit.FarMi)}");
+            yield return (T("Usual day"),
+                T($"{depot.Setup.Units.Distance(habit.MedianMi)}; asked again beyond {depot.Setup.Units.Distance(habit.FarMi)}"));
         }
 
         if (FuelEconomy.Of(depot, van.Code) is { } economy)
-            yield return ("Fuel", $"takes {van.Fuel}; {economy.Words(depot.Setup.Units)}");
+            yield return (T("Fuel"), T($"takes {van.Fuel}; {economy.Words(depot.Setup.Units)}"));
 
         if (depot.Shift(van.Code) is { Photos.Count: > 0 and var photos })
-            yield return ("Photos", Spell.Count(photos, "photo", "photos") + " attached tonight");
+            yield return (T("Photos"), Spell.Count(photos, T("photo"), T("photos")) + T(" attached tonight"));
 
         var toTake = plan.Lines.Where(l => l.Van == van && l.Units > 0).ToList();
         var shorts = plan.Lines.Where(l => l.Van == van && l.Short > 0).Select(l => $"{l.Item.Code} {l.Short}").ToList();
-        yield return ("To load",
+        yield return (T("To load"),
             (toTake.Count == 0
-                ? "nothing"
-                : $"{Spell.Count(toTake.Count, "item", "items")}, {toTake.Sum(l => l.Sealed)} sealed and "
-                    + $"{toTake.Sum(l => l.FromBin + l.FromOpened)} loose")
-            + (shorts.Count == 0 ? "" : $"; SHORT {string.Join(", ", shorts)}"));
+                ? T("nothing")
+                : T($"{Spell.Count(toTake.Count, T("item"), T("items"))}, {toTake.Sum(l => l.Sealed)} sealed and "
+                    + $"{toTake.Sum(l => l.FromBin + l.FromOpened)} loose"))
+            + (shorts.Count == 0 ? "" : T($"; SHORT {string.Join(", ", shorts)}")));
     }
 
     /// <summary>What comes due for the van, with its dates, the soonest first.</summary>
@@ -62,12 +61,13 @@ public static class VanWords
         if (Service.ExpectedOf(depot, van) is { } expected)
         {
             var by = new[
-                ] { service.DueMi is { } mi ? "at " + units.Distance(mi) : null, service.DueOn is { } on ? $"by {on:yyyy-MM-dd}" : null };
-            dues.Add((expected, $"service {string.Join(" or ", by.OfType<string>())}, expected {expected:yyyy-MM-dd}"));
+                ] { service.DueMi is { } mi ? T("at ") + units.Distance(mi) : null,
+                service.DueOn is { } on ? T($"by {on:yyyy-MM-dd}") : null };
+            dues.Add((expected, T($"service {string.Join(T(" or "), by.OfType<string>())}, expected {expected:yyyy-MM-dd}")));
         }
         else if (service.DueMi is { } mi)
         {
-            yield return $"service at {units.Distance(mi)}; the van's pace is not known yet";
+            yield return T($"service at {units.Distance(mi)}; the van's pace is not known yet");
         }
 
         dues.AddRange(KitCheck.Dates(depot, van.Code).Select(d => (d.On, d.Words(depot.Date))));
@@ -75,8 +75,8 @@ public static class VanWords
             yield return words;
 
         yield return Readiness.WeeklyCheckedOn(depot, van.Code) is { } last
-            ? string.Create(CultureInfo.InvariantCulture, $"weekly check, last {last:yyyy-MM-dd}")
-            : "weekly check, none in this book";
+            ? T($"weekly check, last {last:yyyy-MM-dd}")
+            : T("weekly check, none in this book");
     }
 
     /// <summary>What to buy for the van's kit.</summary>

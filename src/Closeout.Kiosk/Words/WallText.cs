@@ -12,9 +12,9 @@ public static class WallText
     {
         var (depot, vans) = (t.Depot, t.Vans);
         var text = new StringBuilder();
-        var head = $"{depot.Setup.Depot.Name}   {Spell.Day(depot.Date)}   BAY WALL{(depot.Rehearsal ? "   REHEARSAL" : "")}";
+        var head = T($"{depot.Setup.Depot.Name}   {Spell.Day(depot.Date)}   BAY WALL{(depot.Rehearsal ? T("   REHEARSAL") : "")}");
         Line(text, head.PadRight(Columns - 15) + WallWords.Closed(vans).PadLeft(15));
-        Line(text, "bay van            with  where it stands         morning");
+        Line(text, T("bay van            with  where it stands         morning"));
         foreach (var state in vans)
         {
             var left = $"{state.Van.Bay,3} {Name(state.Van).PadRight(14)} {(state.With?.Text ?? "-").PadRight(5)} "

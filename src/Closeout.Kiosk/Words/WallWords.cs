@@ -13,14 +13,14 @@ public static class WallWords
     /// <param name="now">The moment, to say how late a van is; null: do not say.</param>
     public static string Where(Depot depot, VanState state, DateTimeOffset? now) => state.Shift switch
     {
-        null when state.Explained is { StayedIn: true } => "stayed in",
-        null when state.With is null => "nobody today",
+        null when state.Explained is { StayedIn: true } => T("stayed in"),
+        null when state.With is null => T("nobody today"),
         null => Late(depot, now) is { } minutes
-            ? $"out, {minutes} min late"
-            : $"on the road, due {depot.Setup.Depot.ShiftEnd.ToString("HH:mm", CultureInfo.InvariantCulture)}",
+            ? T($"out, {minutes} min late")
+            : T($"on the road, due {depot.Setup.Depot.ShiftEnd.ToString("HH:mm", CultureInfo.InvariantCulture)}"),
         { IsClosed: true } s =>
-            $"closed {Spell.Clock(s.SignedAt!.Value)}{(s.SignedBy == s.Technician ? "" : $" by {s.SignedBy}")}"
-                + (s.Checked is null ? "" : ", checked"),
+            T($"closed {Spell.Clock(s.SignedAt!.Value)}{(s.SignedBy == s.Technician ? "" : T($" by {s.SignedBy}"))}")
+                + (s.Checked is null ? "" : T(", checked")),
         { Step: Step.Leftovers } s => Items(depot, s),
         var s => StepWords.Name(s.Step),
     };
@@ -28,24 +28,24 @@ public static class WallWords
     /// <summary>The same in 15 columns, for a screen: a mark and a word.</summary>
     public static string Evening(Depot depot, VanState state, DateTimeOffset now) => state.Shift switch
     {
-        null when state.Explained is { StayedIn: true } => "● stayed in",
-        null when state.With is null => "○ nobody today",
+        null when state.Explained is { StayedIn: true } => T("● stayed in"),
+        null when state.With is null => T("○ nobody today"),
         null => Late(depot, now) is { } minutes
-            ? $"○ {minutes} min late"
-            : $"○ due {depot.Setup.Depot.ShiftEnd.ToString("HH:mm", CultureInfo.InvariantCulture)}",
+            ? T($"○ {minutes} min late")
+            : T($"○ due {depot.Setup.Depot.ShiftEnd.ToString("HH:mm", CultureInfo.InvariantCulture)}"),
         { IsClosed: true } s => $"● {Spell.Clock(s.SignedAt!.Value)}{(s.SignedBy == s.Technician ? "" : $" {s.SignedBy}")}",
         { Step: Step.Leftovers } s when Leftovers.ToCount(depot, s) is var items =>
-            $"◐ items {items.Count(i => s.Counts.ContainsKey(i.Code))}/{items.Count}",
+            T($"◐ items {items.Count(i => s.Counts.ContainsKey(i.Code))}/{items.Count}"),
         var s => "◐ " + StepWords.Name(s.Step),
     };
 
     /// <summary>A status in a word, in capitals.</summary>
     public static string Status(Morning morning) => morning switch
     {
-        Vans.Morning.Held => "HELD",
-        Vans.Morning.NotClosed => "OPEN",
-        Vans.Morning.Ready => "READY",
-        Vans.Morning.ReadyWithNotes => "NOTES",
+        Vans.Morning.Held => T("HELD"),
+        Vans.Morning.NotClosed => T("OPEN"),
+        Vans.Morning.Ready => T("READY"),
+        Vans.Morning.ReadyWithNotes => T("NOTES"),
         _ => throw new InvalidOperationException($"no such readiness: {morning}"),
     };
 
@@ -58,17 +58,17 @@ public static class WallWords
     public static string Why(VanState state) => string.Join("; ", state.Morning switch
     {
         Vans.Morning.Held => state.Holds.Concat(state.Notes),
-        Vans.Morning.Ready => ["no hold, no note"],
+        Vans.Morning.Ready => [T("no hold, no note")],
         _ => state.Notes,
     });
 
     /// <summary>What the van is for the morning, with all there is to say of it.</summary>
     public static string Morning(VanState state) => state.Morning switch
     {
-        Vans.Morning.Held => "HELD: " + string.Join("; ", state.Holds.Concat(state.Notes)),
-        Vans.Morning.NotClosed => string.Join("; ", state.Notes.Prepend("not closed")),
-        Vans.Morning.Ready => "ready",
-        Vans.Morning.ReadyWithNotes => "ready, note: " + string.Join("; ", state.Notes),
+        Vans.Morning.Held => T("HELD: ") + string.Join("; ", state.Holds.Concat(state.Notes)),
+        Vans.Morning.NotClosed => string.Join("; ", state.Notes.Prepend(T("not closed"))),
+        Vans.Morning.Ready => T("ready"),
+        Vans.Morning.ReadyWithNotes => T("ready, note: ") + string.Join("; ", state.Notes),
         _ => throw new InvalidOperationException($"no such readiness: {state.Morning}"),
     };
 
@@ -76,23 +76,23 @@ public static class WallWords
     public static IEnumerable<(string Word, string Sentence)> Totals(Tonight t)
     {
         var depot = t.Depot;
-        yield return ("Tomorrow", Tomorrow(t.Plan));
-        yield return ("Cardboard", Cardboard(depot));
+        yield return (T("Tomorrow"), Tomorrow(t.Plan));
+        yield return (T("Cardboard"), Cardboard(depot));
         var kit = depot.Setup.Vans
             .SelectMany(v => KitCheck.MissingOf(depot, v.Code).Select(m => $"{v.Code} {m.Piece.Description} {m.Missing}"))
             .ToList();
         if (kit.Count > 0)
-            yield return ("Kit", "to bring or buy: " + string.Join(", ", kit));
+            yield return (T("Kit"), T("to bring or buy: ") + string.Join(", ", kit));
 
         foreach (var note in Collecting.Notes(depot))
-            yield return ("Waste", note);
+            yield return (T("Waste"), note);
 
         if (LostBoxes.Words(depot, [.. LostBoxes.OfDepot(depot)]) is { } boxes)
-            yield return ("Boxes", $"{boxes} of cartons opened at the depot");
+            yield return (T("Boxes"), T($"{boxes} of cartons opened at the depot"));
 
         var gaps = depot.Setup.Vans.SelectMany(v => Readiness.Gaps(depot.Shift(v.Code)).Select(g => $"{v.Code} {g.Item} {g.Gap}")).ToList();
         if (gaps.Count > 0)
-            yield return ("Gaps", "missing in count: " + string.Join(", ", gaps));
+            yield return (T("Gaps"), T("missing in count: ") + string.Join(", ", gaps));
     }
 
     /// <summary>How many need nothing more tonight; one that stayed in is done, and not closed.</summary>
@@ -100,13 +100,13 @@ public static class WallWords
     {
         var (closed, stayed) =
             (vans.Count(v => v.Shift is { IsClosed: true }), vans.Count(v => v is { Shift: null, Explained.StayedIn: true }));
-        return $"{closed + stayed} of {vans.Count} {(stayed == 0 ? "closed" : "done")}";
+        return T($"{closed + stayed} of {vans.Count} {(stayed == 0 ? T("closed") : T("done"))}");
     }
 
     private static string Items(Depot depot, Shift shift)
     {
         var items = Leftovers.ToCount(depot, shift);
-        return $"leftovers, {items.Count(i => shift.Counts.ContainsKey(i.Code))} of {items.Count} counted";
+        return T($"leftovers, {items.Count(i => shift.Counts.ContainsKey(i.Code))} of {items.Count} counted");
     }
 
     /// <summary>Minutes after the end of the shift; null: not late, or the moment is not of the business date's evening.</summary>
@@ -122,11 +122,12 @@ public static class WallWords
     private static string Tomorrow(RestockPlan plan)
     {
         var parts =
-            new List<string> { $"{Spell.Day(plan.Date)}: {Spell.Count(plan.Lines.Count(l => l.Units > 0), "line", "lines")} to load" };
+            new List<string> { T(
+                $"{Spell.Day(plan.Date)}: {Spell.Count(plan.Lines.Count(l => l.Units > 0), T("line"), T("lines"))} to load") };
         var shortItems = plan.Lines.Where(l => l.Short > 0).Select(l => l.Item.Code).Distinct().Order().ToList();
         parts.Add(shortItems.Count == 0
-            ? "nothing short"
-            : $"{Spell.Count(shortItems.Count, "item", "items")} short ({string.Join(", ", shortItems)})");
+            ? T("nothing short")
+            : T($"{Spell.Count(shortItems.Count, T("item"), T("items"))} short ({string.Join(", ", shortItems)})"));
         if (WeightWords.Short(plan) is { } weight)
             parts.Add(weight);
 
@@ -134,8 +135,8 @@ public static class WallWords
         if (provisional.Count > 0)
         {
             parts.Add(
-                $"{Spell.Count(provisional.Count, "line", "lines")} provisional "
-                    + $"({string.Join(", ", provisional.Select(l => l.Van.Code).Distinct())} not closed)");
+                T($"{Spell.Count(provisional.Count, T("line"), T("lines"))} provisional "
+                    + $"({string.Join(", ", provisional.Select(l => l.Van.Code).Distinct())} not closed)"));
         }
 
         return string.Join(", ", parts);
@@ -145,15 +146,13 @@ public static class WallWords
     {
         var sum = CardboardTotals.Sum(depot.Setup.Depot, CardboardTotals.Rows(depot));
         var missing = depot.Setup.Vans.SelectMany(v => LostBoxes.Of(depot, v.Code)).Concat(LostBoxes.OfDepot(depot)).Sum(m => m.Boxes);
-        return string.Create(
-            CultureInfo.InvariantCulture,
-            $"{sum.Flattened} of {Spell.Count(sum.Expected, "box", "boxes")} flattened, {missing} missing; "
+        return T($"{sum.Flattened} of {Spell.Count(sum.Expected, T("box"), T("boxes"))} flattened, {missing} missing; "
                 + $"{depot.Setup.Units.Weight(sum.WeightLb)}; container {Container.FullPercent(depot):0} % full, {Hauler(depot)}");
     }
 
     private static string Hauler(Depot depot) => Container.AsksForHauler(depot)
-        ? "CALL THE HAULER"
+        ? T("CALL THE HAULER")
         : Container.Full(depot) is { } full
-            ? $"hauler about {full.On.ToString("ddd d MMM", CultureInfo.InvariantCulture)}"
-            : "no date for the hauler yet";
+            ? T($"hauler about {Spell.ShortDay(full.On)}")
+            : T("no date for the hauler yet");
 }

@@ -7,10 +7,11 @@ public static class WeightWords
 {
     /// <summary>What the stock weighs now, with the load, and what it may; and what to do where even that is too much.</summary>
     public static string Of(UnitSystem units, VanWeight w) => w.AllowanceLb is not { } allowance
-        ? $"aboard {units.Weight(w.AboardLb)}, with this load {units.Weight(w.LoadedLb)}; no payload is stated, so nothing is checked"
-        : $"aboard {units.Weight(w.AboardLb)}, with this load {units.Weight(w.LoadedLb)} of {units.Weight(allowance)} for stock (payload "
-            + $"{units.Weight(w.Van.PayloadLb)} less crew and kit {units.Weight(w.CrewAndKitLb)})"
-          + (w.AboveLb > 0 ? $". TOO HEAVY by {units.Weight(w.AboveLb)}: take stock off" : "");
+        ? T($"aboard {units.Weight(w.AboardLb)}, with this load {units.Weight(w.LoadedLb)}; no payload is stated, so nothing is checked")
+        : T(
+            $"aboard {units.Weight(w.AboardLb)}, with this load {units.Weight(w.LoadedLb)} of {units.Weight(allowance)} for stock "
+                + $"(payload {units.Weight(w.Van.PayloadLb)} less crew and kit {units.Weight(w.CrewAndKitLb)})")
+          + (w.AboveLb > 0 ? T($". TOO HEAVY by {units.Weight(w.AboveLb)}: take stock off") : "");
 
     /// <summary>What was cut of a van, by item: <c>PIPE-12 20, STRIP-7 3</c>.</summary>
     public static string Cut(VanWeight w) => string.Join(", ", w.Cut.Select(c => $"{c.Item.Code} {c.Units}"));
@@ -26,12 +27,12 @@ public static class WeightWords
         {
             cut.Count == 0
                 ? null
-                : $"{Spell.Count(cut.Count, "line", "lines")} cut for weight "
-                    + $"({string.Join(", ", cut.Take(2))}{(cut.Count > 2 ? ", ..." : "")})",
+                : T($"{Spell.Count(cut.Count, T("line"), T("lines"))} cut for weight "
+                    + $"({string.Join(", ", cut.Take(2))}{(cut.Count > 2 ? ", ..." : "")})"),
             heavy.Count == 0
                 ? null
-                : $"{string.Join(", ", heavy.Take(4))}{(heavy.Count > 4 ? ", ..." : "")} too heavy as "
-                    + $"{(heavy.Count == 1 ? "it is" : "they are")}",
+                : T($"{string.Join(", ", heavy.Take(4))}{(heavy.Count > 4 ? ", ..." : "")} too heavy as "
+                    + $"{(heavy.Count == 1 ? T("it is") : T("they are"))}"),
         };
         return parts.Any(p => p is not null) ? string.Join(", ", parts.Where(p => p is not null)) : null;
     }

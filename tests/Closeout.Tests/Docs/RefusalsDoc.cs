@@ -16,6 +16,7 @@ internal static partial class RefusalsDoc
     private static readonly (string Title, Type Factories)[] Sections =
     [
         ("Close-outs, vans and words", typeof(Refusal)),
+        ("Odometer and fuel", typeof(MileageRefusal)),
         ("Stock desk and plan", typeof(StockRefusal)),
         ("Cardboard and other waste", typeof(YardRefusal)),
         ("A lead's desk", typeof(LeadRefusal)),

@@ -16,7 +16,7 @@ public sealed partial class EveryRefusalTests
     /// <summary>Every method that makes a refusal.</summary>
     public static IReadOnlyList<MethodInfo> Factories { get; } =
     [
-        .. new[] { typeof(Refusal), typeof(StockRefusal), typeof(YardRefusal), typeof(LeadRefusal) }
+        .. new[] { typeof(Refusal), typeof(MileageRefusal), typeof(StockRefusal), typeof(YardRefusal), typeof(LeadRefusal) }
             .SelectMany(t => t.GetMethods(BindingFlags.Public | BindingFlags.Static))
             .Where(m => m.ReturnType == typeof(Refusal)),
     ];

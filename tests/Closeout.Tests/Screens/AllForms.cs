@@ -9,8 +9,8 @@ internal static class AllForms
     public static IReadOnlyList<DeskForm> Of() =>
     [
         .. typeof(DeskForm).Assembly.GetTypes()
-            .SelectMany(t => t.GetFields(BindingFlags.Static | BindingFlags.Public))
-            .Where(f => f.FieldType == typeof(DeskForm))
+            .SelectMany(t => t.GetProperties(BindingFlags.Static | BindingFlags.Public))
+            .Where(f => f.PropertyType == typeof(DeskForm))
             .Select(f => (DeskForm)f.GetValue(null)!),
     ];
 }

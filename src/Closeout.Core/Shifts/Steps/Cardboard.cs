@@ -7,7 +7,8 @@ public sealed record CountBoxes(Code<Van> Van, Code<Item> Item, int Flattened) :
 
     protected override Decision Decide(Depot depot, Shift shift) =>
         depot.Setup.Find(Item) is not { } item ? Refusal.NoSuchItem(Item)
-        : Given.Range("Boxes flattened", Flattened, 0, Math.Max(Refusal.MostPieces, shift.ExpectedOf(item.Code))) is { } refused ? refused
+        : Given.Range(T("Boxes flattened"), Flattened, 0, Math.Max(Refusal.MostPieces, shift.ExpectedOf(item.Code))) is { } refused
+            ? refused
         : new BoxesCounted(shift.Van, item.Code, shift.ExpectedOf(item.Code), Flattened);
 }
 
@@ -23,7 +24,10 @@ public sealed record CountStream(Code<Van> Van, Code<WasteStream> Stream, decima
 
         var most = stream.IsWeighed ? MostLb(depot.Setup.Van(shift.Van)) : Refusal.MostPieces;
         if (Amount < 0 || Amount > most || (!stream.IsWeighed && Amount != Math.Truncate(Amount)))
-            return Refusal.OutOfRange(stream.IsWeighed ? stream.Description : stream.Description + ", in whole pieces,", Amount, 0, most);
+        {
+            return Refusal.OutOfRange(
+                stream.IsWeighed ? stream.Description : T($"{stream.Description}, in whole pieces,"), Amount, 0, most);
+        }
 
         var less = shift.StreamOf(stream.Code) - Amount;
         var inBox = depot.Yard.AmountOf(stream.Code);

@@ -12,13 +12,13 @@ public sealed record ReportDamage(
     public override Step? Step => DayBook.Step.Damage;
 
     protected override Decision Decide(Depot depot, Shift shift) =>
-        (Given.Words("where the damage is", Zone, "zone") ?? Given.Words("what it is", What, "what") ?? NotTold()) is { } refused
+        (Given.Words(T("where the damage is"), Zone, "zone") ?? Given.Words(T("what it is"), What, "what") ?? NotTold()) is { } refused
             ? refused
             : new DamageFound(
                 shift.Van, depot.Vans.Incidents + 1, shift.Technician, Zone.Trim(), Severity, What.Trim(),
                 Drivable ?? Severity != Severity.Unsafe, Told.Trim(), ToldAt);
 
-    private Refusal? NotTold() => Told.Trim().Length > 0 ? Given.Words("who was told", Told, "told") : null;
+    private Refusal? NotTold() => Told.Trim().Length > 0 ? Given.Words(T("who was told"), Told, "told") : null;
 }
 
 /// <summary>The walk round is done.</summary>

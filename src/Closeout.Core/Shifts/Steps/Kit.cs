@@ -17,7 +17,7 @@ public sealed record CountKit(Code<Van> Van, Code<KitPiece> Piece, int? Count, D
             return Refusal.NoSuchPiece(Piece);
 
         if (TestedOn is { } tested && tested > depot.Date)
-            return Refusal.DateAhead($"The last test of {piece.Description}", tested, depot.Date) with { About = "tested" };
+            return Refusal.DateAhead(T($"The last test of {piece.Description}"), tested, depot.Date) with { About = "tested" };
 
         var required = depot.Setup.Required(shift.Van, piece);
         var count = Count ?? required;

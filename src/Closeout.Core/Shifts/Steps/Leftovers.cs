@@ -49,10 +49,10 @@ public sealed record CountLeftover(
     {
         var carried = Payload.MostCartons(depot.Setup, depot.Setup.Van(Van), item) ?? Refusal.MostAtOnce;
         var mostSealed = Math.Min(Math.Max(carried, before.Sealed), Math.Min(Refusal.MostAtOnce, MostUnits / item.UnitsPerCarton));
-        return Given.Range("Sealed cartons", count.Sealed, 0, mostSealed, "sealed")
-            ?? Given.Range("Loose into the bin", count.Bin, 0, Refusal.MostAtOnce, "bin")
-            ?? Given.Range("Loose kept aboard", count.Kept, 0, Refusal.MostAtOnce, "kept")
-            ?? Given.Range("Units installed", Installed ?? 0, 0, Refusal.MostAtOnce, "installed");
+        return Given.Range(T("Sealed cartons"), count.Sealed, 0, mostSealed, "sealed")
+            ?? Given.Range(T("Loose into the bin"), count.Bin, 0, Refusal.MostAtOnce, "bin")
+            ?? Given.Range(T("Loose kept aboard"), count.Kept, 0, Refusal.MostAtOnce, "kept")
+            ?? Given.Range(T("Units installed"), Installed ?? 0, 0, Refusal.MostAtOnce, "installed");
     }
 
     /// <summary>All three are counted once more, from the first on.</summary>

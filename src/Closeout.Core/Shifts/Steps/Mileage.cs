@@ -18,7 +18,7 @@ public sealed record LogMileage(Code<Van> Van, decimal? EndMi, decimal? FuelGal 
     {
         var (start, units) = (depot.Van(shift.Van).OdometerMi, depot.Setup.Units);
         var end = EndMi ?? shift.Mileage?.EndMi ?? start;
-        if ((Given.Range("The odometer", end, 0, Refusal.MostMiles, "odometer") ?? NoFill() ?? NoGrade()) is { } refused)
+        if ((Given.Range(T("The odometer"), end, 0, Refusal.MostMiles, "odometer") ?? NoFill() ?? NoGrade()) is { } refused)
             return refused;
 
         if (units.Metric && units.Distance(end) == units.Distance(start))
@@ -29,7 +29,7 @@ public sealed record LogMileage(Code<Van> Van, decimal? EndMi, decimal? FuelGal 
 
         if (end - start > Refusal.MostMilesADay)
         {
-            return Refusal.TooFarForADay(units.Distance(end), units.Distance(start), units.Distance(Refusal.MostMilesADay))
+            return MileageRefusal.TooFarForADay(units.Distance(end), units.Distance(start), units.Distance(Refusal.MostMilesADay))
                 with { About = "odometer" };
         }
 
@@ -40,10 +40,10 @@ public sealed record LogMileage(Code<Van> Van, decimal? EndMi, decimal? FuelGal 
     }
 
     private Refusal? NoFill() => FuelGal is { } fuel && fuel is < 0 or > Refusal.MostGallons
-        ? Refusal.OutOfRange("Fuel in gallons", FuelGal!.Value, 0, Refusal.MostGallons) with { About = "fuel" }
+        ? Refusal.OutOfRange(T("Fuel in gallons"), FuelGal!.Value, 0, Refusal.MostGallons) with { About = "fuel" }
         : null;
 
-    private Refusal? NoGrade() => FuelGrade is { Length: > 0 } grade ? Given.Words("the fuel grade", grade, "grade") : null;
+    private Refusal? NoGrade() => FuelGrade is { Length: > 0 } grade ? Given.Words(T("the fuel grade"), grade, "grade") : null;
 }
 
 /// <summary>What makes a reading look wrong.</summary>

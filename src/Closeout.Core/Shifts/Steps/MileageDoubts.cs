@@ -42,8 +42,8 @@ public static class MileageDoubts
         var instead = Odometer.Swapped(depot, van.Code, start, end) is { } mi ? (units.Distance(mi), mi) : ((string, decimal)?)null;
         var usual = DrivingHabit.Of(depot, van.Code) is { } habit ? units.Distance(habit.MedianMi) : null;
         return (end < start
-            ? Refusal.BelowStart(units.Distance(end), units.Distance(start), instead)
-            : Refusal.TooFar(units.Distance(end), units.Distance(start), units.Distance(read.DistanceMi), usual, instead))
+            ? MileageRefusal.BelowStart(units.Distance(end), units.Distance(start), instead)
+            : MileageRefusal.TooFar(units.Distance(end), units.Distance(start), units.Distance(read.DistanceMi), usual, instead))
             with { About = "odometer" };
     }
 
@@ -52,10 +52,10 @@ public static class MileageDoubts
         var units = depot.Setup.Units;
         var used = shift.Counts.Values.Sum(c => Math.Max(0, c.Used));
         var visits = depot.Planning.Bookings.Where(b => b.Date == depot.Date && b.Van == shift.Van).Sum(b => b.Visits);
-        return read.DistanceMi == 0 && used > 0 ? Refusal.UsedNotDriven(used) with { About = "odometer" }
+        return read.DistanceMi == 0 && used > 0 ? MileageRefusal.UsedNotDriven(used) with { About = "odometer" }
             : read.DistanceMi == 0 && read.FuelGal is { } fuel
-                ? Refusal.FueledNotDriven($"{units.Fuel(fuel)} {units.FuelUnit}") with { About = "odometer" }
-            : read.DistanceMi >= 1 && used == 0 && visits > 0 ? Refusal.DrivenNotUsed(units.Distance(read.DistanceMi), visits)
+                ? MileageRefusal.FueledNotDriven($"{units.Fuel(fuel)} {units.FuelUnit}") with { About = "odometer" }
+            : read.DistanceMi >= 1 && used == 0 && visits > 0 ? MileageRefusal.DrivenNotUsed(units.Distance(read.DistanceMi), visits)
             : null;
     }
 
@@ -67,7 +67,7 @@ public static class MileageDoubts
         var units = depot.Setup.Units;
         var shown = $"{units.Fuel(gal)} {units.FuelUnit}";
         if (van.TankGal is { } tank && gal > tank)
-            return Refusal.MoreThanTheTank(shown, $"{units.Fuel(tank)} {units.FuelUnit}") with { About = "fuel" };
+            return MileageRefusal.MoreThanTheTank(shown, $"{units.Fuel(tank)} {units.FuelUnit}") with { About = "fuel" };
 
         var days = depot.Van(van.Code).Driven;
         if (FuelEconomy.Of(days) is not { Fills: >= FuelEconomy.FewFills } usual)
@@ -76,10 +76,10 @@ public static class MileageDoubts
         var distance = read.EndMi - days.Last(d => d.FuelGal > 0).EndMi;
         var economy = distance / Math.Max(gal, LeastGallons);
         return distance < LeastMi ? null : economy > Absurd * usual.MilesPerGallon || economy < usual.MilesPerGallon / Absurd
-            ? Refusal.OddEconomy(shown, units.Economy(economy), units.Economy(usual.MilesPerGallon)) with { About = "fuel" }
+            ? MileageRefusal.OddEconomy(shown, units.Economy(economy), units.Economy(usual.MilesPerGallon)) with { About = "fuel" }
             : null;
     }
 
     private static Refusal? Grade(Van van, string? grade) => FuelGrade.Of(van.Fuel, grade) == FuelMatch.Fits ? null
-        : Refusal.WrongFuel(van, grade!) with { About = "grade" };
+        : MileageRefusal.WrongFuel(van, grade!) with { About = "grade" };
 }

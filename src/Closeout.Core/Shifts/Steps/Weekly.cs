@@ -12,9 +12,9 @@ public sealed record CheckWeekly(
     protected override Decision Decide(Depot depot, Shift shift)
     {
         if (OilChangedOn is { } oil && oil > depot.Date)
-            return Refusal.DateAhead("The last oil change", oil, depot.Date) with { About = "oil" };
+            return Refusal.DateAhead(T("The last oil change"), oil, depot.Date) with { About = "oil" };
 
-        if (Given.Range("Photos", Photos, 0, Refusal.MostAtOnce, "photos") is { } refused)
+        if (Given.Range(T("Photos"), Photos, 0, Refusal.MostAtOnce, "photos") is { } refused)
             return refused;
 
         var told = shift.Damages.Select(d => WalkRound.Find(d.Zone)).OfType<string>().ToHashSet();

@@ -13,7 +13,7 @@ public sealed record CloseForAct(SignFor Sign) : Act
 {
     public override Reply Do(World world, Screen from) => Close(world) is { } refusal
         ? from.Refused(world.Scene, Sign, refusal)
-        : from.Recorded(world.Scene, [Sign], $"{Sign.Van} is closed out for {Sign.For}; the wall says so.");
+        : from.Recorded(world.Scene, [Sign], T($"{Sign.Van} is closed out for {Sign.For}; the wall says so."));
 
     private Refusal? Close(World world)
     {
@@ -42,5 +42,5 @@ public sealed record CloseForAct(SignFor Sign) : Act
 public sealed record ExcuseAct(ExplainVan Command) : Act
 {
     public override Reply Do(World world, Screen from) =>
-        world.Elsewhere(Command.Van) is { } walked ? new(from, walked) : new RecordAct([Command], "Recorded.").Do(world, from);
+        world.Elsewhere(Command.Van) is { } walked ? new(from, walked) : new RecordAct([Command], T("Recorded.")).Do(world, from);
 }

@@ -6,20 +6,22 @@ namespace Closeout.Screens.Forms;
 /// <summary>The form that ends the business date.</summary>
 public static class DayForms
 {
-    public static readonly DeskForm End = new("END THE DAY")
+    public static DeskForm End => new(T("END THE DAY"))
     {
-        Fields = a => [DeskFields.Date("next", "Next business date", DayEnd.Next(a.Depot), "Type the next business date as YYYY-MM-DD.")],
+        Fields = a =>
+            [DeskFields.Date("next", T("Next business date"), DayEnd.Next(a.Depot), T("Type the next business date as YYYY-MM-DD."))],
         About = f =>
         [
             DayEnd.Open(f.Depot) is { Count: > 0 } open
-                ? $"Neither closed nor excused: {string.Join(", ", open.Select(v => $"{v.Code} {v.Name}"))}. Close them out, or "
-                    + "excuse each: F7 on the wall, then X."
-                : "Every van is closed out or excused.",
-            "The next page takes over balances, odometers, holds, incidents, boxes missing, bookings. This page is never written again.",
+                ? T($"Neither closed nor excused: {string.Join(", ", open.Select(v => $"{v.Code} {v.Name}"))}. Close them out, or "
+                    + $"excuse each: F7 on the wall, then X.")
+                : T("Every van is closed out or excused."),
+            T("The next page takes over balances, odometers, holds, incidents, boxes missing, bookings. This page is never written again."),
         ],
         Help = [
-            "The business date ends once every van is closed out or excused. The next page takes over stock, odometers, holds, "
-                + "incidents, boxes missing and bookings. The page of today is never written again: there is no way back."],
+            T(
+                "The business date ends once every van is closed out or excused. The next page takes over stock, odometers, holds, "
+                    + "incidents, boxes missing and bookings. The page of today is never written again: there is no way back.")],
         Answer = (f, lead) => new EndDayAct(new(f.Date("next")!.Value, lead)),
     };
 }
@@ -40,6 +42,6 @@ public sealed record EndDayAct(EndDay Command) : Act
 
         var depot = world.Desk.Depot;
         var back = ((FormScreen)from).Back.Choosing(depot, depot.Setup.Vans[0].Code);
-        return new(back, $"{Spell.Day(depot.Date)} is open. Load its day folder for bookings and visit reports.");
+        return new(back, T($"{Spell.Day(depot.Date)} is open. Load its day folder for bookings and visit reports."));
     }
 }

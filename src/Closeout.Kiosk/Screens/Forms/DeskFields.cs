@@ -7,7 +7,7 @@ public static class DeskFields
 {
     /// <param name="needed">What is said where it is left empty; null: it may be.</param>
     public static Field Item(string shown = "", string? needed = "Type the code of the item.") =>
-        Coded<Item>("item", "Item", shown, needed, (d, c) => d.Setup.Find(c) is null ? Refusal.NoSuchItem(c) : null);
+        Coded<Item>("item", T("Item"), shown, needed, (d, c) => d.Setup.Find(c) is null ? Refusal.NoSuchItem(c) : null);
 
     public static Field Van(string name, string label, string shown, string needed) =>
         Coded<Van>(name, label, shown, needed, (d, c) => d.Setup.Find(c) is null ? Refusal.NoSuchVan(c) : null);
@@ -31,7 +31,7 @@ public static class DeskFields
 
     public static Field Date(string name, string label, DateOnly? shown, string? needed) =>
         Field.OfDate(name, label, shown) with { Needed = needed,
-            Check = (_, f) => f.Date is null ? $"\"{f.Text}\" is no date. Type it as YYYY-MM-DD." : null };
+            Check = (_, f) => f.Date is null ? T($"\"{f.Text}\" is no date. Type it as YYYY-MM-DD.") : null };
 
     /// <summary>One letter of a few.</summary>
     public static Field Letter(string name, string label, string shown, string letters, string needed, string after = "") =>

@@ -41,8 +41,8 @@ public sealed record DeskForm(string Title)
     public Form Open(Asked asked)
     {
         var name = IsLeads
-            ? DeskFields.Person("by", "Lead's code", "", NoName ?? "That is a lead's: type the lead's code.")
-            : DeskFields.Person("by", "Your code", "", NoName ?? "Type your own code.");
+            ? DeskFields.Person("by", T("Lead's code"), "", NoName ?? T("That is a lead's: type the lead's code."))
+            : DeskFields.Person("by", T("Your code"), "", NoName ?? T("Type your own code."));
         return new([.. Fields(asked), name], Focus(asked));
     }
 }
@@ -63,7 +63,7 @@ public sealed record Asked(Tonight Tonight, Code<Van>? Van = null, Code<Item>? I
     public Code<Technician> ThePerson => Person ?? throw new InvalidOperationException("the form is about nobody");
 
     /// <summary>The van with its name; without one the depot.</summary>
-    public string Name => Van is null ? "the depot" : $"{TheVan.Code} {TheVan.Name}";
+    public string Name => Van is null ? T("the depot") : $"{TheVan.Code} {TheVan.Name}";
 }
 
 /// <summary>A form as it is filled in, and what it was opened on.</summary>

@@ -20,17 +20,17 @@ public sealed record FormScreen(DeskForm Kind, Form Form, Screen Back, Code<Van>
     {
         var other = Kind.Other;
         List<Binding> bindings = Doubted is { } doubted
-            ? [new(Keys.Letter('!'), "record it", _ => Give(scene, doubted.Surely()))]
+            ? [new(Keys.Letter('!'), T("record it"), _ => Give(scene, doubted.Surely()))]
             : [];
-        bindings.Add(new(Keys.Enter, other is null ? "next, and record at the last" : "next, record at the last", _ => Enter(scene)));
+        bindings.Add(new(Keys.Enter, other is null ? T("next, and record at the last") : T("next, record at the last"), _ => Enter(scene)));
         if (other is { } o)
             bindings.Add(new(Keys.F(5), o.Line, _ => Of(o.Form(), scene, Back, Van, Item, Person)));
 
         bindings.AddRange([
-            new(Keys.Up, other is null ? "back" : null, _ => this with { Form = Form.Move(-1) }),
+            new(Keys.Up, other is null ? T("back") : null, _ => this with { Form = Form.Move(-1) }),
             HelpKey(),
-            new(Keys.Escape, other is null ? "leave it" : "leave", _ => Back),
-            new(Keys.Of("Down", Press.Down, Press.Tab), null, _ => Onward(scene, mayBeEmpty: true)),
+            new(Keys.Escape, other is null ? T("leave it") : T("leave"), _ => Back),
+            new(Keys.Of(T("Down"), Press.Down, Press.Tab), null, _ => Onward(scene, mayBeEmpty: true)),
             EditKeys(Form, form => this with { Form = form, Doubted = null }),
         ]);
         return bindings;
@@ -40,8 +40,10 @@ public sealed record FormScreen(DeskForm Kind, Form Form, Screen Back, Code<Van>
     [
         .. Kind.Help,
         "",
-        "Enter goes to the next field and records at the last, Up goes back, Esc leaves it: nothing is recorded then."
-            + (Kind.IsLeads ? " A lead's code, and that lead's PIN, stand under it." : " Your own code, and your PIN, stand under it."),
+        T("Enter goes to the next field and records at the last, Up goes back, Esc leaves it: nothing is recorded then.")
+            + (Kind.IsLeads
+                ? T(" A lead's code, and that lead's PIN, stand under it.")
+                : T(" Your own code, and your PIN, stand under it.")),
     ];
 
     public override bool Asks => Doubted is not null;
@@ -53,7 +55,7 @@ public sealed record FormScreen(DeskForm Kind, Form Form, Screen Back, Code<Van>
 
     public override Reply Refused(Scene scene, ICommand command, Refusal refusal) => Reply.Lacks(
         this with { Doubted = refusal.AskAgain ? command as IAskedAgain : null }, refusal.About,
-        refusal.AskAgain ? $"{refusal.Text} ! records it." : refusal.Text);
+        refusal.AskAgain ? T($"{refusal.Text} ! records it.") : refusal.Text);
 
     public override bool Stands(Depot depot) =>
         (Van is not { } van || depot.Setup.Find(van) is not null)
@@ -81,7 +83,7 @@ public sealed record FormScreen(DeskForm Kind, Form Form, Screen Back, Code<Van>
     /// <summary>Records a command in place of what the form comes to, in the same name.</summary>
     private Reply Give(Scene scene, ICommand command) => Complete(scene) is { Act: RecordAct act } reply
         ? reply with { Act = act with { Commands = [command] } }
-        : new(this, "Fill in the form first.");
+        : new(this, T("Fill in the form first."));
 
     private Reply Enter(Scene scene)
     {

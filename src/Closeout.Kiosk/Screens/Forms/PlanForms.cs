@@ -10,48 +10,50 @@ public static class PlanForms
     private const int MostBookings = 8;
 
     /// <summary>A lead changes a line of the plan, or any van and item. With both known the first question is what to change.</summary>
-    public static readonly DeskForm Change = new("CHANGE THE PLAN")
+    public static DeskForm Change => new(T("CHANGE THE PLAN"))
     {
         Right = t => Spell.Day(t.Plan.Date),
-        NoName = "A change of the plan is a lead's: type the lead's code.",
+        NoName = T("A change of the plan is a lead's: type the lead's code."),
         Focus = a => a.Van is null ? 0 : 3,
         Fields = a =>
         [
-            DeskFields.Van("van", "Van", a.Van?.Text ?? "", "Type the van's code."),
+            DeskFields.Van("van", T("Van"), a.Van?.Text ?? "", T("Type the van's code.")),
             DeskFields.Item(a.Item?.Text ?? "", needed: null),
-            DeskFields.Date("date", "Date", null, needed: null),
-            DeskFields.Letter("kind", "What", "T", "TMXW", "Say what to change: T, M, X or W."),
-            new("units", "Units", FieldKind.Count, ""),
-            DeskFields.Why("Why"),
+            DeskFields.Date("date", T("Date"), null, needed: null),
+            DeskFields.Letter("kind", T("What"), "T", "TMXW", T("Say what to change: T, M, X or W.")),
+            new("units", T("Units"), FieldKind.Count, ""),
+            DeskFields.Why(T("Why")),
         ],
         About = Line,
         Help =
         [
-            "A lead's change of one line of the plan, for one van and item, or of a whole van. T sets the target, M adds so many once, X "
-                + "leaves the van out, W withdraws what was changed.",
-            "It stands for its date until it is withdrawn, however often the plan is remade. An empty date is the plan's own.",
+            T(
+                "A lead's change of one line of the plan, for one van and item, or of a whole van. T sets the target, M adds so many "
+                    + "once, X leaves the van out, W withdraws what was changed."),
+            T("It stands for its date until it is withdrawn, however often the plan is remade. An empty date is the plan's own."),
         ],
         Answer = Changed,
     };
 
     /// <summary>A lead moves bookings to another van.</summary>
-    public static readonly DeskForm Move = new("MOVE BOOKINGS")
+    public static DeskForm Move => new(T("MOVE BOOKINGS"))
     {
         Fields = a =>
         [
-            DeskFields.Date("date", "Date", RestockPlan.Tomorrow(a.Depot), "Type the date as YYYY-MM-DD."),
-            DeskFields.Van("from", "From van", a.Van?.Text ?? "", "Type the van whose visits are moved."),
-            DeskFields.Van("to", "To van", "", "Type the van that takes them."),
-            new("kind", "Visit kind", FieldKind.Code, "", "empty: all"),
-            DeskFields.Why("Why"),
+            DeskFields.Date("date", T("Date"), RestockPlan.Tomorrow(a.Depot), T("Type the date as YYYY-MM-DD.")),
+            DeskFields.Van("from", T("From van"), a.Van?.Text ?? "", T("Type the van whose visits are moved.")),
+            DeskFields.Van("to", T("To van"), "", T("Type the van that takes them.")),
+            new("kind", T("Visit kind"), FieldKind.Code, "", T("empty: all")),
+            DeskFields.Why(T("Why")),
         ],
         About = f => f.Depot.Planning.Bookings.Where(b => b.Date > f.Depot.Date && b.Visits > 0)
             .GroupBy(b => (b.Date, b.Van)).OrderBy(g => g.Key.Date).ThenBy(g => g.Key.Van).Take(MostBookings)
             .Select(g => $"{IsoDate.Text(g.Key.Date)} {g.Key.Van}: {string.Join(", ", g.Select(b => $"{b.Visits} {b.Kind}"))}")
-            .DefaultIfEmpty("No visits are booked."),
+            .DefaultIfEmpty(T("No visits are booked.")),
         Help = [
-            "Bookings of one date go from one van to another, all of them or those of one kind of visit. The plan follows at once, "
-                + "unless somebody changed it by hand."],
+            T(
+                "Bookings of one date go from one van to another, all of them or those of one kind of visit. The plan follows at once, "
+                    + "unless somebody changed it by hand.")],
         Answer = (f, lead) => FormAnswer.Record(new MoveBookings(
             f.Date("date")!.Value, f.Known<Van>("from"), f.Known<Van>("to"), f.Code<VisitKind>("kind"), f["reason"], lead)),
     };
@@ -63,13 +65,14 @@ public static class PlanForms
         var line = f.On.Tonight.Plan.Lines.FirstOrDefault(l => l.Van == van && l.Item == item);
         return
         [
-            $"{van?.Name ?? "no such van yet"}, {item?.Description ?? "no such item yet"}",
+            $"{van?.Name ?? T("no such van yet")}, {item?.Description ?? T("no such item yet")}",
             line is null
-                ? "no line in the plan now"
-                : $"aboard {line.Aboard}, target {line.Target.Units} ({Target.Words(line.Target.Basis)}), carries {line.Low} to "
-                    + $"{line.High}, need {line.Need}",
-            "T set the target   M so many more, once   X exclude the van   W withdraw what was changed",
-            "An empty date is the plan's own. A change stands until you withdraw it, however often the plan is remade.",
+                ? T("no line in the plan now")
+                : T(
+                    $"aboard {line.Aboard}, target {line.Target.Units} ({Target.Words(line.Target.Basis)}), carries {line.Low} to "
+                        + $"{line.High}, need {line.Need}"),
+            T("T set the target   M so many more, once   X exclude the van   W withdraw what was changed"),
+            T("An empty date is the plan's own. A change stands until you withdraw it, however often the plan is remade."),
         ];
     }
 
@@ -81,9 +84,9 @@ public static class PlanForms
             ("X", _) => FormAnswer.Record(new ChangePlan(OverrideKind.Exclude, van, null, date, 0, reason, lead)),
             ("W", _) => Standing(f.Depot, date, van, item) is { } standing
                 ? FormAnswer.Record(new WithdrawChange(standing.Number, reason, lead))
-                : ("kind", "Nothing was changed on this line, so nothing can be withdrawn."),
-            ("T" or "M", null) => ("units", "Type how many units."),
-            (_, _) when item is null => ("item", "Type the item's code."),
+                : ("kind", T("Nothing was changed on this line, so nothing can be withdrawn.")),
+            ("T" or "M", null) => ("units", T("Type how many units.")),
+            (_, _) when item is null => ("item", T("Type the item's code.")),
             ("T", { } units) => FormAnswer.Record(new ChangePlan(OverrideKind.Target, van, item, date, units, reason, lead)),
             ("M", { } units) => FormAnswer.Record(
                 new ChangePlan(OverrideKind.Extra, van, item, date, units, reason, lead), Added(f, van, item.Value, date, units)),
@@ -98,8 +101,9 @@ public static class PlanForms
         var (low, high) = f.Depot.Setup.Limit(van, f.Depot.Setup.Item(item));
         var target = plan.Lines.FirstOrDefault(l => l.Van.Code == van && l.Item.Code == item)?.Target.Units ?? low;
         var more = Math.Max(0, Math.Min(units, high - target));
-        return date != plan.Date || more == units ? "Recorded."
-            : $"Recorded, but {van} carries at most {high} of it: {(more == 0 ? "nothing is added" : $"{more} of the {units} are added")}.";
+        return date != plan.Date || more == units ? T("Recorded.")
+            : T($"Recorded, but {van} carries at most {high} of it: "
+                    + $"{(more == 0 ? T("nothing is added") : T($"{more} of the {units} are added"))}.");
     }
 
     private static Standing? Standing(Depot depot, DateOnly date, Code<Van> van, Code<Item>? item) => depot.Planning.Overrides

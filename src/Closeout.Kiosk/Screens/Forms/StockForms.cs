@@ -7,67 +7,70 @@ namespace Closeout.Screens.Forms;
 public static class StockForms
 {
     /// <summary>Cartons came from a supplier.</summary>
-    public static readonly DeskForm Delivery = new("A DELIVERY")
+    public static DeskForm Delivery => new(T("A DELIVERY"))
     {
         IsLeads = false,
         Stays = true,
-        Other = ("correct a count", () => Correction!),
+        Other = (T("correct a count"), () => Correction!),
         Fields = _ =>
         [
-            DeskFields.Item(needed: "Type or scan the code on the carton label."),
-            DeskFields.Whole("cartons", "Cartons that came", "Type how many cartons came.", 1, ReceiveDelivery.MostCartons),
+            DeskFields.Item(needed: T("Type or scan the code on the carton label.")),
+            DeskFields.Whole("cartons", T("Cartons that came"), T("Type how many cartons came."), 1, ReceiveDelivery.MostCartons),
         ],
-        About = f => Known(f, "What came from a supplier, item by item: its code as on the carton label."),
+        About = f => Known(f, T("What came from a supplier, item by item: its code as on the carton label.")),
         Help =
         [
-            "A delivery goes onto the shelf, in sealed cartons, and fills the oldest order of the item. Type or scan the code on the "
-                + "carton label, then how many came.",
-            "F5 changes to a corrected count.",
+            T(
+                "A delivery goes onto the shelf, in sealed cartons, and fills the oldest order of the item. Type or scan the code on the "
+                    + "carton label, then how many came."),
+            T("F5 changes to a corrected count."),
         ],
         Answer = (f, by) => FormAnswer.Record(new ReceiveDelivery(f.Known<Item>("item"), f.Whole("cartons") ?? 0, by)),
     };
 
     /// <summary>Somebody counted a place.</summary>
-    public static readonly DeskForm Correction = new("CORRECT A COUNT")
+    public static DeskForm Correction => new(T("CORRECT A COUNT"))
     {
         IsLeads = false,
         Stays = true,
-        Other = ("a delivery", () => Delivery),
+        Other = (T("a delivery"), () => Delivery),
         Fields = _ =>
         [
-            DeskFields.Coded<Van>("place", "Where", "shelf", NoPlace,
+            DeskFields.Coded<Van>("place", T("Where"), "shelf", NoPlace,
                 (d, c) => c.Text.ToLowerInvariant() is "shelf" or "bin" || d.Setup.Find(c) is not null ? null : Refusal.NoSuchVan(c)),
-            DeskFields.Item(needed: "Type or scan the code of the item."),
-            new("sealed", "Sealed cartons there", FieldKind.Count, ""),
-            new("loose", "Loose units there", FieldKind.Count, ""),
-            DeskFields.Why("Why"),
+            DeskFields.Item(needed: T("Type or scan the code of the item.")),
+            new("sealed", T("Sealed cartons there"), FieldKind.Count, ""),
+            new("loose", T("Loose units there"), FieldKind.Count, ""),
+            DeskFields.Why(T("Why")),
         ],
         About = f => Known(
             f,
-            "Where: shelf (sealed cartons), bin (loose units), or a van's code (either). One count at a time, the other stays empty. The "
-                + "book follows your count, and the difference stays visible."),
+            T(
+                "Where: shelf (sealed cartons), bin (loose units), or a van's code (either). One count at a time, the other stays empty. "
+                    + "The book follows your count, and the difference stays visible.")),
         Help =
         [
-            "A corrected count makes the record follow what somebody counted: on the shelf sealed cartons, in the bin loose units, in a "
-                + "van either. One count at a time.",
-            "The difference goes to unexplained, with your reason, and stays visible. F5 changes to a delivery.",
+            T(
+                "A corrected count makes the record follow what somebody counted: on the shelf sealed cartons, in the bin loose units, "
+                    + "in a van either. One count at a time."),
+            T("The difference goes to unexplained, with your reason, and stays visible. F5 changes to a delivery."),
         ],
         Answer = Corrected,
     };
 
-    private const string NoPlace = "Say where: shelf, bin, or a van's code.";
+    private static string NoPlace => T("Say where: shelf, bin, or a van's code.");
 
     private static FormAnswer Corrected(Filled f, Code<Technician> by)
     {
         var (boxed, single) = (f.Whole("sealed"), f.Whole("loose"));
         return (f["place"].ToLowerInvariant(), boxed, single) switch
         {
-            (_, null, null) => ("sealed", "Type what you counted: sealed cartons, or loose units."),
-            (_, not null, not null) => ("loose", "Correct one count at a time: sealed cartons or loose units. Clear the other field."),
+            (_, null, null) => ("sealed", T("Type what you counted: sealed cartons, or loose units.")),
+            (_, not null, not null) => ("loose", T("Correct one count at a time: sealed cartons or loose units. Clear the other field.")),
             ("shelf", { } cartons, _) => Count(Place.Shelf, cartons),
             ("bin", _, { } units) => Count(Place.Bin, units),
-            ("shelf", _, _) => ("sealed", "On the shelf are sealed cartons: type those, and clear the loose units."),
-            ("bin", _, _) => ("loose", "In the bin are loose units: type those, and clear the sealed cartons."),
+            ("shelf", _, _) => ("sealed", T("On the shelf are sealed cartons: type those, and clear the loose units.")),
+            ("bin", _, _) => ("loose", T("In the bin are loose units: type those, and clear the sealed cartons.")),
             (_, { } cartons, _) => Count(Place.Sealed(f.Known<Van>("place")), cartons),
             (_, _, { } units) => Count(Place.Loose(f.Known<Van>("place")), units),
         };
@@ -88,8 +91,9 @@ public static class StockForms
         return
         [
             item.Description,
-            $"shelf {Spell.Count(shelf, "carton", "cartons")} of {item.UnitsPerCarton}, bin {stock.Ledger.Units(Place.Bin, item.Code)}, "
-                + $"on order {Spell.Count(order, "carton", "cartons")}",
+            T($"shelf {Spell.Count(shelf, T("carton"), T("cartons"))} of {item.UnitsPerCarton}, bin "
+                    + $"{stock.Ledger.Units(Place.Bin, item.Code)}, "
+                + $"on order {Spell.Count(order, T("carton"), T("cartons"))}"),
         ];
     }
 }

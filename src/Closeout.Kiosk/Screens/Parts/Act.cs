@@ -11,7 +11,7 @@ public sealed record World(Desk Desk, Archive Archive, Attachments Attachments, 
 
     /// <summary>The sentence for a van that somebody else walks.</summary>
     public string WalkedAt(Code<Van> van, string holder) =>
-        $"{van} {Desk.Depot.Setup.Van(van).Name} is being closed out at {holder}. Go on there, or press Esc there first.";
+        T($"{van} {Desk.Depot.Setup.Van(van).Name} is being closed out at {holder}. Go on there, or press Esc there first.");
 
     /// <summary>The book as it stands now, for a screen that follows an act.</summary>
     public Scene Scene => new(Desk.Tonight, Desk.Now, "");
@@ -27,7 +27,7 @@ public abstract record Act
     public bool IsSignature { get; init; }
 
     /// <summary>What whoever types the PIN does by it, after the name.</summary>
-    public string Does { get; init; } = "confirms what was typed";
+    public string Does { get; init; } = T("confirms what was typed");
 
     /// <summary>Does it.</summary>
     /// <param name="from">The screen that asked for it.</param>

@@ -110,7 +110,7 @@ public sealed record Field(
         : null;
 
     /// <summary>What is said of a number or a date with a part refused.</summary>
-    public string Spoiled => $"Part of what you typed was refused, and \"{Text}\" is left. Type all of it again.";
+    public string Spoiled => T($"Part of what you typed was refused, and \"{Text}\" is left. Type all of it again.");
 
     /// <summary>
     /// The field after a character was refused in it: a number or a date must be typed again, of a text the rest is left out.
@@ -123,18 +123,20 @@ public sealed record Field(
     /// <summary>Why a character has no place here, in a sentence with what has.</summary>
     public string Refuses(char c) => Kind switch
     {
-        FieldKind.Words when char.IsControl(c) => "That key has no place in a text.",
-        _ when (IsReplaced ? "" : Text).Length >= Most => $"\"{Label.Trim()}\" takes at most {Most} characters: the rest is left out.",
-        FieldKind.Count => $"\"{c}\" is not a digit. Type a whole number.",
+        FieldKind.Words when char.IsControl(c) => T("That key has no place in a text."),
+        _ when (IsReplaced ? "" : Text).Length >= Most => T($"\"{Label.Trim()}\" takes at most {Most} characters: the rest is left out."),
+        FieldKind.Count => T($"\"{c}\" is not a digit. Type a whole number."),
         FieldKind.Number when char.IsAsciiDigit(c) => Decimals == 0
-            ? "Type a whole number." : $"At most {Spell.Count(Decimals, "digit", "digits")} after the decimal mark. Type thousands "
-                + "without a mark.",
-        FieldKind.Number => $"\"{c}\" does not fit in this number. Type digits, with . or , before the decimals.",
-        FieldKind.Date => $"\"{c}\" does not fit in a date. Type it as YYYY-MM-DD.",
-        FieldKind.Clock => $"\"{c}\" does not fit in a time. Type it as 16:30 or 1630.",
-        FieldKind.Code => $"\"{c}\" is not part of a code. Codes have letters, digits, point, hyphen and underscore.",
-        FieldKind.Letter => $"\"{c}\" is not a letter.",
-        FieldKind.Words => $"\"{c}\" has no place here.",
+            ? T(
+                "Type a whole number.") : T(
+                    $"At most {Spell.Count(Decimals, T("digit"), T("digits"))} after the decimal mark. Type thousands "
+                + $"without a mark."),
+        FieldKind.Number => T($"\"{c}\" does not fit in this number. Type digits, with . or , before the decimals."),
+        FieldKind.Date => T($"\"{c}\" does not fit in a date. Type it as YYYY-MM-DD."),
+        FieldKind.Clock => T($"\"{c}\" does not fit in a time. Type it as 16:30 or 1630."),
+        FieldKind.Code => T($"\"{c}\" is not part of a code. Codes have letters, digits, point, hyphen and underscore."),
+        FieldKind.Letter => T($"\"{c}\" is not a letter."),
+        FieldKind.Words => T($"\"{c}\" has no place here."),
         _ => throw new InvalidOperationException($"no rule for {Kind}"),
     };
 

@@ -12,7 +12,7 @@ public static class Frame
     /// <param name="counts">Words with their tones, before what stands at the right.</param>
     public static void Head(Sheet sheet, Depot depot, string title, string right, params IReadOnlyList<(string Word, Look Tone)> counts)
     {
-        var rehearsal = depot.Rehearsal ? " REHEARSAL " : "";
+        var rehearsal = depot.Rehearsal ? T(" REHEARSAL ") : "";
         var badges = counts.Sum(c => Cells.Count(c.Word) + 3);
 
         // Beside counts there may be no room for the year, and a depot's name says more.
@@ -48,7 +48,7 @@ public static class Frame
             sheet.Write(row, 0, new string(' ', sheet.Width));
             sheet.Write(row, 5, lines[i], Look.Strong);
             if (i == 0)
-                sheet.Badge(row, 0, isDone ? "OK" : "!!", isDone ? Look.Good : Look.Stop);
+                sheet.Badge(row, 0, isDone ? T("OK") : "!!", isDone ? Look.Good : Look.Stop);
         }
     }
 }

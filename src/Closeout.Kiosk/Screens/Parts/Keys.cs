@@ -7,23 +7,23 @@ public readonly record struct Keys(string Name, Func<Keystroke, bool> Fit)
     public static readonly Keys Enter = Of("Enter", Press.Enter);
     public static readonly Keys Escape = Of("Esc", Press.Escape);
     public static readonly Keys Tab = Of("Tab", Press.Tab);
-    public static readonly Keys Up = Of("Up", Press.Up);
-    public static readonly Keys Down = Of("Down", Press.Down);
-    public static readonly Keys Backspace = Of("Backspace", Press.Backspace, Press.Delete);
-    public static readonly Keys PageUp = Of("PgUp", Press.PageUp);
-    public static readonly Keys PageDown = Of("PgDn", Press.PageDown);
+    public static Keys Up => Of(T("Up"), Press.Up);
+    public static Keys Down => Of(T("Down"), Press.Down);
+    public static Keys Backspace => Of(T("Backspace"), Press.Backspace, Press.Delete);
+    public static Keys PageUp => Of(T("PgUp"), Press.PageUp);
+    public static Keys PageDown => Of(T("PgDn"), Press.PageDown);
 
     /// <summary>The keys that go through a list.</summary>
-    public static readonly Keys Arrows = Of("Up/Down", Press.Up, Press.Down, Press.PageUp, Press.PageDown, Press.Home, Press.End);
+    public static Keys Arrows => Of(T("Up/Down"), Press.Up, Press.Down, Press.PageUp, Press.PageDown, Press.Home, Press.End);
 
     /// <summary>Any character.</summary>
-    public static readonly Keys Typing = new("type", key => key.Press == Press.Character);
+    public static Keys Typing => new(T("type"), key => key.Press == Press.Character);
 
     /// <summary>The keys of a field: characters, and those that move its caret or take something away.</summary>
-    public static readonly Keys Editing = new("type", key => key.Press is Press.Character or Press.Backspace or Press.Delete
+    public static Keys Editing => new(T("type"), key => key.Press is Press.Character or Press.Backspace or Press.Delete
         or Press.Left or Press.Right or Press.WordLeft or Press.WordRight or Press.Home or Press.End);
 
-    public static readonly Keys Any = new("any key", _ => true);
+    public static Keys Any => new(T("any key"), _ => true);
 
     public static Keys Of(string name, params Press[] presses) => new(name, key => presses.Contains(key.Press));
 

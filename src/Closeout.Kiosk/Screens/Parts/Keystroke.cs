@@ -37,6 +37,18 @@ public enum Press
 /// <summary>One key. A scanner is a fast typist whose last key is Enter.</summary>
 public readonly record struct Keystroke(Press Press, char Character = '\0')
 {
+    /// <summary>Characters of a paste that are typed: more than any field holds, and soon done.</summary>
+    private const int MostPasted = 512;
+
+    /// <summary>Pasted text as keys: an end of line within becomes a blank, and no Enter is pressed.</summary>
+    public static IEnumerable<Keystroke> Pasted(string text)
+    {
+        var typed = string.Join(
+            ' ', string.Concat(text.Select(c => char.IsControl(c) ? '\n' : c)).Split('\n', StringSplitOptions.RemoveEmptyEntries));
+        return typed.Where(c => !char.IsSurrogate(c)).Take(MostPasted).Select(c => new Keystroke(Press.Character, c))
+            .Concat(typed.Any(char.IsSurrogate) ? [new(Press.Beyond)] : []);
+    }
+
     /// <summary>Keys as tests and docs write them: characters as they are, others in braces, e.g. <c>12{Enter}{PageUp}</c>.</summary>
     public static IEnumerable<Keystroke> Parse(string keys)
     {

@@ -59,7 +59,7 @@ public abstract record Screen
         if (width < LeastColumns || height < LeastRows)
         {
             sheet.Write(0, 0, new string(' ', sheet.Width));
-            sheet.Badge(0, 0, $"Too small. Make it {LeastColumns} x {LeastRows}.", Look.Stop);
+            sheet.Badge(0, 0, T($"Too small. Make it {LeastColumns} x {LeastRows}."), Look.Stop);
         }
 
         return sheet;
@@ -93,6 +93,12 @@ public abstract record Screen
     /// <summary>The van that it is of; null: of none, or of several.</summary>
     public virtual Code<Van>? About => null;
 
+    /// <summary>Whom it is for, and in whose language it speaks; null: everybody.</summary>
+    public virtual Code<Technician>? SpeaksTo(Depot depot) => null;
+
+    /// <summary>The same in the language that is spoken now: words that it holds are those of the language in which it was made.</summary>
+    public virtual Screen Retold(Depot depot) => this;
+
     /// <summary>What it tells of the clock beyond the minute; empty: nothing. It is drawn anew whenever this is another.</summary>
     public virtual string Counting(Scene scene) => "";
 
@@ -108,7 +114,7 @@ public abstract record Screen
     protected Binding EditKeys(Form form, Func<Form, Screen> with, string? line = null) =>
         new(Keys.Editing, line, key => form.Refuses(key) is { } why ? new Reply(with(form.Refused()), why) : with(form.Edit(key)))
         {
-            Help = "replaces; arrows, Home, End, Backspace, Delete edit",
+            Help = T("replaces; arrows, Home, End, Backspace, Delete edit"),
         };
 
     /// <summary>The key of the help, which every screen has.</summary>

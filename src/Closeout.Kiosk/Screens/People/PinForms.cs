@@ -9,34 +9,37 @@ namespace Closeout.Screens.People;
 public static class PinForms
 {
     /// <summary>A lead resets somebody's PIN.</summary>
-    public static readonly DeskForm Reset = new("RESET A PIN")
+    public static DeskForm Reset => new(T("RESET A PIN"))
     {
         Fields = _ => [],
         About = f =>
             [Of(f),
-                "The PIN and its failures go. I issues a new one; to a lead another lead issues one."],
+                T("The PIN and its failures go. I issues a new one; to a lead another lead issues one.")],
         Help = [
-            "A PIN that is locked or forgotten is taken away, and its failures with it. I on the same screen issues a new one; to a lead "
-                + "another lead issues it."],
-        Answer = (f, lead) => FormAnswer.Record(new ResetPin(f.On.ThePerson, lead), $"The PIN of {f.On.ThePerson} is reset."),
+            T(
+                "A PIN that is locked or forgotten is taken away, and its failures with it. I on the same screen issues a new one; to a "
+                    + "lead another lead issues it.")],
+        Answer = (f, lead) => FormAnswer.Record(new ResetPin(f.On.ThePerson, lead), T($"The PIN of {f.On.ThePerson} is reset.")),
     };
 
     /// <summary>A lead issues a PIN to somebody.</summary>
-    public static readonly DeskForm Issue = new("ISSUE A PIN")
+    public static DeskForm Issue => new(T("ISSUE A PIN"))
     {
         Fields = _ => [],
-        About = f => [Of(f), "Six digits are drawn and shown once: let the owner stand beside you. An old PIN and its failures are gone."],
+        About = f =>
+            [Of(f), T("Six digits are drawn and shown once: let the owner stand beside you. An old PIN and its failures are gone.")],
         Help =
         [
-            "Six digits are drawn and shown once, on the next screen: let their owner stand beside you. They are in no file. What the "
-                + "person had before opens nothing any more, and a lock is gone.",
-            "Whoever has one takes another of his own with C on the same screen.",
+            T(
+                "Six digits are drawn and shown once, on the next screen: let their owner stand beside you. They are in no file. What "
+                    + "the person had before opens nothing any more, and a lock is gone."),
+            T("Whoever has one takes another of his own with C on the same screen."),
         ],
         Answer = (f, lead) => new IssuePinAct(f.On.ThePerson, lead),
     };
 
     private static string Of(Filled f) =>
-        $"{f.On.ThePerson} {f.Depot.Setup.Find(f.On.ThePerson)?.Name}: PIN {PinWords.State(f.Depot, f.On.ThePerson)}";
+        T($"{f.On.ThePerson} {f.Depot.Setup.Find(f.On.ThePerson)?.Name}: PIN {PinWords.State(f.Depot, f.On.ThePerson)}");
 }
 
 /// <summary>Issue a PIN to somebody; it is on disk before it is shown.</summary>

@@ -55,7 +55,7 @@ public sealed class PinGate(Desk desk, Pins pins)
         (DrawPinAct, PinScreen s) => s with { Stage = PinStage.Drawn, Typed = "", Chosen = Pins.Draw(Of(s.Person)) },
         (TakePinAct, PinScreen s) => desk.Record(Taking(s)) is { } refusal
             ? new(s.Back, refusal.Text)
-            : new(s.Back, $"The new PIN of {s.Person} is set. The old one no longer works.") { IsDone = true },
+            : new(s.Back, T($"The new PIN of {s.Person} is set. The old one no longer works.")) { IsDone = true },
         (ChangePinAct, _) when desk.Depot.Rehearsal => new(screen, PinRefusal.NoneInARehearsal().Text),
         (ChangePinAct change, _) => Asked(screen, act, change.Person),
         _ when desk.Depot.Rehearsal => new(screen, Act: act),
@@ -110,7 +110,7 @@ public sealed class PinGate(Desk desk, Pins pins)
             return new(again, notNow.Text);
 
         if (desk.Depot.Pins.Of(person.Code).Hash is not { } hash)
-            return new(s.Back, $"The PIN of {person.Code} {person.Name} was reset meanwhile. Press Enter once more.");
+            return new(s.Back, T($"The PIN of {person.Code} {person.Name} was reset meanwhile. Press Enter once more."));
 
         if (!hash.Fits(s.Typed))
         {

@@ -39,31 +39,37 @@ public sealed record PinScreen(
 
     private const int Columns = 24;
 
+    public override Code<Technician>? SpeaksTo(Depot depot) => Person;
+
     /// <summary>Characters that are taken in; more than a PIN may have, so that a longer one is refused and not cut.</summary>
     private const int MostTyped = PinRules.MostOwn + 8;
 
     public override IReadOnlyList<Binding> Bindings(Scene scene) =>
     [
-        new(Keys.Enter, Stage == PinStage.Ask ? "take it" : "next",
+        new(Keys.Enter, Stage == PinStage.Ask ? T("take it") : T("next"),
             _ => Typed.Length == 0 ? new(this, PinStages.Wanted(this)) : Enter(scene.Depot)),
-        new(Keys.Backspace, "back", _ => this with { Typed = Typed.Length > 0 ? Typed[..^1] : "" }),
+        new(Keys.Backspace, T("back"), _ => this with { Typed = Typed.Length > 0 ? Typed[..^1] : "" }),
         HelpKey(),
-        new(Keys.Escape, "leave it, nothing is recorded", _ => Back),
+        new(Keys.Escape, T("leave it, nothing is recorded"), _ => Back),
         new(Keys.Typing, null,
             key => Typed.Length < MostTyped && !char.IsControl(key.Character) ? this with { Typed = Typed + key.Character } : this),
     ];
 
     public override IEnumerable<string> Help(Scene scene) =>
     [
-        "What is recorded in your name needs your PIN. At the desk it is remembered for two minutes after the last thing recorded in it, "
-            + "and not beyond somebody else's sign-off; a signature asks always.",
+        T(
+            "What is recorded in your name needs your PIN. At the desk it is remembered for two minutes after the last thing recorded in "
+                + "it, and not beyond somebody else's sign-off; a signature asks always."),
         "",
-        "After a wrong one the kiosk waits: 1, 2, 4 seconds, up to 30. Ten in a row lock the PIN: a lead resets it, F9 on the wall and "
-            + "R. A lead without a PIN gets one from another lead.",
-        "A PIN of your own has eight characters or more; six digits are drawn for you with I. No date, no code or name, no card or "
-            + "social-security number, nothing repeated, in a row or along a row of keys.",
-        "It proves who confirmed. It does not say that a van is safe. Fuel PINs, card numbers and social-security numbers have no place "
-            + "here.",
+        T(
+            "After a wrong one the kiosk waits: 1, 2, 4 seconds, up to 30. Ten in a row lock the PIN: a lead resets it, F9 on the wall "
+                + "and R. A lead without a PIN gets one from another lead."),
+        T(
+            "A PIN of your own has eight characters or more; six digits are drawn for you with I. No date, no code or name, no card or "
+                + "social-security number, nothing repeated, in a row or along a row of keys."),
+        T(
+            "It proves who confirmed. It does not say that a van is safe. Fuel PINs, card numbers and social-security numbers have no "
+                + "place here."),
     ];
 
     /// <summary>After a wrong PIN: how long the next is not looked at. A sentence below may say already what was refused.</summary>
@@ -80,20 +86,21 @@ public sealed record PinScreen(
         { Stage: PinStage.Ask, Typed: "" } => this,
         { Stage: PinStage.Ask } => new Reply(
             this with { Typed = "" },
-            $"No key for {Patience.TotalMinutes:0} minutes: what was typed is gone, and nothing was recorded. Type the PIN of {Person} "
-                + "anew, or Esc."),
-        _ => new Reply(Back, $"No key for {Patience.TotalMinutes:0} minutes: nothing was recorded. Enter the PIN again."),
+            T(
+                $"No key for {Patience.TotalMinutes:0} minutes: what was typed is gone, and nothing was recorded. Type the PIN of "
+                    + $"{Person} anew, or Esc.")),
+        _ => new Reply(Back, T($"No key for {Patience.TotalMinutes:0} minutes: nothing was recorded. Enter the PIN again.")),
     };
 
     /// <summary>Without what was typed: a record prints itself in messages.</summary>
-    public override string ToString() => $"{nameof(PinScreen)} of {Person}, {Stage}";
+    public override string ToString() => T($"{nameof(PinScreen)} of {Person}, {Stage}");
 
     protected override void Draw(Sheet sheet, Scene scene)
     {
         var depot = scene.Depot;
         var person = depot.Setup.Find(Person)!;
         Frame.Head(sheet, depot, "PIN", Spell.Clock(scene.Now));
-        sheet.Write(2, 3, $"{person.Code} {person.Name}{(person.IsLead ? ", lead" : "")}: {PinStages.Does(this)}", Look.Strong);
+        sheet.Write(2, 3, $"{person.Code} {person.Name}{(person.IsLead ? T(", lead") : "")}: {PinStages.Does(this)}", Look.Strong);
         var row = Say(sheet, 4, PinStages.About(this));
         var shown = new string('•', Math.Min(Typed.Length, Columns));
         var column = sheet.Write(row + 1, 3, "> " + PinStages.Label(Stage) + "  ");
@@ -103,8 +110,8 @@ public sealed record PinScreen(
         if (Counting(scene) is { Length: > 0 } wait)
             Say(sheet, row + 3, [wait]);
 
-        sheet.Write(sheet.Height - 4, 3, "A PIN says who confirmed. It does not say that a van is safe.", Look.Faint);
-        sheet.Write(sheet.Height - 3, 3, "Never type a fuel card's PIN, a card number or a social-security number here.", Look.Faint);
+        sheet.Write(sheet.Height - 4, 3, T("A PIN says who confirmed. It does not say that a van is safe."), Look.Faint);
+        sheet.Write(sheet.Height - 3, 3, T("Never type a fuel card's PIN, a card number or a social-security number here."), Look.Faint);
     }
 
     private static int Say(Sheet sheet, int row, IEnumerable<string> sentences)
@@ -127,7 +134,7 @@ public sealed record PinScreen(
                 : new Reply(fresh with { Stage = PinStage.Again, Chosen = Typed }),
             PinStage.Again or PinStage.Drawn when Typed == Chosen => new Reply(this, Act: new TakePinAct()),
             PinStage.Again => new Reply(fresh with { Stage = PinStage.Choose, Chosen = "" }, PinRefusal.NotTheSame().Text),
-            PinStage.Drawn => new Reply(fresh, "That is not the PIN drawn for you. It stands above: type those six digits."),
+            PinStage.Drawn => new Reply(fresh, T("That is not the PIN drawn for you. It stands above: type those six digits.")),
             _ => throw new InvalidOperationException($"no such stage: {Stage}"),
         };
     }

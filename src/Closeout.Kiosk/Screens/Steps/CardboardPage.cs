@@ -13,11 +13,11 @@ public sealed class CardboardPage : ListPage
 
     public override Step Step => Step.Cardboard;
 
-    public override string Caution => "Knife away from you, blade in when done. Lamps, batteries: not in cardboard.";
+    public override string Caution => T("Knife away from you, blade in when done. Lamps, batteries: not in cardboard.");
 
-    public override string? Help => "Cardboard: one box for each carton emptied.";
+    public override string? Help => T("Cardboard: one box for each carton emptied.");
 
-    protected override string TheRest => "all the rest as expected";
+    protected override string TheRest => T("all the rest as expected");
 
     public override ICommand Unchanged(Code<Van> van) => new ConfirmCardboard(van);
 
@@ -43,13 +43,13 @@ public sealed class CardboardPage : ListPage
     {
         if (q.Form.Fields.Count == 0)
         {
-            Say(sheet, 3, "No carton was emptied: no box to flatten. Enter to go on.");
+            Say(sheet, 3, T("No carton was emptied: no box to flatten. Enter to go on."));
             return;
         }
 
         var below = Say(sheet, 3, depot.Setup.Depot.Streams.Count == 0
-            ? "Flatten these boxes and count them. Uncounted boxes stay listed as missing."
-            : "Flatten and count the boxes, and what else came home. Press Enter if nothing else did.");
+            ? T("Flatten these boxes and count them. Uncounted boxes stay listed as missing.")
+            : T("Flatten and count the boxes, and what else came home. Press Enter if nothing else did."));
         List(sheet, below + 1, q.Form, 26);
     }
 
@@ -69,7 +69,7 @@ public sealed class CardboardPage : ListPage
 
     public override IEnumerable<(int Indent, string Text)>? Tally(Depot depot, Shift shift, VanEntry entry) => entry switch
     {
-        BoxesCounted e => [(0, $"{e.Item}: {e.Flattened} of {Spell.Count(shift.ExpectedOf(e.Item), "box", "boxes")}")],
+        BoxesCounted e => [(0, T($"{e.Item}: {e.Flattened} of {Spell.Count(shift.ExpectedOf(e.Item), T("box"), T("boxes"))}"))],
         StreamCounted e when WasteStream.Of(e.Stream) is var stream =>
             [(0, $"{stream.Description}: {Collecting.Amount(stream, e.Amount, depot.Setup.Units)}")],
         CardboardConfirmed => [(0, Flattened(depot, shift))],
@@ -80,12 +80,13 @@ public sealed class CardboardPage : ListPage
     {
         var rows = CardboardTotals.Rows(depot, shift.Van).ToList();
         var (expected, flattened) = (rows.Sum(r => r.Expected), rows.Sum(r => r.Flattened));
-        var missing = flattened < expected ? $", {expected - flattened} MISSING" : "";
-        yield return $"Cardboard   {flattened} of {Spell.Count(expected, "box", "boxes")} flattened{missing}";
+        var missing = flattened < expected ? T($", {expected - flattened} MISSING") : "";
+        yield return T($"Cardboard   {flattened} of {Spell.Count(expected, T("box"), T("boxes"))} flattened{missing}");
         foreach (var stream in Collecting.On(depot.Setup.Depot).Where(w => shift.StreamOf(w.Code) > 0))
         {
-            yield return $"Waste       {Collecting.Amount(stream, shift.StreamOf(stream.Code), depot.Setup.Units)} "
-                + $"{stream.Description.ToLowerInvariant()}";
+            yield return T(
+                $"Waste       {Collecting.Amount(stream, shift.StreamOf(stream.Code), depot.Setup.Units)} "
+                    + $"{stream.Description.ToLowerInvariant()}");
         }
     }
 
@@ -98,7 +99,7 @@ public sealed class CardboardPage : ListPage
 
         return !IsStream(field) ? Steps.Answer.Of(new CountBoxes(q.Van, new(field.Name), field.Whole ?? 0))
             : field.Number is not { } amount
-                ? Steps.Answer.Lacks(field.Name, $"\"{field.Text}\" is no number. Type how much, 0 where it is nothing.")
+                ? Steps.Answer.Lacks(field.Name, T($"\"{field.Text}\" is no number. Type how much, 0 where it is nothing."))
             : Steps.Answer.Of(new CountStream(
                 q.Van, new(field.Name[StreamField.Length..]), field.Kind == FieldKind.Number ? depot.Setup.Units.Pounds(amount) : amount));
     }
@@ -110,20 +111,21 @@ public sealed class CardboardPage : ListPage
         let counted = shift.Boxes.GetValueOrDefault(item.Code)
         where expected > 0 || counted is not null || missing > 0
         select Field.Count(
-            item.Code.Text, item.Description, counted?.Flattened ?? expected, $"of {expected}{(missing > 0 ? $", {missing} lost" : "")}");
+            item.Code.Text, item.Description, counted?.Flattened ?? expected,
+            T($"of {expected}{(missing > 0 ? T($", {missing} lost") : "")}"));
 
     private static IEnumerable<Field> Streams(Depot depot, Shift shift) => Collecting.On(depot.Setup.Depot).Select(s => s.IsWeighed
         ? new Field(StreamField + s.Code, s.Description, FieldKind.Number, depot.Setup.Units.Amount(shift.StreamOf(s.Code)),
             depot.Setup.Units.WeightUnit)
-        : Field.Count(StreamField + s.Code, s.Description, (int)shift.StreamOf(s.Code), "pieces"));
+        : Field.Count(StreamField + s.Code, s.Description, (int)shift.StreamOf(s.Code), T("pieces")));
 
     private static bool IsStream(Field field) => field.Name.StartsWith(StreamField, StringComparison.Ordinal);
 
     private static string Flattened(Depot depot, Shift shift)
     {
         var (flattened, expected) = (depot.Setup.Items.Sum(i => shift.FlattenedOf(i.Code)), shift.Expected.Sum(e => e.Boxes));
-        return flattened == expected ? $"{Spell.Count(flattened, "box", "boxes")} flattened"
-            : $"{flattened} of {expected} boxes flattened, "
-                + $"{(flattened < expected ? $"{expected - flattened} MISSING" : $"{flattened - expected} more than expected")}";
+        return flattened == expected ? T($"{Spell.Count(flattened, T("box"), T("boxes"))} flattened")
+            : T($"{flattened} of {expected} boxes flattened, "
+                + $"{(flattened < expected ? T($"{expected - flattened} MISSING") : T($"{flattened - expected} more than expected"))}");
     }
 }

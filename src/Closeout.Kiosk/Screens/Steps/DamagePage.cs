@@ -11,9 +11,9 @@ public sealed class DamagePage : StepPage
 {
     public override Step Step => Step.Damage;
 
-    public override string Caution => "Vest on, mind the traffic side. In doubt say unsafe: lead and shop decide.";
+    public override string Caution => T("Vest on, mind the traffic side. In doubt say unsafe: lead and shop decide.");
 
-    public override string? Help => "Damage: N none, D describe.";
+    public override string? Help => T("Damage: N none, D describe.");
 
     public override bool HasPictures => true;
 
@@ -36,13 +36,13 @@ public sealed class DamagePage : StepPage
             a.Text("what") ?? "", a.YesNo("drivable"), a.Text("told") ?? "", a.Clock("told_at")));
 
     public override IEnumerable<StepKey> Keys(Depot depot, Question q) => q.IsReport
-        ? [EnterKey("next, record at the last", depot, q), UpKey(depot, q)]
+        ? [EnterKey(T("next, record at the last"), depot, q), UpKey(depot, q)]
         :
         [
-            EnterKey(depot.Shift(q.Van)!.Damages.Count == 0 ? null : "accept", depot, q),
-            new(Parts.Keys.Letter('N'), "none", key => None(depot, q, key)),
-            new(Parts.Keys.Letter('D'), "describe", _ => Report(q)),
-            new(new("1-9", key => Known(depot, q, key) is not null), Open(depot, q.Van).Count == 0 ? null : "still there",
+            EnterKey(depot.Shift(q.Van)!.Damages.Count == 0 ? null : T("accept"), depot, q),
+            new(Parts.Keys.Letter('N'), T("none"), key => None(depot, q, key)),
+            new(Parts.Keys.Letter('D'), T("describe"), _ => Report(q)),
+            new(new("1-9", key => Known(depot, q, key) is not null), Open(depot, q.Van).Count == 0 ? null : T("still there"),
                 key => Pointed(q, Known(depot, q, key)!.Number)),
             UpKey(depot, q) with { Line = null },
         ];
@@ -56,7 +56,7 @@ public sealed class DamagePage : StepPage
         {
             "N" => Steps.Answer.Of(new ConfirmDamage(q.Van, None: true, Seen(q))),
             "T" when depot.Shift(q.Van)!.Damages.Count > 0 => Steps.Answer.Of(new ConfirmDamage(q.Van, None: false, Seen(q))),
-            _ => Steps.Answer.Lacks("damage", "Walk around the van, then press N for none or D to describe a damage."),
+            _ => Steps.Answer.Lacks("damage", T("Walk around the van, then press N for none or D to describe a damage.")),
         };
     }
 
@@ -68,19 +68,22 @@ public sealed class DamagePage : StepPage
             return;
         }
 
-        var row = Say(sheet, 3, "Walk once around the van. Any damage, new or not yet reported?");
+        var row = Say(sheet, 3, T("Walk once around the van. Any damage, new or not yet reported?"));
         foreach (var damage in shift.Damages)
             row = Say(sheet, row + 1, $"- {damage.Zone}, {Readiness.SeverityWords(damage.Severity)}: {damage.What}");
 
         FormView.Draw(sheet, row + 2, 1, q.Form, 0, 1, 12);
         row = Say(sheet, row + 4, shift.Damages.Count == 0
-            ? "N nothing new   D describe a damage"
-            : "T that is all   D one more   N clear tonight's reports") + 1;
+            ? T("N nothing new   D describe a damage")
+            : T("T that is all   D one more   N clear tonight's reports")) + 1;
         if (Open(depot, shift.Van) is { Count: > 0 } open)
         {
-            row = Say(sheet, row, "Already known. Press a number if it is still there:");
+            row = Say(sheet, row, T("Already known. Press a number if it is still there:"));
             foreach (var (i, incident) in open.Index())
-                row = Say(sheet, row, $"{i + 1} {(Seen(q).Contains(incident.Number) ? "still there: " : "")}{Incidents.Words(incident)}");
+            {
+                var seen = Seen(q).Contains(incident.Number) ? T("still there: ") : "";
+                row = Say(sheet, row, $"{i + 1} {seen}{Incidents.Words(incident)}");
+            }
         }
     }
 
@@ -99,9 +102,9 @@ public sealed class DamagePage : StepPage
     public override IEnumerable<(int Indent, string Text)>? Tally(Depot depot, Shift shift, VanEntry entry) => entry switch
     {
         DamageFound e when shift.Damages.Contains(e) =>
-            [(0, $"DAMAGE {e.Number}: {e.Zone}, {Readiness.SeverityWords(e.Severity)}{(e.Drivable ? "" : ", HOLDS")}")],
-        DamageConfirmed { Known: { Count: > 0 } known } => [(0, $"known, still there: {string.Join(", ", known)}")],
-        DamageConfirmed when shift.Damages.Count == 0 => [(0, "no damage seen")],
+            [(0, T($"DAMAGE {e.Number}: {e.Zone}, {Readiness.SeverityWords(e.Severity)}{(e.Drivable ? "" : T(", HOLDS"))}"))],
+        DamageConfirmed { Known: { Count: > 0 } known } => [(0, T($"known, still there: {string.Join(", ", known)}"))],
+        DamageConfirmed when shift.Damages.Count == 0 => [(0, T("no damage seen"))],
         DamageFound or DamageConfirmed => [],
         _ => null,
     };
@@ -109,15 +112,15 @@ public sealed class DamagePage : StepPage
     public override IEnumerable<string> Summary(Depot depot, Shift shift) =>
     [
         shift.Damages.Count == 0
-            ? "Damage      none seen"
-            : $"Damage      {string.Join("; ", shift.Damages.Select(d => $"{d.Zone}, {Readiness.SeverityWords(d.Severity)}"))}",
+            ? T("Damage      none seen")
+            : T($"Damage      {string.Join("; ", shift.Damages.Select(d => $"{d.Zone}, {Readiness.SeverityWords(d.Severity)}"))}"),
     ];
 
     protected override StepReply Enter(Depot depot, Shift shift, Question q) =>
         q.IsReport ? DamageReport.Enter(q) : q.Form["damage"].Letter == "D" ? Report(q) : Answer(depot, q);
 
     protected override Form Fields(Depot depot, Shift shift) =>
-        Form.Of(new Field("damage", "Damage", FieldKind.Letter, shift.Damages.Count > 0 ? "T" : ""));
+        Form.Of(new Field("damage", T("Damage"), FieldKind.Letter, shift.Damages.Count > 0 ? "T" : ""));
 
     /// <summary>None at one key; where damages were reported it would clear them, so Enter must say so too.</summary>
     private StepReply None(Depot depot, Question q, Keystroke key) => q with { Form = q.Form.Type(key.Character)! } is var none

@@ -9,31 +9,34 @@ internal static class DamageReport
 {
     /// <summary>Parts of a van to point at, each by its number.</summary>
     private static readonly string[] Zones =
-        ["front", "rear", "left side", "right side", "roof or ladder rack", "windshield", "lights or mirrors", "tires or wheels", "inside"];
+    [
+        Later("front"), Later("rear"), Later("left side"), Later("right side"), Later("roof or ladder rack"),
+        Later("windshield"), Later("lights or mirrors"), Later("tires or wheels"), Later("inside"),
+    ];
 
     /// <summary>A van seen from above, its parts numbered: our own drawing, nobody's van.</summary>
-    private static readonly string[] Picture =
+    private static string[] Picture =>
     [
-        "           1 front",
-        "        .----------.       3 left side",
-        "       7|    6     |7      4 right side",
-        "        |----------|       5 roof, rack",
-        "        |          |       6 windshield",
-        "       3|  5   9   |4      7 lights, mirrors",
-        "        |          |       8 tires, wheels",
-        "       8'----------'8      9 inside",
-        "           2 rear",
+        $"           1 {T("front")}",
+        $"        .----------.       3 {T("left side")}",
+        $"       7|    6     |7      4 {T("right side")}",
+        $"        |----------|       5 {T("roof, rack")}",
+        $"        |          |       6 {T("windshield")}",
+        $"       3|  5   9   |4      7 {T("lights, mirrors")}",
+        $"        |          |       8 {T("tires, wheels")}",
+        $"       8'----------'8      9 {T("inside")}",
+        $"           2 {T("rear")}",
     ];
 
     /// <summary>The form that asks for a damage. A mere note ends with what it is.</summary>
     /// <param name="part">Of the walk-round, when it was found not in order.</param>
     public static Form Fields(string part = "") => Form.Of(
-        new Field("zone", "Where", FieldKind.Words, part),
-        new Field("severity", "How bad", FieldKind.Letter, part.Length > 0 ? "R" : "N", "N note  R to repair  U unsafe"),
-        new Field("what", "What", FieldKind.Words, ""),
-        new Field("drivable", "Drivable", FieldKind.Letter, "Y", "Y yes  N no, on hold"),
-        new Field("told", "Who was told", FieldKind.Words, ""),
-        new Field("told_at", "At", FieldKind.Clock, "", "HH:MM")) with { Focus = part.Length > 0 ? 1 : 0 };
+        new Field("zone", T("Where"), FieldKind.Words, part),
+        new Field("severity", T("How bad"), FieldKind.Letter, part.Length > 0 ? "R" : "N", T("N note  R to repair  U unsafe")),
+        new Field("what", T("What"), FieldKind.Words, ""),
+        new Field("drivable", T("Drivable"), FieldKind.Letter, "Y", T("Y yes  N no, on hold")),
+        new Field("told", T("Who was told"), FieldKind.Words, ""),
+        new Field("told_at", T("At"), FieldKind.Clock, "", "HH:MM")) with { Focus = part.Length > 0 ? 1 : 0 };
 
     public static Answer Answer(Code<Van> van, Form form)
     {
@@ -42,7 +45,7 @@ internal static class DamageReport
             zone = Zones[number - 1];
 
         if (SeverityOf(form) is not { } severity)
-            return Steps.Answer.Lacks("severity", "Say how bad it is: N note, R to repair, U unsafe.");
+            return Steps.Answer.Lacks("severity", T("Say how bad it is: N note, R to repair, U unsafe."));
 
         if (severity == Severity.Note)
         {
@@ -51,9 +54,9 @@ internal static class DamageReport
         }
 
         var (drivable, at) = (form["drivable"].Letter, form["told_at"]);
-        return drivable is not ("Y" or "N") ? Steps.Answer.Lacks("drivable", "Say whether it can be driven: Y yes, N no.")
+        return drivable is not ("Y" or "N") ? Steps.Answer.Lacks("drivable", T("Say whether it can be driven: Y yes, N no."))
             : at.Text.Length > 0 && at.Clock is null
-                ? Steps.Answer.Lacks("told_at", $"\"{at.Text}\" is no time. Type it as HH:MM, or clear the field.")
+                ? Steps.Answer.Lacks("told_at", T($"\"{at.Text}\" is no time. Type it as HH:MM, or clear the field."))
             : Steps.Answer.Of(
                 new ReportDamage(van, zone, severity, what, drivable == "Y" && severity != Severity.Unsafe, form["told"].Text, at.Clock));
     }
@@ -74,12 +77,12 @@ internal static class DamageReport
         var severity = SeverityOf(form);
         var shown = form with { Fields = form.Fields.SetItem(1, form["severity"] with { After = "" }) };
         FormView.Draw(sheet, 13, 1, shown, 0, severity == Severity.Note ? 3 : 6, 15);
-        sheet.Write(14, 22, "N note R repair U unsafe", Look.Faint, StepPage.Columns - 21);
+        sheet.Write(14, 22, T("N note R repair U unsafe"), Look.Faint, StepPage.Columns - 21);
         sheet.Write(20, 1, severity switch
         {
-            Severity.Note => "A note: it shows on the wall.",
-            Severity.Unsafe => "Unsafe holds the van. Tell the lead now.",
-            _ => "Not drivable holds the van. Who was told?",
+            Severity.Note => T("A note: it shows on the wall."),
+            Severity.Unsafe => T("Unsafe holds the van. Tell the lead now."),
+            _ => T("Not drivable holds the van. Who was told?"),
         }, Look.Strong, StepPage.Columns);
     }
 

@@ -32,21 +32,21 @@ internal static class Finding
         var find = q.Find!;
         return
         [
-            new(Parts.Keys.Enter, "take the first", _ => find.Length < 2 && depot.Setup.Items.All(i => i.Code.Text != find)
-                ? new StepReply(q with { Find = null }, Said: $"\"{find}\" is not a count. Type the number, or more of the item's name.")
+            new(Parts.Keys.Enter, T("take the first"), _ => find.Length < 2 && depot.Setup.Items.All(i => i.Code.Text != find)
+                ? new StepReply(q with { Find = null }, Said: T($"\"{find}\" is not a count. Type the number, or more of the item's name."))
                 : Matches(depot, find).FirstOrDefault() is { } item
                 ? found(item)
                 : new StepReply(q with { Find = null },
-                    Said: $"No item has \"{find}\" in its name or code. Type / and a piece of the name, or scan the carton label.")),
-            new(Parts.Keys.Backspace, "back", _ => q with { Find = find.Length > 0 ? TextLine.WithoutLast(find) : null }),
-            new(Parts.Keys.Escape, "stop finding", _ => q with { Find = null }, Row: 0),
+                    Said: T($"No item has \"{find}\" in its name or code. Type / and a piece of the name, or scan the carton label."))),
+            new(Parts.Keys.Backspace, T("back"), _ => q with { Find = find.Length > 0 ? TextLine.WithoutLast(find) : null }),
+            new(Parts.Keys.Escape, T("stop finding"), _ => q with { Find = null }, Row: 0),
             new(Parts.Keys.Typing, null, key => find.Length < LongestPiece ? q with { Find = find + key.Character } : q),
         ];
     }
 
     public static void Draw(Sheet sheet, Depot depot, string find)
     {
-        sheet.Write(3, 1, "Find an item: a piece of its name, or scan it", Look.Plain, StepPage.Columns);
+        sheet.Write(3, 1, T("Find an item: a piece of its name, or scan it"), Look.Plain, StepPage.Columns);
         var (shown, caret) = TextLine.Behind(find).In(LongestPiece);
         sheet.Write(5, 1, $"[{shown}]", Look.Field);
         sheet.Caret = (5, 2 + caret);
@@ -59,7 +59,7 @@ internal static class Finding
         }
 
         if (row == 7)
-            sheet.Write(row, 1, "  nothing has that in its name or code", Look.Plain, StepPage.Columns);
+            sheet.Write(row, 1, T("  nothing has that in its name or code"), Look.Plain, StepPage.Columns);
     }
 
     /// <summary>The items that fit, the one whose code is just that first.</summary>

@@ -13,11 +13,11 @@ public sealed class KitPage : ListPage
 
     public override Step Step => Step.Kit;
 
-    public override string Caution => "Gas smell or CO alarm: get out, call for help; licensed people work on it.";
+    public override string Caution => T("Gas smell or CO alarm: get out, call for help; licensed people work on it.");
 
-    public override string? Help => "Safety kit: count and dates.";
+    public override string? Help => T("Safety kit: count and dates.");
 
-    protected override string TheRest => "all the rest is there";
+    protected override string TheRest => T("all the rest is there");
 
     public override ICommand Unchanged(Code<Van> van) => new ConfirmKit(van);
 
@@ -35,7 +35,7 @@ public sealed class KitPage : ListPage
 
     public override void Draw(Sheet sheet, Depot depot, Shift shift, Question q)
     {
-        var below = Say(sheet, 3, "Is the safety kit there, and in date? Needed pieces hold the van.");
+        var below = Say(sheet, 3, T("Is the safety kit there, and in date? Needed pieces hold the van."));
         List(sheet, below + 1, q.Form, 24);
     }
 
@@ -51,17 +51,17 @@ public sealed class KitPage : ListPage
         {
             KitCounted e =>
                 [(0,
-                    $"{setup.Find(e.Piece)?.Description ?? e.Piece.Text}: {e.Count} of "
-                        + $"{(setup.Find(e.Piece) is { } piece ? setup.Required(shift.Van, piece) : 0)}")],
-            KitConfirmed => [(0, KitCheck.MissingOf(depot, shift.Van).Any() ? "KIT short, see above" : "kit all there")],
+                    T($"{setup.Find(e.Piece)?.Description ?? e.Piece.Text}: {e.Count} of "
+                        + $"{(setup.Find(e.Piece) is { } piece ? setup.Required(shift.Van, piece) : 0)}"))],
+            KitConfirmed => [(0, KitCheck.MissingOf(depot, shift.Van).Any() ? T("KIT short, see above") : T("kit all there"))],
             _ => null,
         };
     }
 
     public override IEnumerable<string> Summary(Depot depot, Shift shift)
     {
-        var lacking = KitCheck.MissingOf(depot, shift.Van).Select(m => $"{m.Piece.Description} {m.There} of {m.Required}").ToList();
-        return [lacking.Count == 0 ? "Safety kit  all there" : $"Safety kit  {string.Join("; ", lacking)}"];
+        var lacking = KitCheck.MissingOf(depot, shift.Van).Select(m => T($"{m.Piece.Description} {m.There} of {m.Required}")).ToList();
+        return [lacking.Count == 0 ? T("Safety kit  all there") : T($"Safety kit  {string.Join("; ", lacking)}")];
     }
 
     protected override Form Fields(Depot depot, Shift shift) => new([.. depot.Setup.Kit.SelectMany(piece => Fields(depot, shift, piece))]);
@@ -72,7 +72,8 @@ public sealed class KitPage : ListPage
         if (q.Form.Empty(piece, field.Name) is { } empty)
         {
             return empty.Kind == FieldKind.Date
-                ? Steps.Answer.Lacks(empty.Name, "The date is empty: type it as YYYY-MM-DD. PgUp, then PgDn shows again what stood there.")
+                ? Steps.Answer.Lacks(
+                    empty.Name, T("The date is empty: type it as YYYY-MM-DD. PgUp, then PgDn shows again what stood there."))
                 : Empty(empty, empty.Label);
         }
 
@@ -82,7 +83,7 @@ public sealed class KitPage : ListPage
         var isTest = field.Name.EndsWith(TestField, StringComparison.Ordinal);
         return field.Date is { } date
             ? Steps.Answer.Of(new CountKit(q.Van, new(piece), q.Form[piece].Whole ?? 0, isTest ? null : date, isTest ? date : null))
-            : Steps.Answer.Lacks(field.Name, $"\"{field.Text}\" is no date. Type it as YYYY-MM-DD.");
+            : Steps.Answer.Lacks(field.Name, T($"\"{field.Text}\" is no date. Type it as YYYY-MM-DD."));
     }
 
     private static IEnumerable<Field> Fields(Depot depot, Shift shift, KitPiece piece)
@@ -90,11 +91,11 @@ public sealed class KitPage : ListPage
         var required = depot.Setup.Required(shift.Van, piece);
         var there = shift.Kit.GetValueOrDefault(piece.Code)?.Count ?? required;
         var dates = KitCheck.DatesOf(depot, shift.Van, piece.Code);
-        yield return Field.Count(piece.Code.Text, piece.Description, there, $"of {required}{(piece.Critical ? " needed" : "")}");
+        yield return Field.Count(piece.Code.Text, piece.Description, there, T($"of {required}{(piece.Critical ? T(" needed") : "")}"));
         if (piece.Expires)
-            yield return Field.OfDate(piece.Code.Text + DateField, "  good until", dates.Expires);
+            yield return Field.OfDate(piece.Code.Text + DateField, T("  good until"), dates.Expires);
 
         if (piece.TestEveryDays > 0)
-            yield return Field.OfDate(piece.Code.Text + TestField, "  last tested", dates.TestedOn);
+            yield return Field.OfDate(piece.Code.Text + TestField, T("  last tested"), dates.TestedOn);
     }
 }

@@ -28,13 +28,13 @@ internal static class LeftoverCounts
 
     public static Form Fields(Depot depot, Shift shift, Code<Item> item) => IsBlind(shift, item)
         ? Form.Of(
-            new Field("sealed", "Sealed, on the van", FieldKind.Count, "", "cartons"),
-            new Field("bin", "Loose into the bin", FieldKind.Count, "", "units, if any"),
-            new Field("kept", "Loose, stay aboard", FieldKind.Count, "", "units"))
+            new Field("sealed", T("Sealed, on the van"), FieldKind.Count, "", T("cartons")),
+            new Field("bin", T("Loose into the bin"), FieldKind.Count, "", T("units, if any")),
+            new Field("kept", T("Loose, stay aboard"), FieldKind.Count, "", T("units")))
         : Refill(depot, shift, item, Form.Of(
-            new Field("sealed", "Still sealed", FieldKind.Count, "", "cartons"),
-            new Field("bin", "Loose into the bin", FieldKind.Count, "", "units"),
-            new Field("kept", "Loose kept aboard", FieldKind.Count, "", "units")));
+            new Field("sealed", T("Still sealed"), FieldKind.Count, "", T("cartons")),
+            new Field("bin", T("Loose into the bin"), FieldKind.Count, "", T("units")),
+            new Field("kept", T("Loose kept aboard"), FieldKind.Count, "", T("units"))));
 
     /// <summary>
     /// The fields of a count, the ones not typed filled with what follows from the others. Where visits report what was
@@ -63,33 +63,35 @@ internal static class LeftoverCounts
     {
         const int columns = StepPage.Columns;
         var (c, before) = (item.UnitsPerCarton, Leftovers.BeforeOf(shift, item));
-        sheet.Write(3, 1, item.Stow.Length > 0 ? item.Stow : "anywhere in the van", Look.Faint, columns);
+        sheet.Write(3, 1, item.Stow.Length > 0 ? item.Stow : T("anywhere in the van"), Look.Faint, columns);
         sheet.Write(4, 1, item.Description, Look.Strong, columns);
-        sheet.Write(5, 1, $"{item.Code}, {c} a carton", Look.Plain, columns);
+        sheet.Write(5, 1, T($"{item.Code}, {c} a carton"), Look.Plain, columns);
         FormView.Draw(sheet, 9, 1, form, 0, 3, 21);
         if (IsBlind(shift, item.Code))
         {
-            say(sheet, 7, "A spot count: type what you see.");
-            say(sheet, 13, "Count without seeing the record. It shows on the card afterwards.");
+            say(sheet, 7, T("A spot count: type what you see."));
+            say(sheet, 13, T("Count without seeing the record. It shows on the card afterwards."));
             return;
         }
 
         sheet.Write(7, 1,
-            $"This morning {Spell.Count(before.Sealed, "carton", "cartons")} and {before.Loose} loose: {before.Units(c)} units", Look.Plain,
+            T($"This morning {Spell.Count(before.Sealed, T("carton"), T("cartons"))} and {before.Loose} loose: {before.Units(c)} units"),
+            Look.Plain,
             columns);
         var count = new LeftoverCount(form["sealed"].Whole ?? 0, form["bin"].Whole ?? 0, form["kept"].Whole ?? 0);
         var (used, reported) = (Counting.Used(before, count, c), depot.Reported(shift.Van, item.Code));
         var gap = Counting.Gap(used, reported);
-        var says = reported is { } r ? $", visits say {r}{(gap == 0 ? ": agrees" : "")}" : "";
-        sheet.Write(13, 1, (used < 0 ? $"{-used} more than on record" : $"{used} used") + says, Look.Plain, columns);
+        var says = reported is { } r ? T($", visits say {r}{(gap == 0 ? T(": agrees") : "")}") : "";
+        sheet.Write(13, 1, (used < 0 ? T($"{-used} more than on record") : T($"{used} used")) + says, Look.Plain, columns);
         if (gap != 0)
         {
             sheet.Write(
-                14, 1, $"GAP {gap}: {(gap > 0 ? "missing in the count" : "more than on record")}", Look.Strong, columns);
+                14, 1, T($"GAP {gap}: {(gap > 0 ? T("missing in the count") : T("more than on record"))}"), Look.Strong, columns);
         }
 
         var emptied = Counting.Emptied(before, count);
-        sheet.Write(15, 1, emptied == 0 ? "no carton emptied" : $"{Spell.Count(emptied, "carton", "cartons")} emptied: flatten {emptied}",
+        sheet.Write(15, 1,
+            emptied == 0 ? T("no carton emptied") : T($"{Spell.Count(emptied, T("carton"), T("cartons"))} emptied: flatten {emptied}"),
             Look.Plain, columns);
     }
 
@@ -99,14 +101,14 @@ internal static class LeftoverCounts
         switch (entry)
         {
             case LeftoverCounted e:
-                var kept = e.Count.Kept > 0 && e.Used != 0 ? $", {e.Count.Kept} kept" : "";
-                var used = e.Used < 0 ? $"{-e.Used} above the record" : $"{e.Used} used";
-                var told = e.Used == 0 && e.Count.Bin == 0 ? "unchanged" : $"{used}, {e.Count.Bin} to the bin{kept}";
-                var gap = e.Installed is { } said ? $"GAP {e.Gap}: visits say {said}" : $"GAP {e.Gap}";
+                var kept = e.Count.Kept > 0 && e.Used != 0 ? T($", {e.Count.Kept} kept") : "";
+                var used = e.Used < 0 ? T($"{-e.Used} above the record") : T($"{e.Used} used");
+                var told = e.Used == 0 && e.Count.Bin == 0 ? T("unchanged") : T($"{used}, {e.Count.Bin} to the bin{kept}");
+                var gap = e.Installed is { } said ? T($"GAP {e.Gap}: visits say {said}") : T($"GAP {e.Gap}");
                 return [(0, depot.Setup.Item(e.Item).Description), (2, told), .. e.Gap == 0 ? [] : new[] { (2, gap) }];
             case LeftoversConfirmed:
                 var rest = Leftovers.ToCount(depot, shift).Count(i => !shift.Counts.ContainsKey(i.Code));
-                return rest > 0 ? [(0, $"{Spell.Count(rest, "item", "items")} unchanged")] : [];
+                return rest > 0 ? [(0, T($"{Spell.Count(rest, T("item"), T("items"))} unchanged"))] : [];
             default:
                 return null;
         }
@@ -116,9 +118,9 @@ internal static class LeftoverCounts
     public static IEnumerable<string> Summary(Depot depot, Shift shift)
     {
         var (counts, items) = (shift.Counts.Values.ToList(), Leftovers.ToCount(depot, shift).Count);
-        yield return $"Leftovers   {counts.Count} of {Spell.Count(items, "item", "items")} counted, the rest unchanged; "
-            + $"{counts.Sum(c => Math.Max(0, c.Used))} used, {counts.Sum(c => c.Count.Bin)} to the bin";
+        yield return T($"Leftovers   {counts.Count} of {Spell.Count(items, T("item"), T("items"))} counted, the rest unchanged; "
+            + $"{counts.Sum(c => Math.Max(0, c.Used))} used, {counts.Sum(c => c.Count.Bin)} to the bin");
         foreach (var gap in Readiness.Gaps(shift))
-            yield return $"GAP         {gap.Gap} of {depot.Setup.Item(gap.Item).Description}";
+            yield return T($"GAP         {gap.Gap} of {depot.Setup.Item(gap.Item).Description}");
     }
 }

@@ -9,11 +9,12 @@ public sealed class LeftoversPage : StepPage
 {
     public override Step Step => Step.Leftovers;
 
-    public override string Caution => "Tie ladders before you unload; lift heavy cartons with two. Site rules first.";
+    public override string Caution => T("Tie ladders before you unload; lift heavy cartons with two. Site rules first.");
 
     public override string? Help =>
-        "Leftovers: cartons still sealed aboard, loose units into the bin, loose units kept aboard. = means unchanged; * says that for "
-        + "all items left. / and a piece of the name finds an item; so does scanning its label.";
+        T(
+            "Leftovers: cartons still sealed aboard, loose units into the bin, loose units kept aboard. = means unchanged; * says that "
+                + "for all items left. / and a piece of the name finds an item; so does scanning its label.");
 
     protected override bool GoesOnWhenLookedAt => false;
 
@@ -38,7 +39,7 @@ public sealed class LeftoversPage : StepPage
             return base.Title(depot, shift, q);
 
         var items = Leftovers.ToCount(depot, shift).Select(i => i.Code).ToList();
-        return items.IndexOf(item) is >= 0 and var at ? $"{Name}, item {at + 1} of {items.Count}" : $"{Name}, not on record";
+        return items.IndexOf(item) is >= 0 and var at ? T($"{Name}, item {at + 1} of {items.Count}") : T($"{Name}, not on record");
     }
 
     /// <summary>The first item not counted yet, unless one is named.</summary>
@@ -56,13 +57,14 @@ public sealed class LeftoversPage : StepPage
 
         var isBlind = q.Item is { } seen && LeftoverCounts.IsBlind(shift, seen);
         StepKey find = new(new("/", key => Finds(depot, q, key) is not null), "find", key => Found(depot, q, Finds(depot, q, key)!));
-        StepKey unchanged = new(Parts.Keys.Letter('='), isBlind ? null : "unchanged", _ => AtOneKey(depot, shift, q));
-        StepKey rest = new(Parts.Keys.Letter('*'), "rest unchanged", _ => Rest(depot, shift, q));
+        StepKey unchanged = new(Parts.Keys.Letter('='), isBlind ? null : T("unchanged"), _ => AtOneKey(depot, shift, q));
+        StepKey rest = new(Parts.Keys.Letter('*'), T("rest unchanged"), _ => Rest(depot, shift, q));
         return q.Item is null
-            ? [EnterKey("leftovers done", depot, q), find, UpKey(depot, q) with { Line = null }, unchanged with { Line = null },
+            ? [EnterKey(T("leftovers done"), depot, q), find, UpKey(depot, q) with { Line = null }, unchanged with { Line = null },
                 rest with { Line = null }]
-            : isBlind ? [EnterKey("next", depot, q), UpKey(depot, q), rest, find, unchanged]
-            : [EnterKey("accept", depot, q), new(Parts.Keys.Tab, "field", _ => After(depot, q)), UpKey(depot, q), unchanged, rest, find];
+            : isBlind ? [EnterKey(T("next"), depot, q), UpKey(depot, q), rest, find, unchanged]
+            : [EnterKey(T("accept"), depot, q), new(Parts.Keys.Tab, T("field"), _ => After(depot, q)), UpKey(depot, q), unchanged, rest,
+                find];
     }
 
     public override Answer Answer(Depot depot, Question q)
@@ -75,12 +77,12 @@ public sealed class LeftoversPage : StepPage
             if (q.Form.Empty("sealed", "kept") is { } unseen)
             {
                 return Steps.Answer.Lacks(unseen.Name,
-                    "This one is counted blind: type the sealed cartons and the loose units that you see, 0 where there are none.");
+                    T("This one is counted blind: type the sealed cartons and the loose units that you see, 0 where there are none."));
             }
         }
         else if (q.Form.Empty("sealed", "bin", "kept") is { } empty)
         {
-            return Steps.Answer.Lacks(empty.Name, $"\"{empty.Label}\" is empty: type how many there are, 0 where there are none.");
+            return Steps.Answer.Lacks(empty.Name, T($"\"{empty.Label}\" is empty: type how many there are, 0 where there are none."));
         }
 
         return Steps.Answer.Of(
@@ -94,7 +96,7 @@ public sealed class LeftoversPage : StepPage
         else if (q.Item is { } item)
             LeftoverCounts.Draw(sheet, depot, shift, depot.Setup.Item(item), q.Form, Say);
         else
-            Say(sheet, 3, "Every item is counted. Enter to go on to the cardboard.");
+            Say(sheet, 3, T("Every item is counted. Enter to go on to the cardboard."));
     }
 
     public override Question Refilled(Depot depot, Question q) => q.Item is { } item && !LeftoverCounts.IsBlind(depot.Shift(q.Van)!, item)
@@ -177,9 +179,9 @@ public sealed class LeftoversPage : StepPage
 
         var name = depot.Setup.Item(unseen).Description;
         var why = !shift.SpotItems.Contains(unseen) && depot.Reported(q.Van, unseen) is > 0 and var used
-            ? $"Visits report {used} used of {name}, and it is not counted."
-            : $"{name} is to be counted blind tonight.";
+            ? T($"Visits report {used} used of {name}, and it is not counted.")
+            : T($"{name} is to be counted blind tonight.");
         return new(Ask(depot, shift, unseen) with { Doubted = new ConfirmLeftovers(q.Van) },
-            Said: $"{why} Count it, or * again: the rest unchanged all the same.");
+            Said: T($"{why} Count it, or * again: the rest unchanged all the same."));
     }
 }

@@ -15,10 +15,10 @@ public abstract class ListPage : StepPage
         Steps.Answer.All(q.Form.Fields.Where(f => f.Typed is not null).Select(f => One(depot, q, f)), Unchanged(q.Van));
 
     public override IEnumerable<StepKey> Keys(Depot depot, Question q) => q.Form.Fields.Count == 0
-        ? [EnterKey("go on", depot, q), Rest(depot, q) with { Line = null }]
+        ? [EnterKey(T("go on"), depot, q), Rest(depot, q) with { Line = null }]
         :
         [
-            EnterKey("next", depot, q),
+            EnterKey(T("next"), depot, q),
             UpKey(depot, q),
             Rest(depot, q),
         ];
@@ -33,7 +33,7 @@ public abstract class ListPage : StepPage
         recorded.GetType() == Unchanged(q.Van).GetType() ? null : Ask(depot, shift).Move(q.Form.Focus + 1);
 
     protected static Answer Empty(Field field, string of) =>
-        Steps.Answer.Lacks(field.Name, $"\"{of}\" is empty: type how many there are, 0 where there are none.");
+        Steps.Answer.Lacks(field.Name, T($"\"{of}\" is empty: type how many there are, 0 where there are none."));
 
     private StepKey Rest(Depot depot, Question q) =>
         new(Parts.Keys.Letter('='), TheRest, _ => q.IsLookedAt(depot.Shift(q.Van)!) ? StepReply.Go(1) : Answer(depot, q));

@@ -10,9 +10,9 @@ public sealed class MileagePage : StepPage
 {
     public override Step Step => Step.Mileage;
 
-    public override string Caution => "Read it parked, brake set. Fuel only with the engine off.";
+    public override string Caution => T("Read it parked, brake set. Fuel only with the engine off.");
 
-    public override string? Help => "Mileage: the odometer, and fuel if you filled.";
+    public override string? Help => T("Mileage: the odometer, and fuel if you filled.");
 
     public override ICommand Unchanged(Code<Van> van) => new LogMileage(van, null);
 
@@ -28,9 +28,9 @@ public sealed class MileagePage : StepPage
 
     public override IEnumerable<StepKey> Keys(Depot depot, Question q) =>
     [
-        EnterKey("next", depot, q),
+        EnterKey(T("next"), depot, q),
         UpKey(depot, q),
-        new(Parts.Keys.Letter('='), "not driven", _ => Steps.Answer.Of(new LogMileage(q.Van, depot.Van(q.Van).OdometerMi))),
+        new(Parts.Keys.Letter('='), T("not driven"), _ => Steps.Answer.Of(new LogMileage(q.Van, depot.Van(q.Van).OdometerMi))),
     ];
 
     public override Answer Answer(Depot depot, Question q)
@@ -39,11 +39,11 @@ public sealed class MileagePage : StepPage
         if (form["odometer"].Number is not { } odometer)
         {
             return Steps.Answer.Lacks("odometer",
-                $"Type the odometer reading. This morning it was {units.Distance(depot.Van(q.Van).OdometerMi)}; = means not driven.");
+                T($"Type the odometer reading. This morning it was {units.Distance(depot.Van(q.Van).OdometerMi)}; = means not driven."));
         }
 
         if (form["fuel"].Text.Length > 0 && form["fuel"].Number is null)
-            return Steps.Answer.Lacks("fuel", $"\"{form["fuel"].Text}\" is not a number. Type how much was filled, 0 for none.");
+            return Steps.Answer.Lacks("fuel", T($"\"{form["fuel"].Text}\" is not a number. Type how much was filled, 0 for none."));
 
         // What is shown again and not typed is what was recorded: converting it twice would shift it.
         var read = depot.Shift(q.Van)!.Mileage;
@@ -56,11 +56,11 @@ public sealed class MileagePage : StepPage
     public override void Draw(Sheet sheet, Depot depot, Shift shift, Question q)
     {
         var units = depot.Setup.Units;
-        sheet.Write(4, 1, $"This morning   {units.Distance(depot.Van(shift.Van).OdometerMi)}", Look.Plain, Columns);
+        sheet.Write(4, 1, T($"This morning   {units.Distance(depot.Van(shift.Van).OdometerMi)}"), Look.Plain, Columns);
         FormView.Draw(sheet, 6, 1, q.Form, 0, q.Form["fuel"].Text.Length > 0 ? 3 : 2, 17);
         var row = 10;
         if (DrivingHabit.Of(depot, shift.Van) is { } habit)
-            row = Say(sheet, row, $"Typical day: {units.Distance(habit.MedianMi)}");
+            row = Say(sheet, row, T($"Typical day: {units.Distance(habit.MedianMi)}"));
 
         if (Service.NoteOf(depot, depot.Setup.Van(shift.Van), units) is { } service)
             row = Say(sheet, row, service);
@@ -74,14 +74,14 @@ public sealed class MileagePage : StepPage
         : q.Form;
 
     public override IEnumerable<(int Indent, string Text)>? Tally(Depot depot, Shift shift, VanEntry entry) => entry is MileageLogged e
-        ? [(0, $"{depot.Setup.Units.Distance(e.DistanceMi)}, odometer {depot.Setup.Units.Distance(e.EndMi)}")]
+        ? [(0, T($"{depot.Setup.Units.Distance(e.DistanceMi)}, odometer {depot.Setup.Units.Distance(e.EndMi)}"))]
         : null;
 
     public override IEnumerable<string> Summary(Depot depot, Shift shift) => shift.Mileage is not { } read
         ? []
         : [
-            $"Mileage     {depot.Setup.Units.Distance(read.DistanceMi)}, odometer "
-                + $"{depot.Setup.Units.Distance(read.EndMi)}{(read.Sure ? ", confirmed as read" : "")}"];
+            T($"Mileage     {depot.Setup.Units.Distance(read.DistanceMi)}, odometer "
+                + $"{depot.Setup.Units.Distance(read.EndMi)}{(read.Sure ? T(", confirmed as read") : "")}")];
 
     protected override StepReply Enter(Depot depot, Shift shift, Question q) =>
         q.Form.Now is { Name: "odometer" or "fuel", Text.Length: > 0 } ? q.Move(1) : Answer(depot, q);
@@ -90,11 +90,11 @@ public sealed class MileagePage : StepPage
     {
         var (units, read) = (depot.Setup.Units, shift.Mileage);
         return Form.Of(
-            new Field("odometer", "Odometer now", FieldKind.Number, read is null ? "" : Digits(depot, read.EndMi), units.DistanceUnit)
+            new Field("odometer", T("Odometer now"), FieldKind.Number, read is null ? "" : Digits(depot, read.EndMi), units.DistanceUnit)
                 { Decimals = 1 },
-            new Field("fuel", "Fuel filled", FieldKind.Number, read?.FuelGal is { } fuel ? units.Fuel(fuel) : "",
-                units.FuelUnit + ", 0 for none"),
-            new Field("grade", "Fuel grade", FieldKind.Words, read?.FuelGrade ?? depot.Setup.Van(shift.Van).Fuel));
+            new Field("fuel", T("Fuel filled"), FieldKind.Number, read?.FuelGal is { } fuel ? units.Fuel(fuel) : "",
+                units.FuelUnit + T(", 0 for none")),
+            new Field("grade", T("Fuel grade"), FieldKind.Words, read?.FuelGrade ?? depot.Setup.Van(shift.Van).Fuel));
     }
 
     private static string Digits(Depot depot, decimal miles) => depot.Setup.Units.Distance(miles).Split(' ')[0];

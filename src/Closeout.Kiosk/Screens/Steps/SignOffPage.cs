@@ -10,23 +10,23 @@ public sealed class SignOffPage(Step step) : StepPage
 {
     public override Step Step => step;
 
-    public override string Caution => "Your name says what you saw. It does not say that the van is safe to drive.";
+    public override string Caution => T("Your name says what you saw. It does not say that the van is safe to drive.");
 
     public override string? Help => null;
 
     public override ICommand Unchanged(Code<Van> van) => throw new InvalidOperationException($"{step} cannot be confirmed as booked");
 
     public override EveningStep Evening => new(
-        Step.SignOff, "sign", [new("sign", EveningItem.None, _ => { })], a => new Sign(a.Van, a.Technician));
+        Step.SignOff, T("sign"), [new(T("sign"), EveningItem.None, _ => { })], a => new Sign(a.Van, a.Technician));
 
     public override IEnumerable<StepKey> Keys(Depot depot, Question q) => step == Step.SignOff
-        ? [EnterKey("sign", depot, q), UpKey(depot, q) with { Line = null }]
+        ? [EnterKey(T("sign"), depot, q), UpKey(depot, q) with { Line = null }]
         : [];
 
     public override Answer Answer(Depot depot, Question q) =>
         q.Form["technician"].Text is { Length: > 0 } code && Code<Technician>.IsValid(code)
         ? Steps.Answer.Of(new Sign(q.Van, new(code)))
-        : Steps.Answer.Lacks("technician", "Type or scan your own code to sign, then Enter.");
+        : Steps.Answer.Lacks("technician", T("Type or scan your own code to sign, then Enter."));
 
     public override void Draw(Sheet sheet, Depot depot, Shift shift, Question q)
     {
@@ -35,7 +35,7 @@ public sealed class SignOffPage(Step step) : StepPage
             row = Say(sheet, row, line);
 
         if (depot.Rehearsal)
-            row = Say(sheet, row, step == Step.SignOff ? "REHEARSAL: no PIN is asked." : "REHEARSAL: signed without a PIN.");
+            row = Say(sheet, row, step == Step.SignOff ? T("REHEARSAL: no PIN is asked.") : T("REHEARSAL: signed without a PIN."));
 
         if (step == Step.SignOff)
             FormView.Draw(sheet, Math.Min(row + 1, sheet.Height - 6), 1, q.Form, 0, 1, 22);
@@ -43,16 +43,17 @@ public sealed class SignOffPage(Step step) : StepPage
 
     public override IEnumerable<(int Indent, string Text)>? Tally(Depot depot, Shift shift, VanEntry entry) => entry switch
     {
-        Signed e => [(0, shift.SignedAt is { } at ? $"SIGNED {e.Technician} {Spell.Clock(at)}" : $"signed {e.Technician}, reopened since")],
-        SignedFor e => [(0, $"SIGNED for {e.For} by {e.Lead}")],
-        CloseoutReopened e => [(0, $"REOPENED by {e.Lead}: {e.Why}")],
-        CloseoutChecked e => shift.Checked == e ? [(0, $"CHECKED by {e.Lead}")] : [],
+        Signed e =>
+            [(0, shift.SignedAt is { } at ? T($"SIGNED {e.Technician} {Spell.Clock(at)}") : T($"signed {e.Technician}, reopened since"))],
+        SignedFor e => [(0, T($"SIGNED for {e.For} by {e.Lead}"))],
+        CloseoutReopened e => [(0, T($"REOPENED by {e.Lead}: {e.Why}"))],
+        CloseoutChecked e => shift.Checked == e ? [(0, T($"CHECKED by {e.Lead}"))] : [],
         _ => null,
     };
 
     protected override StepReply Enter(Depot depot, Shift shift, Question q) => Answer(depot, q);
 
     protected override Form Fields(Depot depot, Shift shift) => step == Step.SignOff
-        ? Form.Of(new Field("technician", "Sign with your code", FieldKind.Code, shift.Technician.Text))
+        ? Form.Of(new Field("technician", T("Sign with your code"), FieldKind.Code, shift.Technician.Text))
         : Form.None;
 }

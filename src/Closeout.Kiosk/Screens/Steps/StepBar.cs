@@ -23,8 +23,8 @@ internal static class StepBar
     /// <summary>A step in a word: all of them fit one line of 78 columns.</summary>
     private static string Short(Step step) => step switch
     {
-        Step.Kit => "kit",
-        Step.Weekly => "weekly",
+        Step.Kit => T("kit"),
+        Step.Weekly => T("weekly"),
         _ => StepWords.Name(step),
     };
 }

@@ -12,7 +12,7 @@ public static class StepList
         var row = 3;
         foreach (var step in ShiftFlow.Asked(shift.WeeklyDue))
         {
-            var state = step < shift.Step || shift.IsClosed ? "done" : step == shift.Step ? "now" : "to come";
+            var state = step < shift.Step || shift.IsClosed ? T("done") : step == shift.Step ? T("now") : T("to come");
             sheet.Write(row++, column, $"{(step == q.At ? ">" : " ")} {StepWords.Name(step),-14} {state}",
                 step == q.At ? Look.Strong : Look.Plain, width);
         }
@@ -27,7 +27,7 @@ public static class StepList
         var top = Math.Clamp(at - room / 2, 0, Math.Max(0, items.Count - room));
         foreach (var item in items.Skip(top).Take(room))
         {
-            var done = shift.Counts.ContainsKey(item.Code) ? "done" : shift.Step > Step.Leftovers ? "unchanged" : "";
+            var done = shift.Counts.ContainsKey(item.Code) ? T("done") : shift.Step > Step.Leftovers ? T("unchanged") : "";
             sheet.Write(row, column, $"{(item.Code == q.Item ? ">" : " ")} {item.Description}",
                 item.Code == q.Item ? Look.Strong : Look.Plain, width - 10);
             sheet.Write(row++, column + width - 9, done, Look.Plain, 9);

@@ -34,7 +34,7 @@ public abstract class StepPage
 
     /// <summary>What is above the question.</summary>
     public virtual string Title(Depot depot, Shift shift, Question q) =>
-        Name + (q.At < shift.Step && !shift.IsClosed ? ", looked at again" : "");
+        Name + (q.At < shift.Step && !shift.IsClosed ? T(", looked at again") : "");
 
     /// <summary>The question as it is asked first, with the answer most likely right in its fields.</summary>
     public virtual Question Ask(Depot depot, Shift shift, Code<Item>? item = null) => new(shift.Van, Step, null, Fields(depot, shift));
@@ -63,7 +63,8 @@ public abstract class StepPage
     });
 
     /// <summary>The key that goes back: a field, or where the question begins.</summary>
-    protected StepKey UpKey(Depot depot, Question q) => new(Parts.Keys.Up, "back", _ => q.Form.Focus > 0 ? q.Move(-1) : Before(depot, q));
+    protected StepKey UpKey(Depot depot, Question q) =>
+        new(Parts.Keys.Up, T("back"), _ => q.Form.Focus > 0 ? q.Move(-1) : Before(depot, q));
 
     public abstract void Draw(Sheet sheet, Depot depot, Shift shift, Question q);
 

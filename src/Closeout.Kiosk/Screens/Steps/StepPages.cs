@@ -27,7 +27,7 @@ public static class StepPages
         return
         [
             .. All.SelectMany(p => p.Summary(depot, shift)),
-            .. holds.Count == 0 ? [] : new[] { $"HELD        {string.Join("; ", holds)}. A lead must lift it before the van goes out." },
+            .. holds.Count == 0 ? [] : new[] { T($"HELD        {string.Join("; ", holds)}. A lead must lift it before the van goes out.") },
         ];
     }
 }

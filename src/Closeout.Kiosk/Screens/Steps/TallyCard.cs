@@ -23,16 +23,16 @@ public static class TallyCard
         }
 
         sheet.Write(bottom, column, $"└{edge}┘");
-        sheet.Write(3, column + 2, "TALLY CARD", Look.Strong);
+        sheet.Write(3, column + 2, T("TALLY CARD"), Look.Strong);
         var van = $"{shift.Van} {depot.Setup.Van(shift.Van).Name}";
         sheet.Write(3, column + 2 + Math.Max(11, inside - van.Length), van, Look.Strong, Math.Min(inside - 11, van.Length));
 
-        var foot = $"boxes to flatten {shift.Expected.Sum(e => e.Boxes),4}";
+        var foot = T($"boxes to flatten {shift.Expected.Sum(e => e.Boxes),4}");
         sheet.Write(bottom - 1, column + 2, foot, Look.Strong, inside);
         var lines = Lines(depot, shift).SelectMany(l => Cells.Wrap(l.Text, inside - l.Indent).Select(w => new string(' ', l.Indent) + w))
             .ToList();
         var room = bottom - 1 - 5;
-        var shown = lines.Count <= room ? lines : [$"... {lines.Count - room + 1} lines above", .. lines[^(room - 1)..]];
+        var shown = lines.Count <= room ? lines : [T($"... {lines.Count - room + 1} lines above"), .. lines[^(room - 1)..]];
         for (var i = 0; i < shown.Count; i++)
             sheet.Write(4 + i, column + 2, shown[i], Look.Plain, inside);
     }
@@ -44,10 +44,10 @@ public static class TallyCard
         .Select(g => g.Last())
         .OrderBy(e => e.Index)
         .SelectMany(e => Told(depot, shift, (VanEntry)e.Item.Entry))
-        .Prepend((0, $"in at {Spell.Clock(shift.CameInAt)} with {shift.Technician}"));
+        .Prepend((0, T($"in at {Spell.Clock(shift.CameInAt)} with {shift.Technician}")));
 
     private static IEnumerable<(int, string)> Told(Depot depot, Shift shift, VanEntry entry) => entry is PhotoAttached photo
-        ? [(0, $"photo {photo.Name}")]
+        ? [(0, T($"photo {photo.Name}"))]
         : StepPages.All.Select(p => p.Tally(depot, shift, entry)).FirstOrDefault(t => t is not null)
             ?? throw new InvalidOperationException($"no step tells {entry.GetType().Name} on the card");
 

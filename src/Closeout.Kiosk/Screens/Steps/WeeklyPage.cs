@@ -10,9 +10,9 @@ public sealed class WeeklyPage : StepPage
 {
     public override Step Step => Step.Weekly;
 
-    public override string Caution => "Chocks, cool engine, nobody under the van. In doubt: the shop looks at it.";
+    public override string Caution => T("Chocks, cool engine, nobody under the van. In doubt: the shop looks at it.");
 
-    public override string? Help => "Weekly check: part by part, when it is due. F8 attaches photos.";
+    public override string? Help => T("Weekly check: part by part, when it is due. F8 attaches photos.");
 
     public override bool HasPictures => true;
 
@@ -33,12 +33,12 @@ public sealed class WeeklyPage : StepPage
             : new CheckWeekly(a.Van, a.Date("oil_change_on"), a.Whole("photos") ?? 0, a.YesNo("clean") ?? true));
 
     public override IEnumerable<StepKey> Keys(Depot depot, Question q) => q.IsReport
-        ? [EnterKey("next, record at the last", depot, q), UpKey(depot, q)]
+        ? [EnterKey(T("next, record at the last"), depot, q), UpKey(depot, q)]
         :
         [
-            EnterKey("next", depot, q),
+            EnterKey(T("next"), depot, q),
             UpKey(depot, q),
-            new(Parts.Keys.Letter('='), "all parts in order", _ => q with { Form = q.Form with { Focus = WalkRound.Parts.Count } }),
+            new(Parts.Keys.Letter('='), T("all parts in order"), _ => q with { Form = q.Form with { Focus = WalkRound.Parts.Count } }),
         ];
 
     public override Answer Answer(Depot depot, Question q)
@@ -48,11 +48,11 @@ public sealed class WeeklyPage : StepPage
 
         var (form, oil, clean) = (q.Form, q.Form["oil"], q.Form["clean"].Letter);
         return oil.Text.Length > 0 && oil.Date is null
-            ? Steps.Answer.Lacks("oil", $"\"{oil.Text}\" is no date. Type it as YYYY-MM-DD, or clear the field.")
+            ? Steps.Answer.Lacks("oil", T($"\"{oil.Text}\" is no date. Type it as YYYY-MM-DD, or clear the field."))
             : WalkRound.Parts.FirstOrDefault(p => form[p].Letter is not ("Y" or "N")) is { } open
-                ? Steps.Answer.Lacks(open, $"Say whether this part is in order: {open}. Y yes, N no.")
-            : form.Empty("photos") is not null ? Steps.Answer.Lacks("photos", "Type how many photos were taken, 0 where there are none.")
-            : clean is not ("Y" or "N") ? Steps.Answer.Lacks("clean", "Say whether it is clean inside: Y yes, N no.")
+                ? Steps.Answer.Lacks(open, T($"Say whether this part is in order: {open}. Y yes, N no."))
+            : form.Empty("photos") is not null ? Steps.Answer.Lacks("photos", T("Type how many photos were taken, 0 where there are none."))
+            : clean is not ("Y" or "N") ? Steps.Answer.Lacks("clean", T("Say whether it is clean inside: Y yes, N no."))
             : Steps.Answer.Of(new CheckWeekly(
                 q.Van, oil.Date, form["photos"].Whole ?? 0, clean == "Y", [.. WalkRound.Parts.Where(p => form[p].Letter == "N")]));
     }
@@ -65,7 +65,7 @@ public sealed class WeeklyPage : StepPage
             return;
         }
 
-        List(sheet, Say(sheet, 3, "The weekly walk-around. N describes what is not in order; = says the rest is."), q.Form, 20);
+        List(sheet, Say(sheet, 3, T("The weekly walk-around. N describes what is not in order; = says the rest is.")), q.Form, 20);
     }
 
     public override Question Refilled(Depot depot, Question q) => q.IsReport ? DamageReport.Refilled(q) : q;
@@ -79,12 +79,12 @@ public sealed class WeeklyPage : StepPage
         : null;
 
     public override IEnumerable<(int Indent, string Text)>? Tally(Depot depot, Shift shift, VanEntry entry) =>
-        entry is WeeklyChecked e ? [(0, $"weekly check done, {Order(e)}, {(e.Clean ? "clean" : "to be cleaned")}")] : null;
+        entry is WeeklyChecked e ? [(0, T($"weekly check done, {Order(e)}, {(e.Clean ? T("clean") : T("to be cleaned"))}"))] : null;
 
     public override IEnumerable<string> Summary(Depot depot, Shift shift) => shift switch
     {
-        { Weekly: { } done } => [$"Weekly      done, {Order(done)}{(done.Clean ? "" : ", to be cleaned")}"],
-        { WeeklyDue: true } => ["Weekly      not done"],
+        { Weekly: { } done } => [T($"Weekly      done, {Order(done)}{(done.Clean ? "" : T(", to be cleaned"))}")],
+        { WeeklyDue: true } => [T("Weekly      not done")],
         _ => [],
     };
 
@@ -121,10 +121,10 @@ public sealed class WeeklyPage : StepPage
         [
             .. WalkRound.Parts.Select((p, i) => new Field(
                 p, char.ToUpperInvariant(p[0]) + p[1..], FieldKind.Letter, told.Contains(p) ? "N" : "Y",
-                i == 0 ? "Y in order  N not" : "")),
-            Field.OfDate("oil", "Oil last changed", done?.OilChangedOn ?? depot.Van(shift.Van).OilChangedOn, "empty: none"),
-            Field.Count("photos", "Photos taken", done?.Photos ?? shift.Photos.Count, "F8 attaches"),
-            new Field("clean", "Clean inside", FieldKind.Letter, done is { Clean: false } ? "N" : "Y", "Y yes  N no"),
+                i == 0 ? T("Y in order  N not") : "")),
+            Field.OfDate("oil", T("Oil last changed"), done?.OilChangedOn ?? depot.Van(shift.Van).OilChangedOn, T("empty: none")),
+            Field.Count("photos", T("Photos taken"), done?.Photos ?? shift.Photos.Count, T("F8 attaches")),
+            new Field("clean", T("Clean inside"), FieldKind.Letter, done is { Clean: false } ? "N" : "Y", T("Y yes  N no")),
         ]);
     }
 
@@ -134,6 +134,6 @@ public sealed class WeeklyPage : StepPage
         : asked;
 
     private static string Order(WeeklyChecked e) => e.NotInOrder.Count == 0
-        ? "all in order"
-        : "not in order: " + string.Join(", ", e.NotInOrder);
+        ? T("all in order")
+        : T("not in order: ") + string.Join(", ", e.NotInOrder);
 }

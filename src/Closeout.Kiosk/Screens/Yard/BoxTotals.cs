@@ -13,23 +13,24 @@ internal static class BoxTotals
         if (period is Period.Day or Period.Week or Period.Month)
             totals = [.. totals.Reverse()];
 
-        sheet.Write(2, 1, $"by {RecyclingTotals.Words(period),-20} boxes missing     weight      volume", Look.Faint);
+        sheet.Write(2, 1, T($"by {RecyclingTotals.Words(period),-20} boxes missing     weight      volume"), Look.Faint);
         var room = Math.Max(1, sheet.Height - 7);
         var most = totals.Select(t => t.Sum.WeightLb).DefaultIfEmpty(0).Max();
         var bar = Math.Max(4, sheet.Width - 64);
         var row = 3;
         foreach (var total in totals.Skip(Math.Min(top, Math.Max(0, totals.Count - room))).Take(room))
         {
-            var name = total.Name.Length > 0 ? total.Name : period == Period.Van ? "depot, or earlier" : "earlier records";
+            var name = total.Name.Length > 0 ? total.Name : period == Period.Van ? T("depot, or earlier") : T("earlier records");
             sheet.Write(row, 1, name, Look.Plain, 22);
             sheet.Write(row, 24, Numbers(depot, total.Sum));
             sheet.Write(row++, 62, new string('#', most > 0 ? (int)Math.Round(bar * total.Sum.WeightLb / most) : 0), Look.Strong);
         }
 
-        sheet.Write(sheet.Height - 3, 1, "all of these", Look.Strong);
+        sheet.Write(sheet.Height - 3, 1, T("all of these"), Look.Strong);
         sheet.Write(sheet.Height - 3, 24, Numbers(depot, CardboardTotals.Sum(depot.Setup.Depot, boxes.Select(b => b.Row))), Look.Strong);
         sheet.Write(
-            sheet.Height - 2, 1, "The last year; # is weight. To a file: closeout recycling-weeks --out FILE", Look.Faint, sheet.Width - 2);
+            sheet.Height - 2, 1, T("The last year; # is weight. To a file: closeout recycling-weeks --out FILE"), Look.Faint,
+            sheet.Width - 2);
     }
 
     private static string Numbers(Depot depot, BoxSum sum) =>

@@ -12,7 +12,7 @@ internal static class BoxesTonight
     public static void Draw(Sheet sheet, Depot depot, int top)
     {
         var settings = depot.Setup.Depot;
-        sheet.Write(2, 1, "tonight          expected flattened missing     weight      volume", Look.Faint);
+        sheet.Write(2, 1, T("tonight          expected flattened missing     weight      volume"), Look.Faint);
         var below = Frame.Hanging(Below(depot), sheet.Width - 13).ToList();
         var room = Math.Max(1, sheet.Height - 7 - below.Count);
         var rows = depot.Setup.Vans.Where(v => depot.Shift(v.Code) is not null).ToList();
@@ -21,13 +21,13 @@ internal static class BoxesTonight
         {
             var open = !depot.Shift(van.Code)!.Answered.Contains(Step.Cardboard);
             Line(sheet, row++, $"{van.Code} {van.Name}", depot, CardboardTotals.Sum(settings, CardboardTotals.Rows(depot, van.Code)),
-                open ? "to come" : null);
+                open ? T("to come") : null);
         }
 
         if (CardboardTotals.DepotRows(depot).ToList() is { Count: > 0 } own)
-            Line(sheet, row++, "opened here", depot, CardboardTotals.Sum(settings, own));
+            Line(sheet, row++, T("opened here"), depot, CardboardTotals.Sum(settings, own));
 
-        Line(sheet, row, "all", depot, CardboardTotals.Sum(settings, CardboardTotals.Rows(depot)));
+        Line(sheet, row, T("all"), depot, CardboardTotals.Sum(settings, CardboardTotals.Rows(depot)));
         var at = sheet.Height - 2 - below.Count;
         foreach (var (word, text) in below)
         {
@@ -41,45 +41,41 @@ internal static class BoxesTonight
         var (settings, units, percent) = (depot.Setup.Depot, depot.Setup.Units, Container.FullPercent(depot));
         var filled = Math.Clamp((int)Math.Round(percent / (100 / GaugeCells)), 0, GaugeCells);
         var gauge = new string('#', filled).PadRight(GaugeCells, '.');
-        yield return ("Container", string.Create(
-            CultureInfo.InvariantCulture,
-            $"[{gauge}] {percent:0} % of "
-                + $"{units.Volume(settings.ContainerCuYd)}{(Container.AsksForHauler(depot) ? ": CALL THE HAULER" : "")}"));
-        yield return ("Full", Container.Full(depot) is { } full
+        yield return (T("Container"), T($"[{gauge}] {percent:0} % of "
+                + $"{units.Volume(settings.ContainerCuYd)}{(Container.AsksForHauler(depot) ? T(": CALL THE HAULER") : "")}"));
+        yield return (T("Full"), Container.Full(depot) is { } full
             ? FullWords(depot, full, Container.Days(depot).Count)
-            : $"no date yet: it takes {Container.LeastDays} working days to say");
-        yield return ("Emptied", Container.EmptiedOn(depot) is { } on ? Facts.IsoDate.Text(on) : "not in this book");
+            : T($"no date yet: it takes {Container.LeastDays} working days to say"));
+        yield return (T("Emptied"), Container.EmptiedOn(depot) is { } on ? Facts.IsoDate.Text(on) : T("not in this book"));
         foreach (var calibration in depot.Yard.Emptied.Select(e => Container.LbPerCuYd(settings, e)).OfType<double>().TakeLast(1))
         {
-            yield return ("Calibrate",
-                string.Create(CultureInfo.InvariantCulture,
-                    $"tonight's weighed pickup makes {calibration:0.#} lb a cubic yard: put it into depot.csv as cardboard_lb_per_cu_yd"));
+            yield return (T("Calibrate"),
+                T($"tonight's weighed pickup makes {calibration:0.#} lb a cubic yard: put it into depot.csv as cardboard_lb_per_cu_yd"));
         }
 
         var missing = depot.Setup.Vans.Select(v => (Of: v.Code.Text, Words: LostBoxes.Words(depot, [.. LostBoxes.Of(depot, v.Code)])))
-            .Append((Of: "depot", Words: LostBoxes.Words(depot, [.. LostBoxes.OfDepot(depot)])))
+            .Append((Of: T("depot"), Words: LostBoxes.Words(depot, [.. LostBoxes.OfDepot(depot)])))
             .Where(m => m.Words is not null)
             .ToList();
         if (missing.Count > 0)
-            yield return ("Missing", string.Join("; ", missing.Select(m => $"{m.Of} {m.Words}")));
+            yield return (T("Missing"), string.Join("; ", missing.Select(m => $"{m.Of} {m.Words}")));
 
         if (GreenhouseGas.Words(settings, CardboardTotals.Rows(depot).Sum(r => r.WeightLb)) is { } gas)
-            yield return ("Climate", gas);
+            yield return (T("Climate"), gas);
 
-        yield return ("Caution", string.Create(
-            CultureInfo.InvariantCulture,
-            $"Volume at {settings.CardboardLbPerCuYd:0.#} lb a cubic yard; published figures run from 40 to 150: good to a factor of "
-                + $"about two."));
+        yield return (T("Caution"),
+            T(
+                $"Volume at {settings.CardboardLbPerCuYd:0.#} lb a cubic yard; published figures run from 40 to 150: good to a factor of "
+                    + "about two."));
     }
 
     /// <summary>When the container will be full, with its range.</summary>
     private static string FullWords(Depot depot, FullDate full, int days)
     {
-        var latest = full.Latest is { } late ? late.ToString("d MMM", CultureInfo.InvariantCulture) : "nobody can say";
-        return string.Create(
-            CultureInfo.InvariantCulture,
-            $"{depot.Setup.Depot.ContainerFullPercent:0.#} % about {full.On:ddd d MMM}, between {full.Earliest:d MMM} and {latest}, at "
-                + $"the pace of the last {days} working days");
+        var latest = full.Latest is { } late ? Spell.DayOfMonth(late) : T("nobody can say");
+        return T(
+            $"{depot.Setup.Depot.ContainerFullPercent:0.#} % about {Spell.ShortDay(full.On)}, between {Spell.DayOfMonth(full.Earliest)} "
+                + $"and {latest}, at the pace of the last {days} working days");
     }
 
     private static void Line(Sheet sheet, int row, string name, Depot depot, BoxSum sum, string? missing = null)

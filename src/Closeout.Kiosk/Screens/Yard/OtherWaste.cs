@@ -13,14 +13,15 @@ internal static class OtherWaste
         List<(string, string)> lines = streams.Count == 0
             ? [
                 ("",
-                    "No stream is switched on. A depot switches them on in depot.csv: streams, with any of " + string.Join(
+                    T("No stream is switched on. A depot switches them on in depot.csv: streams, with any of ") + string.Join(
                         " ", WasteStream.All.Select(w => w.Code)) + ".")]
             : [.. streams.SelectMany(w => Of(depot, year, w))];
         lines.Add(("", ""));
         lines.Add(
-            ("Caution",
-                "Lamps hold mercury: closed, sound box, broken ones apart and sealed. Batteries: tape the poles. One year at most from "
-                    + "the first piece, 40 CFR 273.15; state rules and the site's own procedure come first."));
+            (T("Caution"),
+                T(
+                    "Lamps hold mercury: closed, sound box, broken ones apart and sealed. Batteries: tape the poles. One year at most "
+                        + "from the first piece, 40 CFR 273.15; state rules and the site's own procedure come first.")));
         var wrapped = Frame.Hanging(lines, sheet.Width - 14).ToList();
         var room = Math.Max(1, sheet.Height - 4);
         foreach (var (row, line) in wrapped.Skip(Math.Min(top, Math.Max(0, wrapped.Count - room))).Take(room).Index())
@@ -36,16 +37,17 @@ internal static class OtherWaste
         var tonight = depot.Shifts.Values.Sum(t => t.StreamOf(stream.Code));
         var year = days.Where(d => d.Stream == stream.Code && d.Date < depot.Date).Sum(d => d.Amount) + tonight;
         yield return (stream.Code.Text,
-            $"{stream.Description}: {Collecting.Amount(stream, tonight, units)} tonight, {Collecting.Amount(stream, year, units)} in a "
-                + "year");
+            T(
+                $"{stream.Description}: {Collecting.Amount(stream, tonight, units)} tonight, {Collecting.Amount(stream, year, units)} in "
+                    + "a year"));
         if (box is not null)
         {
-            var by = Collecting.ShipBy(box) is { } limit ? $"; must go by {IsoDate.Text(limit)}" : "";
-            yield return ("", $"box begun {IsoDate.Text(box.StartedOn)} holds {Collecting.Amount(stream, box.Amount, units)}{by}");
+            var by = Collecting.ShipBy(box) is { } limit ? T($"; must go by {IsoDate.Text(limit)}") : "";
+            yield return ("", T($"box begun {IsoDate.Text(box.StartedOn)} holds {Collecting.Amount(stream, box.Amount, units)}{by}"));
         }
 
         if (stream.Label is { } label)
-            yield return ("", $"on the box: \"{label}\", and its first date");
+            yield return ("", T($"on the box: \"{label}\", and its first date"));
 
         if (box is not null && Collecting.Note(box, depot.Date) is { } note)
             yield return ("", "!! " + note);

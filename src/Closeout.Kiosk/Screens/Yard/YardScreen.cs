@@ -35,11 +35,12 @@ public sealed record YardScreen(
         Binding Opens(char letter, string line, DeskForm form) => new(Keys.Letter(letter), line, _ => FormScreen.Of(form, scene, this));
         return
         [
-            new(Keys.Tab, "next page", _ => this with { Page = (YardPage)(((int)Page + 1) % Enum.GetValues<YardPage>().Length), Top = 0 }),
-            Opens('B', "depot's boxes", YardForms.DepotBoxes),
-            Opens('P', "pickup", YardForms.Pickup),
-            Opens('S', "ship waste", YardForms.Ship),
-            Opens('W', "write off", YardForms.WriteOff),
+            new(Keys.Tab, T("next page"),
+                _ => this with { Page = (YardPage)(((int)Page + 1) % Enum.GetValues<YardPage>().Length), Top = 0 }),
+            Opens('B', T("depot's boxes"), YardForms.DepotBoxes),
+            Opens('P', T("pickup"), YardForms.Pickup),
+            Opens('S', T("ship waste"), YardForms.Ship),
+            Opens('W', T("write off"), YardForms.WriteOff),
             HelpKey(""),
             new(Keys.Escape, "", _ => Back),
             new(Keys.Arrows, null, key => this with { Top = Scrolling.To(Top, key.Press) }),
@@ -50,17 +51,19 @@ public sealed record YardScreen(
 
     public override IEnumerable<string> Help(Scene scene) =>
     [
-        "Tab goes on: tonight, weeks, months, days, vans, items, other waste. B counts the boxes of cartons opened here, P records a "
-            + "pickup by the hauler, S ships an accumulation box, W writes off boxes that nobody found (a lead).",
+        T(
+            "Tab goes on: tonight, weeks, months, days, vans, items, other waste. B counts the boxes of cartons opened here, P records a "
+                + "pickup by the hauler, S ships an accumulation box, W writes off boxes that nobody found (a lead)."),
         "",
-        "Boxes expected follow from the cartons emptied; flattened is what was counted. Weight follows from the box's size and board, "
-            + "volume from the depot's own density.",
+        T(
+            "Boxes expected follow from the cartons emptied; flattened is what was counted. Weight follows from the box's size and "
+                + "board, volume from the depot's own density."),
     ];
 
     protected override void Draw(Sheet sheet, Scene scene)
     {
         var depot = scene.Depot;
-        Frame.Head(sheet, depot, Page == YardPage.OtherWaste ? "OTHER WASTE" : "CARDBOARD", IsoWeek.Name(depot.Date));
+        Frame.Head(sheet, depot, Page == YardPage.OtherWaste ? T("OTHER WASTE") : T("CARDBOARD"), IsoWeek.Name(depot.Date));
         switch (Page)
         {
             case YardPage.Tonight:
