@@ -37,6 +37,7 @@ public static class CardboardTotals
     public static IEnumerable<BoxRow> DepotRows(Depot depot) => depot.Stock.Loaded.Values
         .Where(l => l.Opened > 0)
         .Select(l => l.Item)
+        .Concat(depot.Stock.OpenedBack.Keys)
         .Concat(depot.Yard.DepotBoxes.Keys)
         .Distinct()
         .Select(code =>
@@ -46,7 +47,7 @@ public static class CardboardTotals
 
     /// <summary>Cartons of the item opened at the depot tonight.</summary>
     public static int OpenedAtDepot(Depot depot, Code<Item> item) =>
-        depot.Stock.Loaded.Values.Where(l => l.Item == item).Sum(l => l.Opened);
+        depot.Stock.Loaded.Values.Where(l => l.Item == item).Sum(l => l.Opened) + depot.Stock.OpenedBack.GetValueOrDefault(item);
 
     /// <summary>All rows of the evening, vans in bay order, then the depot's own, each in item order.</summary>
     public static IReadOnlyList<BoxRow> Rows(Depot depot) =>

@@ -96,10 +96,10 @@ public sealed record Depot(
         return recorded.Entry switch
         {
             VanEntry e => next.After(e, recorded),
-            StockEntry e => next with { Stock = next.Stock.Evolve(e) },
+            StockEntry e => next with { Stock = next.Stock.Evolve(e, recorded.Number) },
             PlanEntry e => next with { Planning = Planning.Evolve(e, recorded.Number) },
             HoldEntry e => next with { Vans = Vans.Evolve(e, recorded.At) },
-            YardEntry e => next with { Yard = Yard.Evolve(e) },
+            YardEntry e => next with { Yard = Yard.Evolve(e, recorded.Number) },
             PinEntry e when !Rehearsal => next with { Pins = Pins.Evolve(e, recorded.At) },
             BookSalvaged => next,
             DayFolderLoaded e => next with
@@ -107,7 +107,7 @@ public sealed record Depot(
                 Setup = e.Setup,
                 Pins = Pins.Staying(Setup, e.Setup),
                 Planning = Planning.Loaded(e),
-                Stock = next.Stock with { Orders = e.Orders is null ? Stock.Orders : [.. e.Orders] },
+                Stock = e.Orders is null ? next.Stock : next.Stock.Ordered(e.Orders),
             },
             _ => throw new InvalidOperationException("it cannot stand here"),
         };

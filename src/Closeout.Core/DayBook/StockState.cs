@@ -4,27 +4,51 @@ namespace Closeout.DayBook;
 
 /// <summary>The depot's stock on a business date: where it is, what is on order, what was loaded and counted blind.</summary>
 /// <param name="Loaded">What was loaded tonight, by van and item.</param>
+/// <param name="OpenedBack">Cartons opened for loads that were taken back: their boxes are there all the same.</param>
+/// <param name="MayGoBack">Tonight's loads and deliveries on which nothing was built yet, by the number of their entry.</param>
 /// <param name="SpotCounts">The last blind count of each item in each van.</param>
 public sealed record StockState(
     Ledger Ledger,
     ImmutableList<Order> Orders,
     ImmutableDictionary<(Code<Van> Van, Code<Item> Item), LoadedLine> Loaded,
-    ImmutableDictionary<(Code<Van> Van, Code<Item> Item), SpotCounted> SpotCounts)
+    ImmutableDictionary<(Code<Van> Van, Code<Item> Item), SpotCounted> SpotCounts,
+    ImmutableDictionary<int, GoingBack> MayGoBack,
+    ImmutableDictionary<Code<Item>, int> OpenedBack)
 {
     public static StockState Open(Carried carried) => new(
         Ledger.Carried(carried.Balances),
         [.. carried.Orders],
         ImmutableDictionary<(Code<Van>, Code<Item>), LoadedLine>.Empty,
-        carried.SpotCounts.ToImmutableDictionary(s => (s.Van, s.Item)));
+        carried.SpotCounts.ToImmutableDictionary(s => (s.Van, s.Item)),
+        ImmutableDictionary<int, GoingBack>.Empty,
+        ImmutableDictionary<Code<Item>, int>.Empty);
 
     /// <summary>What an entry of the stock does beside its moves.</summary>
     /// <exception cref="InvalidOperationException">The entry is impossible here.</exception>
-    public StockState Evolve(StockEntry entry) => entry switch
+    public StockState Evolve(StockEntry entry, int number) => entry switch
     {
-        VanLoaded e => this with { Loaded = Loaded.SetItems(e.Lines.Select(l => KeyValuePair.Create((e.Van, l.Item), l))) },
-        DeliveryReceived e => this with { Orders = Received(e) },
-        CountCorrected => this,
+        VanLoaded e => this with
+        {
+            Loaded = Loaded.SetItems(e.Lines.Select(l => KeyValuePair.Create((e.Van, l.Item), l))),
+            MayGoBack = MayGoBack.Add(number, new(e, [])),
+        },
+        DeliveryReceived e => Received(e, number),
+        CountCorrected e => this with { MayGoBack = MayGoBack.RemoveRange(MayGoBack.Where(m => Touches(e, m.Value.Entry)).Select(m => m.Key)) },
+        StockTakenBack e => MayGoBack.GetValueOrDefault(e.Entry) switch
+        {
+            { Entry: VanLoaded load } when load.Lines.FirstOrDefault(l => l.Item == e.Item) is { } line => Without(e.Entry, load, line),
+            { Entry: DeliveryReceived } delivery =>
+                this with { Orders = Reordered(delivery.Filled), MayGoBack = MayGoBack.Remove(e.Entry) },
+            _ => throw new InvalidOperationException($"entry {e.Entry} cannot be taken back"),
+        },
         _ => throw new InvalidOperationException("it cannot stand in the stock"),
+    };
+
+    /// <summary>After other orders were loaded: what a delivery filled is no longer known.</summary>
+    public StockState Ordered(IReadOnlyList<Order> orders) => this with
+    {
+        Orders = [.. orders],
+        MayGoBack = MayGoBack.RemoveRange(MayGoBack.Where(m => m.Value.Entry is DeliveryReceived).Select(m => m.Key)),
     };
 
     /// <summary>After a count: where the item was counted blind, that it was, and what the gap was.</summary>
@@ -32,20 +56,52 @@ public sealed record StockState(
         ? this with { SpotCounts = SpotCounts.SetItem((count.Van, count.Item), new(count.Van, count.Item, today, count.Gap)) }
         : this;
 
-    /// <summary>What is still on order: a delivery fills the orders due first.</summary>
-    private ImmutableList<Order> Received(DeliveryReceived delivery)
+    /// <summary>A delivery fills the orders due first.</summary>
+    private StockState Received(DeliveryReceived delivery, int number)
     {
-        var (left, orders) = (delivery.Ordered, Orders.ToBuilder());
+        var (left, orders, filled) = (delivery.Ordered, Orders.ToBuilder(), new List<Order>());
         foreach (var order in Orders.Where(o => o.Item == delivery.Item).OrderBy(o => o.Due))
         {
-            var filled = Math.Min(left, order.Cartons);
-            left -= filled;
-            orders[orders.IndexOf(order)] = order with { Cartons = order.Cartons - filled };
+            var cartons = Math.Min(left, order.Cartons);
+            left -= cartons;
+            orders[orders.IndexOf(order)] = order with { Cartons = order.Cartons - cartons };
+            filled.Add(order with { Cartons = cartons });
         }
 
         orders.RemoveAll(o => o.Cartons == 0);
         return left == 0
-            ? orders.ToImmutable()
+            ? this with { Orders = orders.ToImmutable(), MayGoBack = MayGoBack.Add(number, new(delivery, filled)) }
             : throw new InvalidOperationException($"{delivery.Ordered} cartons of {delivery.Item} were not on order");
     }
+
+    /// <summary>Without one line of a load: it can be loaded anew. A carton that was opened for it stays open.</summary>
+    private StockState Without(int number, VanLoaded load, LoadedLine line)
+    {
+        var left = load with { Lines = [.. load.Lines.Where(l => l != line)] };
+        return this with
+        {
+            Loaded = Loaded.Remove((load.Van, line.Item)),
+            OpenedBack = OpenedBack.SetItem(line.Item, OpenedBack.GetValueOrDefault(line.Item) + line.Opened),
+            MayGoBack = left.Lines.Count == 0 ? MayGoBack.Remove(number) : MayGoBack.SetItem(number, new(left, [])),
+        };
+    }
+
+    /// <summary>The orders with what a delivery had filled on order again.</summary>
+    private ImmutableList<Order> Reordered(IReadOnlyList<Order> filled) => filled.Where(f => f.Cartons > 0).Aggregate(
+        Orders, (orders, f) => orders.Find(o => o.Item == f.Item && o.Due == f.Due) is { } open
+            ? orders.Replace(open, open with { Cartons = open.Cartons + f.Cartons })
+            : orders.Add(f));
+
+    /// <summary>Whether a corrected count built on an entry: it counted what the entry had moved.</summary>
+    private static bool Touches(CountCorrected count, StockEntry entry) => entry switch
+    {
+        VanLoaded load => count.Place.Van == load.Van && load.Lines.Any(l => l.Item == count.Item),
+        DeliveryReceived delivery => count.Place.Kind == PlaceKind.Shelf && count.Item == delivery.Item,
+        _ => throw new InvalidOperationException($"no such entry to take back: {entry}"),
+    };
 }
+
+/// <summary>A load or a delivery that may be taken back.</summary>
+/// <param name="Entry">Of a load: with the lines that were not taken back yet.</param>
+/// <param name="Filled">What a delivery filled of the orders.</param>
+public sealed record GoingBack(StockEntry Entry, IReadOnlyList<Order> Filled);

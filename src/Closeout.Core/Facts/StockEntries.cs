@@ -6,6 +6,7 @@ namespace Closeout.Facts;
 [JsonDerivedType(typeof(VanLoaded), "van-loaded/1")]
 [JsonDerivedType(typeof(DeliveryReceived), "delivery-received/1")]
 [JsonDerivedType(typeof(CountCorrected), "count-corrected/1")]
+[JsonDerivedType(typeof(StockTakenBack), "stock-taken-back/1")]
 public abstract record StockEntry : Entry;
 
 /// <summary>What was really taken for a van, item by item. Only this moves stock out of the depot.</summary>
@@ -43,4 +44,15 @@ public sealed record CountCorrected(
     public override IReadOnlyList<Move> Moves => Change;
 
     public override Names Names => new(Place.Van == default ? null : Place.Van, By) { Items = [Item] };
+}
+
+/// <summary>A load of an item, or a delivery, was recorded by mistake and is taken back.</summary>
+/// <param name="Entry">The number of the entry that is taken back.</param>
+/// <param name="Item">Of a load: which of its items.</param>
+public sealed record StockTakenBack(
+    int Entry, Code<Item> Item, IReadOnlyList<Move> Change, string Why, Code<Technician> By) : StockEntry
+{
+    public override IReadOnlyList<Move> Moves => Change;
+
+    public override Names Names => new(By: By) { Items = [Item] };
 }

@@ -7,6 +7,7 @@ namespace Closeout.Facts;
 [JsonDerivedType(typeof(BoxesWrittenOff), "boxes-written-off/1")]
 [JsonDerivedType(typeof(ContainerEmptied), "container-emptied/1")]
 [JsonDerivedType(typeof(CollectingBoxShipped), "collecting-box-shipped/1")]
+[JsonDerivedType(typeof(YardTakenBack), "yard-taken-back/1")]
 public abstract record YardEntry : Entry;
 
 /// <summary>The boxes of cartons opened at the depot were flattened and counted. A second count of the day replaces the first.</summary>
@@ -41,4 +42,11 @@ public sealed record CollectingBoxShipped(
     Code<WasteStream> Stream, DateOnly StartedOn, decimal Amount, string To, Code<Technician> By) : YardEntry
 {
     public override Names Names => new(By: By) { Stream = Stream };
+}
+
+/// <summary>A pickup, or a shipped box, was recorded by mistake and is taken back.</summary>
+/// <param name="Entry">The number of the entry that is taken back.</param>
+public sealed record YardTakenBack(int Entry, string Why, Code<Technician> By) : YardEntry
+{
+    public override Names Names => new(By: By);
 }

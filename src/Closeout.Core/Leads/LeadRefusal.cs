@@ -40,4 +40,24 @@ public static class LeadRefusal
             T(
                 $"{van.Code} {van.Name} was brought in by {broughtIn.Code} {broughtIn.Name}, not {typed}. The close-out stays in that "
                     + $"name: type {broughtIn.Code}."));
+
+    public static Refusal NotToTakeBack(int entry) =>
+        new("not-to-take-back",
+            T($"Entry {entry} cannot be taken back. Only tonight's loads, deliveries, pickups and shipped boxes can, while nothing was "
+                + $"built on them. Else correct the count: F5 on the wall."));
+
+    public static Refusal NotWhoRecorded(int entry, Code<Technician> by) =>
+        new("not-who-recorded", T($"Entry {entry} was recorded by {by}. Only {by} or a lead takes it back."));
+
+    public static Refusal WhichItem(int entry, IReadOnlyList<Code<Item>> items) =>
+        new("which-item", T($"Entry {entry} has several items. Say which: {string.Join(", ", items)}."));
+
+    public static Refusal NoLongerThere(int entry, Move gone, int left) =>
+        new("no-longer-there",
+            T($"Entry {entry} cannot be taken back: {gone.From} has {left} of {gone.Item} left, and {gone.Units} would go. Correct the "
+                + $"count instead: F5 on the wall."));
+
+    public static Refusal NextBoxBegun(int entry, WasteStream stream) =>
+        new("next-box-begun",
+            T($"Entry {entry} cannot be taken back: a new box of {stream.Description} has begun since. Tell the lead."));
 }

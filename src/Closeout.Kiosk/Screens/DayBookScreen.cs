@@ -24,7 +24,8 @@ public sealed record DayBookScreen(
         new(Keys.Typing, T("to filter"),
             key => Filter.Length < LongestFilter ? this with { Selected = 0, Filter = Filter + key.Character } : this),
         new(Keys.Arrows, T("choose"), key => this with { Selected = Scrolling.Within(Selected, key.Press, Filtered.Count) }),
-        new(Keys.F(5), T("end the day (lead)"), _ => FormScreen.Of(DayForms.End, scene, Back)),
+        new(Keys.F(5), T("end the day"), _ => FormScreen.Of(DayForms.End, scene, Back)),
+        new(Keys.F(4), T("take back"), _ => TakeBackForm.Of(scene, Back, MayGoBack(scene.Depot))) { Help = T("takes back an entry") },
         HelpKey(),
         new(Keys.Escape, T("back"), _ => Filter.Length > 0 ? this with { Filter = "", Selected = 0 } : Back),
         new(Keys.Backspace, null, _ => this with { Selected = 0, Filter = TextLine.WithoutLast(Filter) }),
@@ -38,6 +39,7 @@ public sealed record DayBookScreen(
             "Everything confirmed on this business date, who and when, the newest first. Up and Down choose an entry: all of it stands "
                 + "below the list. Type a van, a person, an item or a word to see only that. Nothing is ever edited: a correction is a "
                 + "new entry. closeout audit --out FILE writes the whole book."),
+        T("F4 takes back the chosen entry: a load, a delivery, a pickup or a shipped box that was recorded by mistake tonight."),
         T("F5 ends the business date: a lead's, once every van is closed out or excused."),
     ];
 
@@ -45,6 +47,11 @@ public sealed record DayBookScreen(
     private IReadOnlyList<(Recorded Recorded, DayBookLine Line)> Filtered => Filter.Length == 0
         ? Lines
         : [.. Lines.Where(l => Fits(l.Line))];
+
+    private Recorded? Chosen => Filtered is { Count: > 0 } lines ? lines[Math.Clamp(Selected, 0, lines.Count - 1)].Recorded : null;
+
+    /// <summary>The number of the chosen entry, where it may be taken back; null: it may not.</summary>
+    private int? MayGoBack(Depot depot) => Chosen is { Number: var n } && Leads.TakeBack.Of(depot, n) is not null ? n : null;
 
     protected override void Draw(Sheet sheet, Scene scene)
     {

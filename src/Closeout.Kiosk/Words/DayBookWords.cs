@@ -22,6 +22,9 @@ public static class DayBookWords
         }
     }
 
+    /// <summary>One entry in a sentence.</summary>
+    public static string Sentence(Entry entry) => Words(entry) is ({ } item, var what) ? $"{item}: {what}" : Words(entry).What;
+
     private static (string? Item, string What) Words(Entry entry) => entry switch
     {
         PageOpened e => (null, T($"opened {e.Date:yyyy-MM-dd}{(e.EndedBy is null ? "" : T("; the date before was ended"))}")
@@ -72,6 +75,8 @@ public static class DayBookWords
         VanLoaded e => (null, T("loaded ") + string.Join(", ", e.Lines.Select(l => T($"{l.Item} {l.Sealed} sealed {l.Loose} loose")))),
         DeliveryReceived e => (e.Item.Text, T($"{e.Cartons} cartons came, {e.Ordered} of them ordered")),
         CountCorrected e => (e.Item.Text, T($"{e.Place} corrected from {e.Book} to {e.Counted}: {e.Reason}")),
+        StockTakenBack e => (e.Item.Text, T($"entry {e.Entry} taken back: {e.Why}")),
+        YardTakenBack e => (null, T($"entry {e.Entry} taken back: {e.Why}")),
         DepotBoxesCounted e => (e.Item.Text, T($"{e.Flattened} of {e.Expected} boxes opened at the depot flattened")),
         BoxesWrittenOff e => (e.Item.Text, T($"{e.Boxes} boxes written off: {e.Why}")),
         ContainerEmptied e =>

@@ -1,3 +1,4 @@
+using Closeout.Cardboard;
 using Closeout.DayBook;
 using Closeout.Facts;
 using Closeout.Leads;
@@ -47,6 +48,13 @@ public static class LeadRefusalCatalogue
         new(nameof(Refusal.NoSuchVan), "no-such-van", Signed, new ExplainVan(new("B9"), true, "why", Tiny.Lead)),
         new(nameof(Refusal.NoSuchVan), "no-such-van", Booked, new MoveBookings(Thursday, new("B9"), Tiny.B2, null, "why", Tiny.Lead)),
         new(nameof(Refusal.NoSuchVan), "no-such-van", Booked, new MoveBookings(Thursday, Tiny.B1, new("B9"), null, "why", Tiny.Lead)),
+        new(nameof(LeadRefusal.NotToTakeBack), "not-to-take-back", Signed, new TakeBack(1, null, "why", Tiny.Lead)),
+        new(nameof(LeadRefusal.NotWhoRecorded), "not-who-recorded", Delivered, new TakeBack(Delivered().Number, null, "why", Tiny.T2)),
+        new(nameof(LeadRefusal.WhichItem), "which-item", LoadedTwo, new TakeBack(LoadedTwo().Number, null, "why", Tiny.T1)),
+        new(nameof(LeadRefusal.NoLongerThere), "no-longer-there", DeliveredAndGone, new TakeBack(Delivered().Number, null, "why", Tiny.T1)),
+        new(nameof(LeadRefusal.NextBoxBegun), "next-box-begun", NextBox, new TakeBack(Shipped().Number, null, "why", Tiny.T1)),
+        new(nameof(Refusal.NoWords), "no-words", Delivered, new TakeBack(Delivered().Number, null, "", Tiny.T1)),
+        new(nameof(Refusal.NoSuchTechnician), "no-such-technician", Delivered, new TakeBack(Delivered().Number, null, "why", new("T9"))),
     ];
 
     /// <summary>Each command that asks for a reason, where nothing but the reason is wrong.</summary>
@@ -63,6 +71,18 @@ public static class LeadRefusalCatalogue
     private static Depot Signed() => Open().At(Tiny.B1, Step.Closed);
 
     private static Depot Booked() => Open().Planned(p => p with { Bookings = [new(Thursday, Tiny.B1, new("install"), 1)] });
+
+    private static Depot Delivered() => Signed().Did(new ReceiveDelivery(Tiny.Lamp.Code, 5, Tiny.T1));
+
+    private static Depot DeliveredAndGone() => Delivered().Did(new LoadVan(Tiny.B1, [new(Tiny.Lamp.Code, 5, 0)], Tiny.T1));
+
+    private static Depot LoadedTwo() => Tiny.Opened("shelf: 3 LAMP, 2 WRAP").At(Tiny.B1, Step.Closed)
+        .Did(new LoadVan(Tiny.B1, [new(Tiny.Lamp.Code, 1, 0), new(new("WRAP"), 1, 0)], Tiny.T1));
+
+    private static Depot Shipped() => Tiny.Opened("B1: 2+5 LAMP", setup: Tiny.Setup with { Depot = Tiny.Setup.Depot with { Streams = [new("lamps")] } })
+        .At(Tiny.B1, Step.Cardboard).Did(new CountStream(Tiny.B1, new("lamps"), 3)).Did(new ShipCollected(new("lamps"), "recycler, slip 7", Tiny.T1));
+
+    private static Depot NextBox() => Shipped().Did(new CountStream(Tiny.B1, new("lamps"), 5));
 
     private static Depot Loaded() =>
         Signed().Take(new VanLoaded(Tiny.B1, [new(Tiny.Lamp.Code, 1, 0, 0, 10)], [new Move(Tiny.Lamp.Code, 10, Place.Shelf, Place.Sealed(Tiny.B1))], null));

@@ -70,6 +70,8 @@ internal static class EveryKind
         new PinPassed(Technician, "bay-kiosk"),
         new PinReset(Technician, Technician),
         new BookSalvaged(Lost: 2, [new(Lamp, 3, Place.Unexplained, Place.Bin)]),
+        new StockTakenBack(22, Lamp, [new(Lamp, 168, Place.Shelf, Place.Supplier)], "came for another depot", Technician),
+        new YardTakenBack(29, "the truck was full", Technician),
     ];
 
     private static Carried Carried() => new(

@@ -112,6 +112,8 @@ internal static class RandomEntries
         ["override-withdrawn"] = Gen.Select(Gen.Int, Wild, Technician, (n, why, by) => (Entry)new OverrideWithdrawn(n, why, by)),
         ["van-loaded"] = Gen.Select(Van, Lines.Array[0, 3], Moves.Array[0, 4], Maybe(Technician), (v, l, m, by) => (Entry)new VanLoaded(v, l, m, by)),
         ["delivery-received"] = Gen.Select(Item, Gen.Int, Gen.Int, Moves.Array[0, 2], Technician, (i, c, o, m, by) => (Entry)new DeliveryReceived(i, c, o, m, by)),
+        ["stock-taken-back"] = Gen.Select(Gen.Int, Item, Moves.Array[0, 2], Wild, Technician, (n, i, m, why, by) => (Entry)new StockTakenBack(n, i, m, why, by)),
+        ["yard-taken-back"] = Gen.Select(Gen.Int, Wild, Technician, (n, why, by) => (Entry)new YardTakenBack(n, why, by)),
         ["holds-lifted"] = Gen.Select(Van, Wild.Array[0, 2], Wild, Technician, (v, r, why, by) => (Entry)new HoldsLifted(v, r, why, by)),
         ["book-salvaged"] = Gen.Select(Gen.Int, Moves.Array[0, 4], (n, m) => (Entry)new BookSalvaged(n, m)),
         ["count-corrected"] = Gen.Select(Places, Item, Gen.Int.Array[2], Wild, Moves.Array[0, 2], Technician, (p, i, n, why, m, by) => (Entry)new CountCorrected(p, i, n[0], n[1], why, m, by)),

@@ -6,8 +6,8 @@ namespace Closeout.Screens.Forms;
 public static class DeskFields
 {
     /// <param name="needed">What is said where it is left empty; null: it may be.</param>
-    public static Field Item(string shown = "", string? needed = "Type the code of the item.") =>
-        Coded<Item>("item", T("Item"), shown, needed, (d, c) => d.Setup.Find(c) is null ? Refusal.NoSuchItem(c) : null);
+    public static Field Item(string shown = "", string? needed = null, bool mayBeEmpty = false) =>
+        Coded<Item>("item", T("Item"), shown, mayBeEmpty ? null : needed ?? T("Type the code of the item."), (d, c) => d.Setup.Find(c) is null ? Refusal.NoSuchItem(c) : null);
 
     public static Field Van(string name, string label, string shown, string needed) =>
         Coded<Van>(name, label, shown, needed, (d, c) => d.Setup.Find(c) is null ? Refusal.NoSuchVan(c) : null);

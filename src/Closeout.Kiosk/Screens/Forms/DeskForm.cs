@@ -97,5 +97,5 @@ public readonly record struct FormAnswer(Act? Act, string? Field = null, string 
     public static implicit operator FormAnswer((string Field, string Missing) lacks) => new(null, lacks.Field, lacks.Missing);
 
     /// <summary>Record a command, and say so.</summary>
-    public static FormAnswer Record(ICommand command, string done = "Recorded.") => new RecordAct([command], done);
+    public static FormAnswer Record(ICommand command, string? done = null) => new RecordAct([command], done ?? T("Recorded."));
 }

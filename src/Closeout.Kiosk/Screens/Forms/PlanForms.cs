@@ -18,7 +18,7 @@ public static class PlanForms
         Fields = a =>
         [
             DeskFields.Van("van", T("Van"), a.Van?.Text ?? "", T("Type the van's code.")),
-            DeskFields.Item(a.Item?.Text ?? "", needed: null),
+            DeskFields.Item(a.Item?.Text ?? "", mayBeEmpty: true),
             DeskFields.Date("date", T("Date"), null, needed: null),
             DeskFields.Letter("kind", T("What"), "T", "TMXW", T("Say what to change: T, M, X or W.")),
             new("units", T("Units"), FieldKind.Count, ""),

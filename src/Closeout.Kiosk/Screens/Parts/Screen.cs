@@ -118,7 +118,10 @@ public abstract record Screen
         };
 
     /// <summary>The key of the help, which every screen has.</summary>
-    protected static Binding HelpKey(string? line = "help") =>
+    protected static Binding HelpKey() => HelpKey(T("help"));
+
+    /// <param name="line">What the key line says of it; null: nothing, not the key either.</param>
+    protected static Binding HelpKey(string? line) =>
         new(Keys.F(1), line, _ => throw new InvalidOperationException("the session answers F1"));
 }
 
