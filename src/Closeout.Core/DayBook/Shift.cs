@@ -34,6 +34,12 @@ public sealed record Shift(
 {
     public bool IsClosed => Step == Step.Closed;
 
+    /// <summary>Whether the depot's own questions are asked.</summary>
+    public bool HandoverDue { get; init; }
+
+    /// <summary>The depot's own questions as answered; null: not yet.</summary>
+    public HandoverAnswered? Handover { get; init; }
+
     /// <summary>Whether nothing was recorded of it but that the van came in.</summary>
     public bool IsUntouched => Story.Count == 1;
 
@@ -62,7 +68,7 @@ public sealed record Shift(
         null,
         null,
         null,
-        [new Recorded(0, at, entry)]);
+        [new Recorded(0, at, entry)]) { HandoverDue = entry.HandoverDue };
 
     /// <summary>Boxes that must exist, by item: one for each carton emptied. Items without are not listed.</summary>
     public IEnumerable<(Code<Item> Item, int Boxes)> Expected =>
@@ -98,6 +104,7 @@ public sealed record Shift(
             KitConfirmed => told.Confirm(Step.Kit),
             PhotoAttached e when !IsClosed => told with { Photos = Photos.Add(e) },
             WeeklyChecked e => (told with { Weekly = e }).Confirm(Step.Weekly),
+            HandoverAnswered e => (told with { Handover = e }).Confirm(Step.Handover),
             Signed e => told with { Signed = e, SignedAt = recorded.At, Step = ShiftFlow.After(Step, Trigger.Sign) },
             SignedFor e => told with { SignedFor = e, SignedAt = recorded.At, Step = ShiftFlow.After(Step, Trigger.Sign) },
             CloseoutReopened =>
@@ -142,5 +149,5 @@ public sealed record Shift(
         return this with { Answered = answered, Step = next };
     }
 
-    private bool Passes(Step step) => step == Step.Weekly && !WeeklyDue;
+    private bool Passes(Step step) => (step == Step.Weekly && !WeeklyDue) || (step == Step.Handover && !HandoverDue);
 }

@@ -12,6 +12,7 @@ public enum Step
     Damage,
     Kit,
     Weekly,
+    Handover,
     SignOff,
     Closed,
 }
@@ -28,6 +29,7 @@ public static class StepWords
         Step.Damage => T("damage"),
         Step.Kit => T("safety kit"),
         Step.Weekly => T("weekly check"),
+        Step.Handover => T("handover"),
         Step.SignOff => T("sign-off"),
         Step.Closed => T("closed"),
         _ => throw new InvalidOperationException($"no such step: {step}"),
@@ -44,12 +46,13 @@ public enum Trigger
     Damage,
     Kit,
     Weekly,
+    Handover,
     Sign,
 
     /// <summary>A count was changed so that other boxes must exist than were counted: cardboard is asked again.</summary>
     BoxesChanged,
 
-    /// <summary>The weekly check is not due: pass it by.</summary>
+    /// <summary>The weekly check, or the handover, is not due: pass it by.</summary>
     NotDue,
 
     /// <summary>A lead opens a signed close-out again.</summary>
@@ -87,18 +90,19 @@ public static class ShiftFlow
         Step.Damage => Trigger.Damage,
         Step.Kit => Trigger.Kit,
         Step.Weekly => Trigger.Weekly,
+        Step.Handover => Trigger.Handover,
         Step.SignOff => Trigger.Sign,
         Step.Closed => null,
         _ => throw new InvalidOperationException($"no such step: {step}"),
     };
 
-    /// <summary>The steps asked of a technician, in their order; the weekly check only when it is due.</summary>
-    public static IReadOnlyList<Step> Asked(bool weeklyDue)
+    /// <summary>The steps asked of a technician, in their order; the weekly check and the handover only when they are due.</summary>
+    public static IReadOnlyList<Step> Asked(bool weeklyDue, bool handoverDue = false)
     {
         var steps = new List<Step>();
         for (var step = After(Step.OnTheRoad, Trigger.ComeIn); step != Step.Closed; step = After(step, Answers(step)!.Value))
         {
-            if (step != Step.Weekly || weeklyDue)
+            if ((step != Step.Weekly || weeklyDue) && (step != Step.Handover || handoverDue))
                 steps.Add(step);
         }
 
@@ -114,7 +118,8 @@ public static class ShiftFlow
         flow.Configure(Step.Mileage).Permit(Trigger.Mileage, Step.Damage);
         flow.Configure(Step.Damage).Permit(Trigger.Damage, Step.Kit);
         flow.Configure(Step.Kit).Permit(Trigger.Kit, Step.Weekly);
-        flow.Configure(Step.Weekly).Permit(Trigger.Weekly, Step.SignOff).Permit(Trigger.NotDue, Step.SignOff);
+        flow.Configure(Step.Weekly).Permit(Trigger.Weekly, Step.Handover).Permit(Trigger.NotDue, Step.Handover);
+        flow.Configure(Step.Handover).Permit(Trigger.Handover, Step.SignOff).Permit(Trigger.NotDue, Step.SignOff);
         flow.Configure(Step.SignOff).Permit(Trigger.Sign, Step.Closed);
         flow.Configure(Step.Closed).Permit(Trigger.Reopen, Step.SignOff);
 

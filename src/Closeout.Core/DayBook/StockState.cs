@@ -33,7 +33,8 @@ public sealed record StockState(
             MayGoBack = MayGoBack.Add(number, new(e, [])),
         },
         DeliveryReceived e => Received(e, number),
-        CountCorrected e => this with { MayGoBack = MayGoBack.RemoveRange(MayGoBack.Where(m => Touches(e, m.Value.Entry)).Select(m => m.Key)) },
+        CountCorrected e =>
+            this with { MayGoBack = MayGoBack.RemoveRange(MayGoBack.Where(m => Touches(e, m.Value.Entry)).Select(m => m.Key)) },
         StockTakenBack e => MayGoBack.GetValueOrDefault(e.Entry) switch
         {
             { Entry: VanLoaded load } when load.Lines.FirstOrDefault(l => l.Item == e.Item) is { } line => Without(e.Entry, load, line),

@@ -52,7 +52,8 @@ public sealed record Yard(
         ContainerEmptied e => this with { Emptied = Emptied.Add(e), MayGoBack = MayGoBack.Add(number, e) },
         CollectingBoxShipped e when Collecting.ContainsKey(e.Stream) =>
             this with { Collecting = Collecting.Remove(e.Stream), Shipped = Shipped.Add(e), MayGoBack = MayGoBack.Add(number, e) },
-        YardTakenBack e when MayGoBack.TryGetValue(e.Entry, out var back) => (this with { MayGoBack = MayGoBack.Remove(e.Entry) }).Without(back),
+        YardTakenBack e when MayGoBack.TryGetValue(e.Entry, out var back) =>
+            (this with { MayGoBack = MayGoBack.Remove(e.Entry) }).Without(back),
         _ => throw new InvalidOperationException("it cannot stand in the yard"),
     };
 

@@ -15,7 +15,8 @@ public sealed record Setup(
     IReadOnlyList<VanKit> VanKit,
     IReadOnlyList<Technician> Crew,
     IReadOnlyList<PlanningRate> Rates,
-    IReadOnlyList<Board> Boards)
+    IReadOnlyList<Board> Boards,
+    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] IReadOnlyList<HandoverQuestion>? Handover = null)
 {
     // Made when first asked for. A copy (with) makes its own: its lists may differ.
     private Dictionary<Code<Item>, Item>? items;
@@ -29,7 +30,12 @@ public sealed record Setup(
     {
         (Depot, Items, Vans, Limits) = (other.Depot, other.Items, other.Vans, other.Limits);
         (Kit, VanKit, Crew, Rates, Boards) = (other.Kit, other.VanKit, other.Crew, other.Rates, other.Boards);
+        Handover = other.Handover;
     }
+
+    /// <summary>The depot's own questions before a signature; empty: none.</summary>
+    [JsonIgnore]
+    public IReadOnlyList<HandoverQuestion> Questions => Handover ?? [];
 
     /// <summary>The units of its screens.</summary>
     public UnitSystem Units => new(Depot.Metric);
@@ -172,6 +178,9 @@ public sealed record KitPiece(Code<KitPiece> Code, string Description, int Requi
 
 /// <summary>A van's own required number of a kit piece.</summary>
 public sealed record VanKit(Code<Van> Van, Code<KitPiece> Piece, int Required);
+
+/// <summary>A depot's own question before the signature, answered by yes or no: yes is as it should be.</summary>
+public sealed record HandoverQuestion(Code<HandoverQuestion> Code, string Question);
 
 /// <summary>Somebody of the crew. A lead is a technician with the right to check, hold, reopen and correct.</summary>
 /// <param name="Van">The van usually driven; null for none.</param>

@@ -16,6 +16,7 @@ namespace Closeout.Facts;
 [JsonDerivedType(typeof(KitCounted), "kit-counted/2")]
 [JsonDerivedType(typeof(KitConfirmed), "kit-confirmed/1")]
 [JsonDerivedType(typeof(WeeklyChecked), "weekly-checked/2")]
+[JsonDerivedType(typeof(HandoverAnswered), "handover-answered/1")]
 [JsonDerivedType(typeof(PhotoAttached), "photo-attached/1")]
 [JsonDerivedType(typeof(Signed), "signed/2")]
 [JsonDerivedType(typeof(SignedFor), "signed-for/1")]
@@ -29,11 +30,22 @@ public abstract record VanEntry(Code<Van> Van) : Entry
 /// <summary>The van is back, and this technician closes it out.</summary>
 /// <param name="WeeklyDue">Whether the longer check is due this evening.</param>
 /// <param name="SpotItems">Items to be counted blind: the book's figure is not shown.</param>
+/// <param name="HandoverDue">Whether the depot's own questions are asked; books written before there were any do not say so.</param>
 public sealed record VanCameIn(
-    Code<Van> Van, Code<Technician> Technician, bool WeeklyDue, IReadOnlyList<Code<Item>> SpotItems) : VanEntry(Van)
+    Code<Van> Van, Code<Technician> Technician, bool WeeklyDue, IReadOnlyList<Code<Item>> SpotItems,
+    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingDefault)] bool HandoverDue = false) : VanEntry(Van)
 {
     public override Names Names => new(Van, Technician) { Items = SpotItems };
 }
+
+/// <summary>The depot's own questions were answered.</summary>
+/// <param name="Answers">Empty: nobody was asked, as where somebody else signs.</param>
+public sealed record HandoverAnswered(Code<Van> Van, IReadOnlyList<HandoverAnswer> Answers) : VanEntry(Van);
+
+/// <summary>One question answered.</summary>
+/// <param name="Question">As it was asked.</param>
+/// <param name="Why">What is not as it should be; empty where the answer is yes.</param>
+public sealed record HandoverAnswer(Code<HandoverQuestion> Code, string Question, bool Yes, string Why);
 
 /// <summary>One item was counted. A second count of it replaces the first, and its moves say only the difference.</summary>
 /// <param name="Installed">What visits report of it; null: not known.</param>

@@ -76,7 +76,11 @@ public static class PinRefusal
     public static Refusal NoneInARehearsal() =>
         new("no-pins-in-a-rehearsal", T("Rehearsals use no PINs. Choose a depot's own book with --book."));
 
-    private static string Seconds(int seconds) => seconds >= 60 ? Spelled((seconds + 59) / 60, "minute") : Spelled(seconds, "second");
-
-    private static string Spelled(int number, string unit) => $"{number} {unit}{(number == 1 ? "" : "s")}";
+    private static string Seconds(int seconds) => seconds switch
+    {
+        1 => T("1 second"),
+        < 60 => T($"{seconds} seconds"),
+        60 => T("1 minute"),
+        _ => T($"{(seconds + 59) / 60} minutes"),
+    };
 }

@@ -114,7 +114,10 @@ public sealed record Refusal(string Code, string Text, bool AskAgain = false, de
                     + "It was shipped meanwhile: keep the first count."));
 
     public static Refusal PartNotTold(string part) =>
-        new("part-not-told", T($"Describe what is wrong with the {part}, or mark it OK."));
+        new("part-not-told", T($"Describe what is wrong with the {T(part)}, or mark it OK."));
+
+    public static Refusal NotAnswered(HandoverQuestion question) =>
+        new("not-answered", T($"Answer \"{question.Question}\": yes or no."));
 
     public static Refusal TooManyPhotos(Van van, int found) =>
         new("too-many-photos", T($"{van.Code} {van.Name} has {found} photos tonight. The limit is {MostPhotos}."));

@@ -27,7 +27,7 @@ public static class Incidents
     public static string Words(Incident i)
     {
         var drive = !i.Drivable && i.Severity != Severity.Unsafe ? T(", not drivable") : "";
-        return T($"{i.Zone}, {Readiness.SeverityWords(i.Severity)}{drive}: {i.What} (incident {i.Number})");
+        return T($"{T(i.Zone)}, {Readiness.SeverityWords(i.Severity)}{drive}: {i.What} (incident {i.Number})");
     }
 
     /// <summary>Who was told and when, for the lead.</summary>

@@ -153,6 +153,12 @@ public static class Readiness
         if (LostBoxes.Words(depot, [.. LostBoxes.Of(depot, van.Code)]) is { } boxes)
             yield return boxes;
 
+        if (shift is { HandoverDue: true, Handover.Answers.Count: 0 })
+            yield return T("handover not answered");
+
+        foreach (var answer in (shift?.Handover?.Answers ?? []).Where(a => !a.Yes))
+            yield return T($"{answer.Question} No: {answer.Why}");
+
         if (shift?.Weekly is { Clean: false })
             yield return T("to be cleaned");
     }

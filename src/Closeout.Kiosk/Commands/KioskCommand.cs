@@ -35,7 +35,11 @@ public static class KioskCommand
         session = new KioskSession(new Desk(book, clock), archive, new Attachments(folder), seats, daily, pins);
         var code = KioskTerminal.Run(
             session,
-            new Paint(Paint.Wanted(noColor, Environment.GetEnvironmentVariable("NO_COLOR"), Environment.GetEnvironmentVariable("TERM"))));
+            new Paint(
+                Paint.Wanted(noColor, Environment.GetEnvironmentVariable("NO_COLOR"), Environment.GetEnvironmentVariable("TERM")),
+                OperatingSystem.IsWindows() || Shapes.AreShown(
+                    Environment.GetEnvironmentVariable("LC_ALL"), Environment.GetEnvironmentVariable("LC_CTYPE"),
+                    Environment.GetEnvironmentVariable("LANG"))));
         daily.Finish(Patience);
         return code;
     }

@@ -11,7 +11,7 @@ public static class BoardsFile
         {
             var board = new Board(row.Text("board"), (double)row.Number("weight_lb_per_msf", 0, 10_000, openBelow: true));
             if (row.Has("board") && !boards.TryAdd(board.Name, board))
-                row.Bad("board", T("stands twice"), "once");
+                row.Bad("board", T("stands twice"), T("once"));
         }
 
         return [.. boards.Values];

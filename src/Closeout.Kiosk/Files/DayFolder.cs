@@ -19,6 +19,7 @@ public sealed record DayFolder(DayGiven? Given, IReadOnlyList<EveningRow> Evenin
         var limits = VanLimitsFile.Read(folder, vanCodes, itemCodes, findings);
         var (kit, kitCodes) = KitFile.Read(folder, findings);
         var vanKit = VanKitFile.Read(folder, vanCodes, kitCodes, findings);
+        var (questions, answers) = HandoverFile.Read(folder, findings);
         var (crew, crewCodes) = CrewFile.Read(folder, vanCodes, findings);
         var (rates, kinds) = VisitsFile.Read(folder, itemCodes, findings);
         var stock = StockFile.Read(folder, vanCodes, items, itemCodes, findings);
@@ -26,11 +27,12 @@ public sealed record DayFolder(DayGiven? Given, IReadOnlyList<EveningRow> Evenin
         var bookings = BookingsFile.Read(folder, vanCodes, kinds, findings);
         var orders = OrdersFile.Read(folder, itemCodes, findings);
         var past = PastFile.Read(folder, depot?.BusinessDate, vanCodes, itemCodes, kitCodes, findings);
-        var evening = EveningFile.Read(folder, steps, new(vanCodes, crewCodes, itemCodes, kitCodes), findings);
+        var evening = EveningFile.Read(folder, steps, new(vanCodes, crewCodes, itemCodes, kitCodes) { Handover = answers }, findings);
         if (findings.AreFaults || depot is null)
             return new(null, [], findings);
 
-        var setup = new Setup(depot.Settings, items, [.. vans.OrderBy(v => v.Bay)], limits, kit, vanKit, crew, rates, boards);
+        var setup = new Setup(depot.Settings, items, [.. vans.OrderBy(v => v.Bay)], limits, kit, vanKit, crew, rates, boards,
+            questions.Count > 0 ? questions : null);
         return new(
             new(
                 depot.BusinessDate, setup, stock, new([.. bookings.Select(b => b.Date).Distinct().Order()], bookings),

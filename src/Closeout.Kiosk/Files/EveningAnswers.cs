@@ -41,6 +41,8 @@ public static class EveningAnswers
             }
 
             group.Values.Add(row.Field.Name, row.Value);
+            if (row.Why.Length > 0)
+                group.Values.Add(row.Field.Name + EveningGiven.Why, row.Why);
         }
 
         return [.. groups.SelectMany(g => g.Before.Append(g)).Select(Answer)];

@@ -5,10 +5,18 @@ namespace Closeout.Files;
 /// <summary>One row of evening.csv, its words already found to be allowed.</summary>
 /// <param name="Item">Code of what the row is about, in the spelling of its file; empty: the step as a whole.</param>
 public sealed record EveningRow(
-    int Line, Code<Van> Van, Code<Technician> Technician, EveningStep Step, EveningField Field, string Item, string Value);
+    int Line, Code<Van> Van, Code<Technician> Technician, EveningStep Step, EveningField Field, string Item, string Value)
+{
+    /// <summary>Why the value is what it is; empty: not said.</summary>
+    public string Why { get; init; } = "";
+}
 
 /// <summary>The codes that a row of evening.csv may name.</summary>
-public sealed record EveningCodes(Known<Van> Vans, Known<Technician> Crew, Known<Item> Items, Known<KitPiece> Kit);
+public sealed record EveningCodes(Known<Van> Vans, Known<Technician> Crew, Known<Item> Items, Known<KitPiece> Kit)
+{
+    /// <summary>The depot's own questions.</summary>
+    public IReadOnlyList<EveningField> Handover { get; init; } = [];
+}
 
 /// <summary>evening.csv: the answers given at the kiosk, in order.</summary>
 public static class EveningFile
@@ -18,7 +26,8 @@ public static class EveningFile
     /// <param name="steps">The steps that there are, each with its fields.</param>
     public static IReadOnlyList<EveningRow> Read(string folder, IReadOnlyList<EveningStep> steps, EveningCodes codes, Findings findings)
     {
-        var table = CsvTable.Read(folder, File, required: false, ["van", "technician", "step", "field", "item", "value"], [], findings);
+        var table =
+            CsvTable.Read(folder, File, required: false, ["van", "technician", "step", "field", "item", "value"], ["why"], findings);
         var rows = new List<EveningRow>();
         foreach (var row in table.Rows)
         {
@@ -29,8 +38,14 @@ public static class EveningFile
 
             // An empty field answers the step as a whole: as booked, as expected, none, all there, signed.
             var step = steps.First(s => s.Word == word);
-            var name = row.Has("field") ? row.OneOf("field", [.. step.Fields.Select(f => f.Name)]) : step.Fields[0].Name;
-            var field = step.Fields.First(f => f.Name == name);
+            var fields = step.Step == Step.Handover ? codes.Handover : step.Fields;
+            var name = row.Has("field") || fields.Count == 0 || step.Step == Step.Handover
+                ? row.OneOf("field", [.. fields.Select(f => f.Name)])
+                : fields[0].Name;
+            if (!row.IsGood)
+                continue;
+
+            var field = fields.First(f => f.Name == name);
             var item = row.Has("item") ? ItemOf(row, field, codes) : "";
             if (row.IsGood)
                 Value(row, field, item);
@@ -39,7 +54,8 @@ public static class EveningFile
             {
                 rows.Add(
                     new(row.Line, van, technician, step, field, item,
-                        field.IsPhoto ? Path.Combine(folder, row.Raw("value")) : row.Raw("value")));
+                        field.IsPhoto ? Path.Combine(folder, row.Raw("value")) : row.Raw("value"))
+                        { Why = row.Has("why") ? row.Text("why") : "" });
             }
         }
 
@@ -59,7 +75,7 @@ public static class EveningFile
             case EveningItem.Part:
                 return WalkRound.Find(row.Raw("item")) ?? row.OneOf("item", [.. WalkRound.Parts]);
             case EveningItem.None:
-                row.Bad("item", T($"has no place in step {row.Raw("step")}"), "nothing");
+                row.Bad("item", T($"has no place in step {row.Raw("step")}"), T("nothing"));
                 return "";
             default:
                 throw new InvalidOperationException($"no such item: {field.Item}");

@@ -50,6 +50,9 @@ public sealed record EveningStep(Step Step, string Word, IReadOnlyList<EveningFi
 /// <param name="Item">Code of what the answer is about; empty: the step as a whole.</param>
 public sealed record EveningGiven(Code<Van> Van, Code<Technician> Technician, string Item, IReadOnlyDictionary<string, string> Values)
 {
+    /// <summary>Behind a field's name: why its value is what it is.</summary>
+    public const string Why = "/why";
+
     public bool Has(string field) => Values.ContainsKey(field);
 
     public string? Text(string field) => Values.GetValueOrDefault(field);

@@ -46,7 +46,8 @@ internal static class SheetParts
             yield break;
 
         const int Inner = Columns - 6;
-        yield return T("+- HELD ") + new string('-', Inner - 5) + "+";
+        var head = $"+- {T("HELD")} ";
+        yield return head + new string('-', Inner + 3 - Cells.Count(head)) + "+";
         foreach (var line in reasons.Append(Stays).SelectMany(r => Cells.Wrap(r, Inner)))
             yield return $"| {line}{new string(' ', Math.Max(0, Inner - Cells.Count(line)))} |";
 

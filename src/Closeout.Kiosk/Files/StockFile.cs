@@ -27,7 +27,7 @@ public static class StockFile
                 row.Bad("cartons", T("in the bin are loose units only"), T("0; cartons stand on the shelf"));
 
             if (row.Are("place", "item") && !seen.Add((single ?? Place.Shelf, item)))
-                row.Bad("item", T($"stands twice at {row.Raw("place")}"), "once");
+                row.Bad("item", T($"stands twice at {row.Raw("place")}"), T("once"));
 
             if (row.IsGood && byCode.TryGetValue(item, out var known))
             {

@@ -11,7 +11,7 @@ public static class VanKitFile
         {
             var piece = new VanKit(row.Known("van", vans), row.Known("kit_item", kit), row.Whole("required"));
             if (row.Are("van", "kit_item") && !own.TryAdd((piece.Van, piece.Piece), piece))
-                row.Bad("kit_item", T($"stands twice for van {piece.Van}"), "once");
+                row.Bad("kit_item", T($"stands twice for van {piece.Van}"), T("once"));
         }
 
         return [.. own.Values];

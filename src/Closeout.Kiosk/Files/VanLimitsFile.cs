@@ -14,7 +14,7 @@ public static class VanLimitsFile
                 row.Bad("high", T("is below low"), T($"at least low, {limit.Low}"));
 
             if (row.Are("van", "item") && !limits.TryAdd((limit.Van, limit.Item), limit))
-                row.Bad("item", T($"stands twice for van {limit.Van}"), "once");
+                row.Bad("item", T($"stands twice for van {limit.Van}"), T("once"));
         }
 
         return [.. limits.Values];

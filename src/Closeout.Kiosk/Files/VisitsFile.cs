@@ -19,7 +19,7 @@ public static class VisitsFile
                 (double)row.Number("units_per_visit", 0, 100_000),
                 (double)row.Number("weight_visits", 0, 1_000_000));
             if (row.Are("visit_kind", "item") && !rates.TryAdd((rate.Kind, rate.Item), rate))
-                row.Bad("item", T($"stands twice for visit kind {rate.Kind}"), "once");
+                row.Bad("item", T($"stands twice for visit kind {rate.Kind}"), T("once"));
         }
 
         return ([.. rates.Values], kinds);

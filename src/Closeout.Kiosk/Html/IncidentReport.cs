@@ -40,7 +40,7 @@ public static class IncidentReport
         yield return (T("Reported"), i.By is { } by
             ? T($"{Spell.Day(i.Since)} at {Spell.Clock(i.At)} by {ReportParts.Who(depot, by)}")
             : T($"{Spell.Day(i.Since)}, in records older than this book"));
-        yield return (T("Where"), i.Zone);
+        yield return (T("Where"), T(i.Zone));
         yield return (T("What"), i.What);
         yield return (T("How bad"), Readiness.SeverityWords(i.Severity));
         yield return (T("Drivable"), i.Drivable ? T("yes, said whoever reported it") : T("no, said whoever reported it"));

@@ -29,7 +29,7 @@ public static class StowPicture
         svg.Append("aria-label=\"the van from above; the places are in the table\">\n");
         svg.Append("<rect x=\"30\" y=\"18\" width=\"310\" height=\"136\" rx=\"16\"/>\n<path d=\"M62 18V154\"/>\n");
         foreach (var (x, y, word) in new[] { (14, 90, "front"), (352, 90, "rear"), (185, 12, "left"), (185, 168, "right") })
-            svg.Append(Culture, $"<text x=\"{x}\" y=\"{y}\"{(y == 90 ? T($" transform=\"rotate(-90 {x} {y})\"") : "")}>{word}</text>\n");
+            svg.Append(Culture, $"<text x=\"{x}\" y=\"{y}\"{(y == 90 ? $" transform=\"rotate(-90 {x} {y})\"" : "")}>{word}</text>\n");
 
         foreach (var cell in cells.Where(c => c.Key is not null).OrderBy(c => c.Key))
         {

@@ -23,7 +23,7 @@ public static class Symbol
     {
         var matrix = Encode(BarcodeFormat.CODE_128, code, Code128Quiet);
         var wide = matrix.Width * Math.Min(WidestModuleIn, mostIn / matrix.Width);
-        return Svg("c128", matrix, 1, T($"width: {wide:0.####}in"));
+        return Svg("c128", matrix, 1, FormattableString.Invariant($"width: {wide:0.####}in"));
     }
 
     /// <summary>QR, as large as its place.</summary>
@@ -55,6 +55,6 @@ public static class Symbol
         }
 
         return $"<svg class=\"{kind}\" viewBox=\"0 0 {matrix.Width} {height}\" preserveAspectRatio=\"none\" "
-            + $"aria-hidden=\"true\"{(style.Length == 0 ? "" : T($" style=\"{style}\""))}><path d=\"{path}\"/></svg>";
+            + $"aria-hidden=\"true\"{(style.Length == 0 ? "" : $" style=\"{style}\"")}><path d=\"{path}\"/></svg>";
     }
 }

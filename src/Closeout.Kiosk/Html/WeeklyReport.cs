@@ -99,7 +99,7 @@ public static class WeeklyReport
         return
         [
             (T("Done"), T($"{Spell.Day(on.Date)} by {ReportParts.Who(on, shift.Technician)}")),
-            (T("Not in order"), check.NotInOrder.Count == 0 ? T("nothing, as looked at") : string.Join(", ", check.NotInOrder)),
+            (T("Not in order"), check.NotInOrder.Count == 0 ? T("nothing, as looked at") : string.Join(", ", check.NotInOrder.Select(T))),
             (T("Oil change"), check.OilChangedOn is { } oil ? T($"{oil:O}, as the sticker says") : T("not read")),
             (T("Clean"), check.Clean ? T("yes") : T("no, to be cleaned")),
             (T("Photos"), check.Photos.ToString(CultureInfo.InvariantCulture)),

@@ -6,11 +6,15 @@ namespace Closeout.Screens;
 
 /// <summary>A close-out: one question on the left, the tally card on the right, and on a wide screen the whole list between them.</summary>
 /// <param name="Back">The wall as it was left.</param>
-public sealed record CloseoutScreen(Question Question, Screen Back) : Screen
+/// <param name="CardUp">Lines that the card is scrolled up from its end.</param>
+public sealed record CloseoutScreen(Question Question, Screen Back, int CardUp = 0) : Screen
 {
     private const int CardAt = StepPage.Columns + 3;
     private const int WideFrom = 110;
     private const int WideCard = 35;
+
+    /// <summary>Whether nobody used the van: once it was looked at for damage, its kit is as it was.</summary>
+    public bool IsNotUsed { get; init; }
 
     private Code<Van> Van => Question.Van;
 
@@ -51,12 +55,19 @@ public sealed record CloseoutScreen(Question Question, Screen Back) : Screen
         if (isClosed)
             return [HelpKey(), escape];
 
+        Binding card = new(Keys.F(4), TallyCard.IsLong(depot, depot.Shift(Van)!) ? T("card") : null,
+            _ => this with { CardUp = CardUp + TallyCard.Page }) { Row = isSignOff ? 1 : 0 };
+
+        // Digits are no code of anybody here: they are the PIN of whoever's code stands in the field.
+        Binding pin = new(new("0-9", key => isSignOff && !depot.Rehearsal && q.Form.IsUntouched && key.Press == Press.Character
+                && char.IsAsciiDigit(key.Character) && !depot.Setup.Crew.Any(c => char.IsAsciiDigit(c.Code.Text[0]))), null,
+            key => Recording(depot, Page.Answer(depot, q).Commands, key.Character.ToString()));
         Binding wrongVan = new(Keys.F(2), depot.Shift(Van)!.IsUntouched ? T("wrong van") : null,
             _ => new(this, Act: new RecordAct([new SendBack(Van)]))) { Help = T("wrong van: out again") };
 
         return
         [
-            .. own, pictures, change, pages, wrongVan, HelpKey(), escape,
+            .. own, pin, pictures, change, pages, wrongVan, card, HelpKey(), escape,
             new(Keys.Of(T("Down"), Press.Down, Press.Tab), null, _ => After(depot, Page.After(depot, q), isMeant: true)),
             EditKeys(q.Form, form => form == q.Form ? this : Edited(depot, form)),
         ];
@@ -91,8 +102,13 @@ public sealed record CloseoutScreen(Question Question, Screen Back) : Screen
             ? new Reply(Back.Choosing(depot, Van),
                 T($"{Van} {depot.Setup.Van(Van).Name} is signed. "
                         + $"{(depot.Rehearsal ? T("REHEARSAL: signed without a PIN.") : T("Good night."))}"))
-            : this with { Question = Page.Recorded(depot, depot.Shift(Van)!, Question, commands[^1]) ?? StepPages.Open(depot, Van) };
+            : Next(depot, Page.Recorded(depot, depot.Shift(Van)!, Question, commands[^1]) ?? StepPages.Open(depot, Van));
     }
+
+    /// <summary>A second answer of an earlier step is corrected there, one after the other, until somebody goes on.</summary>
+    private Reply Next(Depot depot, Question next) => next.At < depot.Shift(Van)!.Step && !next.IsReport && Question.At == next.At
+        ? new Reply(this with { Question = next }, T("Changed. PgDn goes on."))
+        : this with { Question = next };
 
     public override Reply Refused(Scene scene, ICommand command, Refusal refusal)
     {
@@ -121,7 +137,7 @@ public sealed record CloseoutScreen(Question Question, Screen Back) : Screen
         if (isWide)
             StepList.Draw(sheet, CardAt, sheet.Width - WideCard - 2, bottom, depot, shift, Question);
 
-        TallyCard.Draw(sheet, isWide ? sheet.Width - WideCard - 1 : CardAt, bottom, depot, shift);
+        TallyCard.Draw(sheet, isWide ? sheet.Width - WideCard - 1 : CardAt, bottom, depot, shift, CardUp);
         StepBar.Draw(sheet, 1, shift, Question.At);
         if (!Question.IsReport)
             sheet.Write(2, 1, Page.Title(depot, shift, Question), Look.Strong, StepPage.Columns);
@@ -152,14 +168,16 @@ public sealed record CloseoutScreen(Question Question, Screen Back) : Screen
         return commands is null ? After(depot, otherwise, isMeant) : Recording(depot, commands);
     }
 
-    private Reply Recording(Depot depot, IReadOnlyList<ICommand> commands)
+    private Reply Recording(Depot depot, IReadOnlyList<ICommand> commands, string typed = "")
     {
-        return commands[^1] is Sign sign
-            ? new(this, Act: Signing(new(commands), sign, depot.Setup.Van(Van)))
-            : new(this, Act: new RecordAct(commands));
+        if (IsNotUsed && commands is [ConfirmDamage { None: true }] && NotUsedAct.KitIsAsItWas(depot, Van))
+            return new(this, Act: new RecordAct([.. commands, new ConfirmKit(Van)]));
 
-        static RecordAct Signing(RecordAct act, Sign sign, Van van) =>
-            act with { By = sign.Technician, IsSignature = true, Does = T($"signs {van.Code} {van.Name}") };
+        var act = new RecordAct(commands);
+        return new(this, Act: commands[^1] is not Sign sign ? act : act with
+        {
+            By = sign.Technician, IsSignature = true, Typed = typed, Does = T($"signs {Van} {depot.Setup.Van(Van).Name}"),
+        });
     }
 
     private CloseoutScreen Edited(Depot depot, Form form) =>
@@ -169,7 +187,7 @@ public sealed record CloseoutScreen(Question Question, Screen Back) : Screen
     private Reply Stepped(Depot depot, int by)
     {
         var shift = depot.Shift(Van)!;
-        var steps = ShiftFlow.Asked(shift.WeeklyDue).Where(t => t <= shift.Step).ToList();
+        var steps = ShiftFlow.Asked(shift.WeeklyDue, shift.HandoverDue).Where(t => t <= shift.Step).ToList();
         var to = steps.IndexOf(Question.At) + by;
         if (shift.IsClosed || to < 0 || to >= steps.Count)
             return this;

@@ -105,10 +105,10 @@ public sealed class KioskSession(
     private DrawnFrom Looks()
     {
         var scene = Scene(Model.Said);
-        return new(Model, scene.Tonight, scene.Now.Ticks / TimeSpan.TicksPerMinute, Model.Screen.Counting(scene));
+        return new(Model, scene.Tonight, scene.Now.Ticks / TimeSpan.TicksPerMinute, Model.Screen.Counting(scene), scene.Known);
     }
 
-    private Scene Scene(string said) => new(desk.Tonight, desk.Now, said);
+    private Scene Scene(string said) => new(desk.Tonight, desk.Now, said) { Known = gate.Known };
 
     private void Press(Keystroke key, bool mayAct)
     {

@@ -70,7 +70,7 @@ public sealed class KioskWindow : Runnable
             {
                 SetAttribute(paint.Of(look));
                 Move(column, row);
-                AddStr(text);
+                AddStr(paint.HasShapes ? text : Shapes.Plain(text));
             }
         }
 

@@ -21,6 +21,8 @@ public sealed record PlanScreen(Screen Back, int Selected = 0, string Filter = "
 {
     private const int LongestFilter = 24;
     private const int Wide = 110;
+    private const int GaugeAt = 82;
+    private const int GaugeCells = 8;
 
     public override IReadOnlyList<Binding> Bindings(Scene scene)
     {
@@ -94,15 +96,19 @@ public sealed record PlanScreen(Screen Back, int Selected = 0, string Filter = "
         var from =
             $"{l.Sealed,6} {l.FromBin,4} {l.FromOpened,4} {(l.Short > 0 ? $"{l.Short,6}" : "      ")}{(l.Provisional ? " ?" : "  ")}";
         sheet.Write(row, 29, $"{l.Aboard,6} {l.Target.Units,6} {Target.Words(l.Target.Basis),-7}{l.Need,4} {from}", look);
-        if (sheet.Width >= Wide)
-            sheet.Write(row, 82, l.Item.Description, Look.Faint);
+        if (sheet.Width < Wide)
+            return;
+
+        // What is aboard against what is to be: the numbers stand at the left.
+        sheet.Write(row, GaugeAt, Shapes.Bar(l.Target.Units == 0 ? 1 : l.Aboard / (double)l.Target.Units, GaugeCells), Look.Strong);
+        sheet.Write(row, GaugeAt + GaugeCells + 1, Cells.Middle(l.Item.Description, sheet.Width - GaugeAt - GaugeCells - 2), Look.Faint);
     }
 
-    /// <summary>What somebody must see to: provisional vans, kit to bring, what to buy.</summary>
     /// <summary>Whether the piece holds the van still: a lead may have lifted it.</summary>
     private static bool IsHeld(Depot depot, Code<Van> van, KitMissing lack) =>
         Readiness.Standing(depot, van).Any(h => h.Said == Readiness.KitWords(lack));
 
+    /// <summary>What somebody must see to: provisional vans, kit to bring, what to buy.</summary>
     private static IEnumerable<string> Below(Depot depot, RestockPlan plan, int columns)
     {
         var open = plan.Lines.Where(l => l.Provisional).Select(l => l.Van.Code).Distinct().ToList();

@@ -2,6 +2,7 @@ using Closeout.Screens.Forms;
 using Closeout.Screens.Parts;
 using Closeout.Screens.People;
 using Closeout.Screens.Yard;
+using Closeout.Shifts.Steps;
 using Closeout.Vans;
 
 namespace Closeout.Screens;
@@ -64,6 +65,9 @@ public sealed record WallScreen(int Selected = 0, string Typed = "", bool IsUrge
         T("The wall repeats what people confirmed. It does not say that a van is safe."),
     ];
 
+    public override Reply Recorded(Scene scene, IReadOnlyList<ICommand> commands, string done) =>
+        commands is [ComeIn come] ? CloseoutScreen.Open(scene.Depot, come.Van, Here) : base.Recorded(scene, commands, done);
+
     public override Screen Within(Depot depot) =>
         Selected < depot.Setup.Vans.Count ? this : this with { Selected = Math.Max(0, depot.Setup.Vans.Count - 1) };
 
@@ -88,7 +92,7 @@ public sealed record WallScreen(int Selected = 0, string Typed = "", bool IsUrge
 
     private Reply Typing(Tonight tonight, char character)
     {
-        if (Typed.Length >= LongestCode || !Code<Van>.IsValid(character.ToString()))
+        if (Typed.Length >= LongestCode || char.IsControl(character) || (Typed.Length == 0 && character == ' '))
             return this;
 
         var typed = Typed + character;
@@ -96,32 +100,41 @@ public sealed record WallScreen(int Selected = 0, string Typed = "", bool IsUrge
         return this with { Typed = typed, Selected = at < 0 ? Selected : at };
     }
 
-    /// <summary>The van that is meant: its code or name, as far as typed, or the code of who is rostered for it; null: none.</summary>
+    /// <summary>
+    /// The van that is meant: its code or name, as far as typed, or the code or name of who is rostered for it; null: none.
+    /// </summary>
     private static Van? Meant(Depot depot, string typed)
     {
         bool Begins(string text) => text.StartsWith(typed, StringComparison.OrdinalIgnoreCase);
-        bool Is(string? text) => string.Equals(text, typed, StringComparison.OrdinalIgnoreCase);
-        return depot.Setup.Vans.FirstOrDefault(v => Is(v.Code.Text))
-            ?? depot.Setup.Vans.FirstOrDefault(v => Is(depot.Setup.Rostered(v.Code, depot.Date)?.Code.Text))
+        return depot.Setup.Vans.FirstOrDefault(v => string.Equals(v.Code.Text, typed, StringComparison.OrdinalIgnoreCase))
+            ?? depot.Setup.Vans.FirstOrDefault(v => Rostered(depot, v, typed) is not null)
             ?? depot.Setup.Vans.FirstOrDefault(v => Begins(v.Code.Text))
             ?? depot.Setup.Vans.FirstOrDefault(v => Begins(v.Name));
     }
+
+    /// <summary>Who is rostered for the van, where the code or the whole name was typed; null: another, or nobody.</summary>
+    private static Technician? Rostered(Depot depot, Van van, string typed) => depot.Setup.Rostered(van.Code, depot.Date) is { } person
+        && (string.Equals(person.Code.Text, typed, StringComparison.OrdinalIgnoreCase)
+            || string.Equals(person.Name, typed.TrimEnd(), StringComparison.OrdinalIgnoreCase))
+        ? person
+        : null;
 
     private Reply Opened(Tonight tonight)
     {
         var depot = tonight.Depot;
         if (Typed.Length > 0 && Meant(depot, Typed) is null)
-            {
-            var person = depot.Setup.Find(new Code<Technician>(Typed));
+        {
+            var person = depot.Setup.Crew.FirstOrDefault(c => Typed.Equals(c.Code.Text, StringComparison.OrdinalIgnoreCase)
+                || Typed.TrimEnd().Equals(c.Name, StringComparison.OrdinalIgnoreCase));
             return new(this with { Typed = "" }, person is null
-                ? Refusal.NoSuchVan(new(Typed)).Text
+                ? T($"No van and nobody here is called {Typed}. Type a van's code or name, or your own code.")
                 : T($"{person.Code} {person.Name} has no van today. Type the code or name of a van."));
         }
 
-
         var van = Typed.Length > 0 ? Meant(depot, Typed)! : Order(tonight)[Math.Min(Selected, depot.Setup.Vans.Count - 1)].Van;
-        return depot.Shift(van.Code) is null
-            ? new WhoScreen(van.Code, WhoScreen.Fields(depot, van.Code), Here)
-            : CloseoutScreen.Open(depot, van.Code, Here);
+        return depot.Shift(van.Code) is not null ? CloseoutScreen.Open(depot, van.Code, Here)
+            : Typed.Length > 0 && Rostered(depot, van, Typed) is { } driver && van.Code.Text != driver.Code.Text
+                ? new Reply(this, Act: new RecordAct([new ComeIn(van.Code, driver.Code)]))
+            : new WhoScreen(van.Code, WhoScreen.Fields(depot, van.Code), Here);
     }
 }

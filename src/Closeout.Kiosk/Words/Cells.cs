@@ -32,6 +32,19 @@ public static class Cells
     }
 
     /// <summary>
+    /// The text in at most so many columns where its end decides: what is longer loses its middle, <c>LED lamp A19, 9 W…2700 K</c>.
+    /// </summary>
+    public static string Middle(string text, int columns)
+    {
+        const int End = 8;
+        if (Count(text) <= columns || columns < 2 * End)
+            return Cut(text, columns);
+
+        var end = string.Concat(Graphemes(Harmless.Line(text)).TakeLast(End)).TrimStart(' ', ',');
+        return Cut(text, columns - Count(end)) + end;
+    }
+
+    /// <summary>
     /// Breaks a sentence into lines of at most so many columns, between words; within one only where it is longer than a line.
     /// </summary>
     /// <param name="most">The rest of a longer text is left out.</param>

@@ -45,7 +45,7 @@ public static class DayBookWords
         CardboardConfirmed e => (null, T("cardboard done, the rest as expected")),
         MileageLogged e => (null, T($"odometer {e.StartMi} to {e.EndMi} mi")
             + (e.FuelGal is null ? "" : T($", {e.FuelGal} gal {e.FuelGrade}")) + (e.Sure ? T(", confirmed as read") : "")),
-        DamageFound e => (null, T($"incident {e.Number}: {e.Zone}, {e.Severity.ToString().ToLowerInvariant()}"
+        DamageFound e => (null, T($"incident {e.Number}: {T(e.Zone)}, {How(e.Severity)}"
             + $"{(e.Drivable ? "" : T(", not drivable"))}: {e.What}{(e.Told.Length > 0 ? T($"; told {e.Told}") : "")}")),
         DamageConfirmed e => (null, (e.None ? T("walked around: no damage") : T("walked around: no more damage"))
             + (e.Known is null ? "" : T($"; still there: {string.Join(", ", e.Known)}"))),
@@ -56,10 +56,14 @@ public static class DayBookWords
         KitConfirmed e => (null, T("safety kit done, the rest all there")),
         WeeklyChecked e =>
             (null,
-                T($"weekly check: {(e.NotInOrder.Count == 0 ? T("all in order") : T("not in order: ") + string.Join(", ", e.NotInOrder))}, "
+                T(
+                    $"weekly check: {(e.NotInOrder.Count == 0 ? T("all in order") : T("not in order: ") + string.Join(", ", e.NotInOrder.Select(T)))}, "
                     + $"{(e.Clean ? T("clean") : T("to be cleaned"))}")),
         PhotoAttached e => (null, T($"attached {e.Name}, {e.Bytes} bytes")),
         Signed e => (null, e.Proof == Proof.Pin ? T("signed the close-out") : T("signed the close-out, a rehearsal: without a PIN")),
+        HandoverAnswered { Answers.Count: 0 } => (null, T("handover not asked")),
+        HandoverAnswered e => (null, T("handover: ")
+            + string.Join("; ", e.Answers.Select(a => $"{a.Question} {(a.Yes ? T("yes") : T($"no, {a.Why}"))}"))),
         SignedFor e => (null, T($"signed for {e.For}: {e.Why}")),
         CloseoutChecked e => (null, T("checked the close-out")),
         CloseoutReopened e => (null, T($"reopened the close-out: {e.Why}")),
@@ -98,6 +102,14 @@ public static class DayBookWords
             (null,
                 string.Concat(
                     entry.GetType().Name.Select((c, i) => char.IsUpper(c) ? $"{(i > 0 ? " " : "")}{char.ToLowerInvariant(c)}" : $"{c}"))),
+    };
+
+    private static string How(Severity severity) => severity switch
+    {
+        Severity.Note => T("note"),
+        Severity.Repair => T("repair"),
+        Severity.Unsafe => T("unsafe"),
+        _ => throw new InvalidOperationException($"no such severity: {severity}"),
     };
 
     private static string Change(PlanOverridden e) => e.Kind switch

@@ -48,6 +48,8 @@ internal sealed class Typist(Random random, IReadOnlyList<string>? vans = null)
     private string Answer(Depot depot, Question s) => (s.At, random.Next(10)) switch
     {
         (Step.Leftovers, 0) when random.Next(10) == 0 => "**",
+        (Step.Leftovers, < 5) when s.Form.Fields is [{ Name: "kept" }, ..] => $"{random.Next(20)}{{Enter}}",
+        (Step.Leftovers, < 5) when s.Form.Fields is [_, { Name: "kept" }, ..] => $"{random.Next(3)}{{Enter}}{random.Next(9)}{{Enter}}",
         (Step.Leftovers, < 4) => $"{random.Next(3)}{{Enter}}{random.Next(6)}{{Enter}}{random.Next(9)}{{Enter}}",
         (Step.Leftovers, < 8) => "=",
         (Step.Leftovers, _) => "{Enter}",
@@ -64,7 +66,10 @@ internal sealed class Typist(Random random, IReadOnlyList<string>? vans = null)
     {
         _ when s.IsReport => "{Escape}",
         Step.Leftovers when s.Item is null => "*",
+        Step.Leftovers when s.Form.Fields is [{ Name: "kept" }, ..] => "0{Enter}",
+        Step.Leftovers when s.Form.Fields is [_, { Name: "kept" }, ..] => "0{Enter}0{Enter}",
         Step.Leftovers => "0{Enter}0{Enter}0{Enter}{Enter}",
+        Step.Handover => "y",
         Step.Weekly => "={Enter}{Enter}{Enter}",
         Step.Damage => s.Form["damage"].Letter == "T" ? "{Enter}" : "n",
         Step.SignOff => "{Enter}",

@@ -1,5 +1,6 @@
 using Closeout.DayBook;
 using Closeout.Facts;
+using Closeout.Leads;
 using Closeout.Restock;
 using Closeout.Rules;
 using Closeout.Tests.Shifts;
@@ -44,7 +45,8 @@ internal static class AnyStockDesk
     private static Gen<ICommand> AtDesk(Gen<Place> places) => Gen.Frequency(
         (4, Change),
         (1, Gen.Select(Gen.Int[1, 60], AnyReason, AnyBody).Select((number, reason, by) => (ICommand)new WithdrawChange(number, reason, by))),
-        (5, Load),
+        (1, Gen.Select(Gen.Int[1, 60], AnyItem, AnyReason, AnyBody).Select((number, item, reason, by) => (ICommand)new TakeBack(number, item, reason, by))),
+        (6, Load),
         (2, Gen.Select(AnyItem, Wild, AnyBody).Select((item, cartons, by) => (ICommand)new ReceiveDelivery(item, cartons, by))),
         (3, Correct(places)));
 

@@ -34,7 +34,7 @@ public sealed class AtTheKioskWithoutTheRight : IDisposable
         "B4{F7}k@{Enter}",
         "B4{F7}rwrong odometer{Enter}@{Enter}",
         "B4{F7}bT03{Enter}went home ill{Enter}@{Enter}",
-        "B4{F7}x{Enter}in the workshop{Enter}@{Enter}",
+        "B4{F7}x{Enter}{Enter}in the workshop{Enter}@{Enter}",
         "B4{F7}m2026-11-19{Enter}{Enter}B5{Enter}{Enter}a van is held{Enter}@{Enter}",
         "{F8}{F5}{Enter}@{Enter}",
         "{F8}{F4}12{Enter}{Enter}wrong van{Enter}@{Enter}",

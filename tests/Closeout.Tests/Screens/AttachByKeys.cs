@@ -19,7 +19,7 @@ public sealed class AttachByKeys : IDisposable
     public void A_picture_is_attached_by_its_path_and_the_question_goes_on_as_it_was_typed()
     {
         Put("a.jpg", Jpeg);
-        kiosk.Press("1{Enter}2{F8}");
+        kiosk.Press("1{Down}2{F8}");
         kiosk.Session.Model.Screen.Should().BeOfType<AttachScreen>();
         kiosk.Show().Should().Contain("0 of at most 24 attached").And.Contain("No faces, no house numbers");
 
@@ -107,7 +107,7 @@ public sealed class AttachByKeys : IDisposable
     public void One_taken_while_a_part_of_the_walk_round_is_described_is_counted_too()
     {
         Put("a.jpg", Jpeg);
-        kiosk.Press($"**==n=n{{Enter}}{{Enter}}dark{{F8}}{stick["a.jpg"]}{{Enter}}");
+        kiosk.Press($"**==n=n{{Enter}}dark{{F8}}{stick["a.jpg"]}{{Enter}}");
         (kiosk.Closeout.IsReport, kiosk.Closeout.Form["what"].Text).Should().Be((true, "dark"));
 
         kiosk.Press("{Enter}{Enter}{Enter}{Enter}={Enter}{Enter}{Enter}");

@@ -49,7 +49,7 @@ internal static class EveningKeys
 
     private static string Keys(SampleKiosk kiosk, Step step, ICommand command) => command switch
     {
-        CountLeftover c => $"/{c.Item}{{Enter}}{Text(c.Sealed ?? Leftovers.BeforeOf(kiosk.Depot.Shift(c.Van)!, kiosk.Depot.Setup.Item(c.Item)).Sealed)}{{Enter}}{c.Bin}{{Enter}}{c.Kept}{{Enter}}",
+        CountLeftover c => Count(kiosk.Press($"/{c.Item}{{Enter}}"), c),
         ConfirmLeftovers => "**",
         CountBoxes c => $"{To(kiosk, c.Item.Text)}{c.Flattened}{{Enter}}",
         CountStream c => $"{To(kiosk, $"stream/{c.Stream}")}{Text(c.Amount)}{{Enter}}",
@@ -57,7 +57,7 @@ internal static class EveningKeys
         LogMileage c => $"{Text(c.EndMi!.Value)}{{Enter}}" + (c.FuelGal is null ? "{Enter}" : $"{Text(c.FuelGal.Value)}{{Enter}}{(c.FuelGrade is null ? Erase(kiosk) : c.FuelGrade)}{{Enter}}"),
         ConfirmDamage { None: true } => kiosk.Depot.Shift(kiosk.Closeout.Van)!.Damages.Count == 0 ? "n" : "n{Enter}",
         ConfirmDamage => "{Enter}",
-        ReportDamage c => (step == Step.Weekly ? $"{To(kiosk, c.Zone)}n{{Enter}}" : $"d{c.Zone}{{Enter}}") + Report(c),
+        ReportDamage c => (step == Step.Weekly ? $"{To(kiosk, c.Zone)}n" : $"d{c.Zone}{{Enter}}") + Report(c),
         CountKit { TestedOn: { } date } c => $"{To(kiosk, c.Piece + "/tested")}{date:yyyy-MM-dd}{{Enter}}",
         CountKit { Expires: { } date } c => $"{To(kiosk, c.Piece + "/date")}{date:yyyy-MM-dd}{{Enter}}",
         CountKit c => $"{To(kiosk, c.Piece.Text)}{c.Count}{{Enter}}",
@@ -65,6 +65,13 @@ internal static class EveningKeys
         Sign c => Code(c.Technician.Text),
         _ => throw new InvalidOperationException(command.GetType().Name),
     };
+
+    /// <summary>The three counts, in the order in which they are asked; the last Enter records them.</summary>
+    private static string Count(SampleKiosk kiosk, CountLeftover c)
+    {
+        var booked = Leftovers.BeforeOf(kiosk.Depot.Shift(c.Van)!, kiosk.Depot.Setup.Item(c.Item)).Sealed;
+        return string.Join("{Down}", kiosk.Closeout.Form.Fields.Select(f => f.Name switch { "sealed" => c.Sealed ?? booked, "bin" => c.Bin, _ => c.Kept })) + "{Enter}";
+    }
 
     /// <summary>How bad, what, and behind a mere note whether it drives, who was told and when.</summary>
     private static string Report(ReportDamage c)

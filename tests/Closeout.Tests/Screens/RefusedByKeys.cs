@@ -28,7 +28,7 @@ public sealed class RefusedByKeys
     [InlineData(Damage + "6{Enter}r{Enter}crack{Enter}{Enter}{Enter}4{Enter}", "told_at", "\"4\" is no time")]
     [InlineData(Weekly + "{Down}{Down}{Down}{Down}{Down}{Down}{Down}{Down}x{Enter}{Enter}{Enter}{Enter}{Enter}", "ladder rack", "Say whether this part is in order: ladder rack")]
     [InlineData(Weekly + "=2026-11-19{Enter}{Enter}{Enter}", "oil", "The last oil change cannot be 2026-11-19")]
-    [InlineData("B3{Enter}{Enter}9{Enter}0{Enter}0{Enter}", "sealed", "more than on record")]
+    [InlineData("B3{Enter}{Enter}99{Enter}", "kept", "more than on record")]
     public void At_a_close_out(string keys, string field, string said)
     {
         using var kiosk = new SampleKiosk();
@@ -88,9 +88,9 @@ public sealed class RefusedByKeys
     public void A_count_asked_again_and_typed_once_more_is_the_same_answer_again()
     {
         using var kiosk = new SampleKiosk();
-        kiosk.Press("B3{Enter}{Enter}9{Enter}0{Enter}0{Enter}").Entries.OfType<LeftoverCounted>().Should().BeEmpty();
+        kiosk.Press("B3{Enter}{Enter}99{Enter}").Entries.OfType<LeftoverCounted>().Should().BeEmpty();
 
-        kiosk.Press("9{Enter}").Entries.OfType<LeftoverCounted>().Should().ContainSingle().Which.Count.Sealed.Should().Be(9);
+        kiosk.Press("99{Enter}").Entries.OfType<LeftoverCounted>().Should().ContainSingle().Which.Count.Kept.Should().Be(99);
     }
 
     [Fact]

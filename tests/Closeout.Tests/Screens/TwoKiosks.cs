@@ -79,7 +79,7 @@ public sealed class TwoKiosks : IDisposable
     public void Nobody_excuses_a_van_or_ends_the_date_while_it_is_being_walked_at_another_kiosk()
     {
         Press(bay, "B3{Enter}{Enter}");
-        Press(yard, $"B3{{F7}}xN{{Enter}}still out{{Enter}}L1{{Enter}}{sample.PinOf("L1")}{{Enter}}");
+        Press(yard, $"B3{{F7}}x{{Enter}}N{{Enter}}still out{{Enter}}L1{{Enter}}{sample.PinOf("L1")}{{Enter}}");
         yard.Model.Said.Should().StartWith("B3 Curlew is being closed out at bay");
 
         Press(yard, "{Escape}{Escape}{F8}{F5}{Enter}L1{Enter}");

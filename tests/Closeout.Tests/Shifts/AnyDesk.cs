@@ -39,6 +39,7 @@ public static class AnyDesk
             (depot, item, boxes, why, by) => (ICommand)new WriteOffBoxes(depot ? null : van, item, boxes, why, by))),
         (1, Gen.Select(Percent, Pounds, Lead, (percent, pounds, by) => (ICommand)new EmptyContainer(percent, pounds, by))),
         (1, Gen.Select(Stream, Why, Lead, (stream, to, by) => (ICommand)new ShipCollected(stream, to, by))),
+        (2, Gen.Select(Gen.Int[1, 60], AnyItem, Why, Lead, (entry, item, why, by) => (ICommand)new TakeBack(entry, item, why, by))),
         (2, Lead.Select(by => (ICommand)new CheckCloseout(van, by))),
         (1, Gen.Select(Why, Lead, (why, by) => (ICommand)new Reopen(van, why, by))),
         (1, Gen.Select(Gen.OneOf(Tiny.T1, Tiny.T1, Second), Why, Lead, (whom, why, by) => (ICommand)new SignFor(van, whom, why, by))),

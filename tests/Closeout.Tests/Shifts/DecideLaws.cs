@@ -90,7 +90,7 @@ public class DecideLaws
     private static readonly Type[] Elsewhere =
     [
         typeof(PageOpened), typeof(DayFolderLoaded), typeof(BookSalvaged), typeof(PinSet), typeof(PinReset), typeof(PinFailed), typeof(PinPassed),
-        typeof(PlanOverridden), typeof(OverrideWithdrawn), typeof(VanLoaded), typeof(DeliveryReceived), typeof(CountCorrected), typeof(OdometerCorrected), typeof(VanSentBack),
+        typeof(PlanOverridden), typeof(OverrideWithdrawn), typeof(VanLoaded), typeof(DeliveryReceived), typeof(CountCorrected), typeof(OdometerCorrected), typeof(VanSentBack), typeof(StockTakenBack),
     ];
 
     private static (Depot Depot, List<Entry> Story) Story(IEnumerable<Asking> acts)

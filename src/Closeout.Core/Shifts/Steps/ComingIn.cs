@@ -23,7 +23,8 @@ public sealed record ComeIn(Code<Van> Van, Code<Technician> Technician) : IComma
             return Refusal.AlreadyIn(van, shift);
 
         return depot.Setup.Find(Technician) is { } technician
-            ? new VanCameIn(van.Code, technician.Code, IsWeeklyDue(depot, van, technician), SpotCount.Choose(depot, van.Code))
+            ? new VanCameIn(van.Code, technician.Code, IsWeeklyDue(depot, van, technician), SpotCount.Choose(depot, van.Code),
+                HandoverDue: depot.Setup.Questions.Count > 0)
             : Refusal.NoSuchTechnician(Technician) with { About = "technician" };
     }
 

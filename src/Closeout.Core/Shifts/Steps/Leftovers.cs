@@ -61,7 +61,8 @@ public sealed record CountLeftover(
         var counted = count.Sealed * item.UnitsPerCarton + count.Bin + count.Kept;
         return (shift.SpotItems.Contains(item.Code) && !shift.Counts.ContainsKey(item.Code)
             ? Refusal.BlindAboveTheBook(item, counted)
-            : Refusal.AboveTheBook(item, counted, before.Units(item.UnitsPerCarton), gap)) with { About = "sealed" };
+            : Refusal.AboveTheBook(item, counted, before.Units(item.UnitsPerCarton), gap)) with { About =
+                shift.SpotItems.Contains(item.Code) && before.Sealed == 0 ? "kept" : "sealed" };
     }
 }
 

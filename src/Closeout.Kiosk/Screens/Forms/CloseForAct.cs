@@ -38,9 +38,16 @@ public sealed record CloseForAct(SignFor Sign) : Act
         : null;
 }
 
-/// <summary>Excuse a van, unless somebody is just counting it at another kiosk.</summary>
-public sealed record ExcuseAct(ExplainVan Command) : Act
+/// <summary>Excuse vans, unless somebody is just counting one of them at another kiosk, or one may not be: then none is.</summary>
+public sealed record ExcuseAct(IReadOnlyList<ExplainVan> Commands) : Act
 {
-    public override Reply Do(World world, Screen from) =>
-        world.Elsewhere(Command.Van) is { } walked ? new(from, walked) : new RecordAct([Command], T("Recorded.")).Do(world, from);
+    public override Reply Do(World world, Screen from)
+    {
+        if (Commands.Select(c => world.Elsewhere(c.Van)).FirstOrDefault(w => w is not null) is { } walked)
+            return new(from, walked);
+
+        return Commands.FirstOrDefault(c => c.Decide(world.Desk.Depot).Refusal is not null) is { } refused
+            ? from.Refused(world.Scene, refused, refused.Decide(world.Desk.Depot).Refusal!)
+            : new RecordAct(Commands, Commands.Count == 1 ? T("Recorded.") : T($"{Commands.Count} vans are excused.")).Do(world, from);
+    }
 }

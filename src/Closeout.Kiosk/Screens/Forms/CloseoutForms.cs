@@ -1,5 +1,7 @@
 using Closeout.Leads;
+using Closeout.Screens.Parts;
 using Closeout.Screens.Steps;
+using Closeout.Turning;
 
 namespace Closeout.Screens.Forms;
 
@@ -64,26 +66,38 @@ public static class CloseoutForms
         Answer = (f, lead) => new CloseForAct(new(f.On.TheVan.Code, f.Known<Technician>("for"), f["reason"], lead)),
     };
 
-    /// <summary>A lead explains why a van is not closed out.</summary>
-    public static DeskForm Excuse => new(T("EXCUSE A VAN"))
+    /// <summary>A lead explains why vans are not closed out: several at once, where the reason is the same.</summary>
+    public static DeskForm Excuse => new(T("EXCUSE VANS"))
     {
         Fields = a =>
         [
+            new Field("vans", T("Vans"), FieldKind.Words, a.TheVan.Code.Text, T("codes, blanks between"))
+            {
+                Needed = T("Type the code of a van, or several with blanks between."),
+                Check = (d, f) =>
+                    Codes(f.Text).Select(c => d.Setup.Find(c) is null ? Refusal.NoSuchVan(c).Text : null)
+                        .FirstOrDefault(w => w is not null),
+            },
             DeskFields.Letter(
-                "stayed", T("Stayed in"), a.Depot.Shift(a.TheVan.Code) is null ? "Y" : "N", "YN", T("Say whether it stayed in: Y or N."),
-                T("Y it never went out  N it did")),
-            DeskFields.Why(T("Why it is not closed")),
+                "stayed", T("Stayed in"), a.Depot.Shift(a.TheVan.Code) is null ? T("Y") : "N", "YN",
+                T("Say whether they stayed in: Y or N."),
+                T("Y never went out  N did")),
+            DeskFields.Why(T("Why not closed"), T("not needed today"), T("in the shop"), T("technician ill"), T("still out")),
         ],
         About = f =>
-            [T(
-                $"{f.On.Name} is not closed out. Stayed in: it never went out, so what is on record is aboard. Else it is out or half "
-                    + "way, and nobody counted it.")],
+        [
+            T("Open: ") + string.Join(", ", DayEnd.Open(f.Depot).Select(v => $"{v.Code} {v.Name}").DefaultIfEmpty(T("none"))),
+            T("Stayed in: it never went out, so what is on record is aboard. Else it is out or half way, and nobody counted it."),
+        ],
         Help = [
-            T(
-                "A van that is not closed out tonight is excused, so that the day can end. Y: it never went out, so what is on record "
-                    + "aboard is aboard. N: it is out or half way, and nobody counted it.")],
-        Answer = (f, lead) => new ExcuseAct(new(f.On.TheVan.Code, f.Letter("stayed") == "Y", f["reason"], lead)),
+            T("Vans that are not closed out tonight are excused, so that the day can end. Several codes, where the reason is the same. Y: "
+                + "they never went out, so what is on record aboard is aboard. N: they are out or half way, and nobody counted them.")],
+        Answer = (f, lead) => new ExcuseAct(
+            [.. Codes(f["vans"]).Select(v => new ExplainVan(f.Depot.Setup.Van(v).Code, f.Letter("stayed") == "Y", f["reason"], lead))]),
     };
+
+    private static IEnumerable<Code<Van>> Codes(string text) => text.Split([' ', ','], StringSplitOptions.RemoveEmptyEntries)
+        .Where(Code<Van>.IsValid).Select(c => new Code<Van>(c)).Distinct();
 
     private static string FourEyes => T("Second-person check: not by who brought it in or signed it.");
 

@@ -7,13 +7,17 @@ public static class DeskFields
 {
     /// <param name="needed">What is said where it is left empty; null: it may be.</param>
     public static Field Item(string shown = "", string? needed = null, bool mayBeEmpty = false) =>
-        Coded<Item>("item", T("Item"), shown, mayBeEmpty ? null : needed ?? T("Type the code of the item."), (d, c) => d.Setup.Find(c) is null ? Refusal.NoSuchItem(c) : null);
+        Coded<Item>("item", T("Item"), shown, mayBeEmpty ? null : needed ?? T("Type the code of the item."),
+            (d, c) => d.Setup.Find(c) is null ? Refusal.NoSuchItem(c) : null)
+            with { Choices = d => d.Setup.Items.Select(i => new Choice(i.Code.Text, i.Description)) };
 
     public static Field Van(string name, string label, string shown, string needed) =>
-        Coded<Van>(name, label, shown, needed, (d, c) => d.Setup.Find(c) is null ? Refusal.NoSuchVan(c) : null);
+        Coded<Van>(name, label, shown, needed, (d, c) => d.Setup.Find(c) is null ? Refusal.NoSuchVan(c) : null)
+            with { Choices = d => d.Setup.Vans.Select(v => new Choice(v.Code.Text, v.Name)) };
 
     public static Field Person(string name, string label, string shown, string needed) =>
-        Coded<Technician>(name, label, shown, needed, (d, c) => d.Setup.Find(c) is null ? Refusal.NoSuchTechnician(c) : null);
+        Coded<Technician>(name, label, shown, needed, (d, c) => d.Setup.Find(c) is null ? Refusal.NoSuchTechnician(c) : null)
+            with { Choices = People };
 
     /// <summary>A code of any kind.</summary>
     /// <param name="wrong">Why it cannot be; null: it can.</param>
@@ -49,7 +53,14 @@ public static class DeskFields
     };
 
     /// <summary>Why it is done.</summary>
-    public static Field Why(string label) => Words("reason", label);
+    /// <param name="usual">Reasons to choose from; another is typed.</param>
+    public static Field Why(string label, params string[] usual) => Words("reason", label) with
+    {
+        Choices = usual.Length == 0 ? null : _ => usual.Select(u => new Choice(u)),
+    };
+
+    /// <summary>Everybody of the crew.</summary>
+    public static IEnumerable<Choice> People(Depot depot) => depot.Setup.Crew.Select(c => new Choice(c.Code.Text, c.Name));
 
     private static string Asked(string label) => char.ToLowerInvariant(label[0]) + label[1..];
 }

@@ -40,9 +40,10 @@ public sealed record DeskForm(string Title)
     /// <summary>The form, ready to be filled in.</summary>
     public Form Open(Asked asked)
     {
+        var known = asked.Known is { } person && (!IsLeads || asked.Depot.Setup.Find(person) is { IsLead: true }) ? person.Text : "";
         var name = IsLeads
-            ? DeskFields.Person("by", T("Lead's code"), "", NoName ?? T("That is a lead's: type the lead's code."))
-            : DeskFields.Person("by", T("Your code"), "", NoName ?? T("Type your own code."));
+            ? DeskFields.Person("by", T("Lead's code"), known, NoName ?? T("That is a lead's: type the lead's code."))
+            : DeskFields.Person("by", T("Your code"), known, NoName ?? T("Type your own code."));
         return new([.. Fields(asked), name], Focus(asked));
     }
 }
@@ -53,6 +54,9 @@ public sealed record DeskForm(string Title)
 public sealed record Asked(Tonight Tonight, Code<Van>? Van = null, Code<Item>? Item = null, Code<Technician>? Person = null)
 {
     public Depot Depot => Tonight.Depot;
+
+    /// <summary>Who is known at the kiosk; null: nobody.</summary>
+    public Code<Technician>? Known { get; init; }
 
     /// <summary>The van that it is of.</summary>
     /// <exception cref="InvalidOperationException">The form was opened on none.</exception>

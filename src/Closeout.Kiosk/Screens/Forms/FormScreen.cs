@@ -12,9 +12,12 @@ public sealed record FormScreen(DeskForm Kind, Form Form, Screen Back, Code<Van>
     /// <summary>A command that was asked again; null: none.</summary>
     public IAskedAgain? Doubted { get; init; }
 
+    /// <summary>The place in the list of choices; -1: none is chosen.</summary>
+    public int Picked { get; init; } = -1;
+
     public static FormScreen Of(
         DeskForm kind, Scene scene, Screen back, Code<Van>? van = null, Code<Item>? item = null, Code<Technician>? person = null) =>
-        new(kind, kind.Open(new(scene.Tonight, van, item, person)), back, van, item, person);
+        new(kind, kind.Open(new(scene.Tonight, van, item, person) { Known = scene.Known?.Person }), back, van, item, person);
 
     public override IReadOnlyList<Binding> Bindings(Scene scene)
     {
@@ -27,11 +30,15 @@ public sealed record FormScreen(DeskForm Kind, Form Form, Screen Back, Code<Van>
             bindings.Add(new(Keys.F(5), o.Line, _ => Of(o.Form(), scene, Back, Van, Item, Person)));
 
         bindings.AddRange([
-            new(Keys.Up, other is null ? T("back") : null, _ => this with { Form = Form.Move(-1) }),
+            new(Keys.Up, other is null ? T("back") : null,
+                _ => Picked >= 0 ? this with { Picked = Picked - 1 } : this with { Form = Form.Move(-1) }),
             HelpKey(),
             new(Keys.Escape, other is null ? T("leave it") : T("leave"), _ => Back),
-            new(Keys.Of(T("Down"), Press.Down, Press.Tab), null, _ => Onward(scene, mayBeEmpty: true)),
-            EditKeys(Form, form => this with { Form = form, Doubted = null }),
+            new(Keys.Of(T("Down"), Press.Down, Press.Tab), null, key => key.Press == Press.Down
+                && PickList.Of(scene.Depot, Form.Now) is { Count: var choices } && Picked < choices - 1
+                    ? this with { Picked = Picked + 1 }
+                    : Onward(scene, mayBeEmpty: true)),
+            EditKeys(Form, form => this with { Form = form, Doubted = null, Picked = -1 }),
         ]);
         return bindings;
     }
@@ -70,6 +77,7 @@ public sealed record FormScreen(DeskForm Kind, Form Form, Screen Back, Code<Van>
             sheet.Write(row++, 2, line);
 
         FormView.Draw(sheet, row + 1, 2, Form, 0, Form.Fields.Count, Labels, sheet.Width - 2);
+        PickList.Draw(sheet, row + 2 + Form.Fields.Count, 2, scene.Depot, Form.Now, Picked);
     }
 
     private Filled Filled(Scene scene) => new(new(scene.Tonight, Van, Item, Person), Form);
@@ -78,17 +86,16 @@ public sealed record FormScreen(DeskForm Kind, Form Form, Screen Back, Code<Van>
     private Reply Onward(Scene scene, bool mayBeEmpty) =>
         Form.Now is { } field && !(mayBeEmpty && field.Text.Length == 0) && field.Wrong(scene.Depot) is { } wrong
         ? Reply.Lacks(this, field.Name, wrong)
-        : this with { Form = Form.Move(1) };
+        : this with { Form = Form.Move(1), Picked = -1 };
 
     /// <summary>Records a command in place of what the form comes to, in the same name.</summary>
     private Reply Give(Scene scene, ICommand command) => Complete(scene) is { Act: RecordAct act } reply
         ? reply with { Act = act with { Commands = [command] } }
         : new(this, T("Fill in the form first."));
 
-    private Reply Enter(Scene scene)
-    {
-        return Form.IsLast ? Complete(scene) : Onward(scene, mayBeEmpty: false);
-    }
+    private Reply Enter(Scene scene) => PickList.Taken(scene.Depot, Form.Now, Picked) is { } choice
+        ? (this with { Form = Form.With(Form.Now! with { Typed = choice.Text, Caret = null }), Picked = -1 }).Enter(scene)
+        : Form.IsLast ? Complete(scene) : Onward(scene, mayBeEmpty: false);
 
     private Reply Complete(Scene scene)
     {

@@ -84,14 +84,14 @@ public static class YardForms
     };
 
     /// <summary>An accumulation box goes to a recycler.</summary>
-    public static DeskForm Ship => new(T("SHIP A COLLECTING BOX"))
+    public static DeskForm Ship => new(T("SHIP AN ACCUMULATION BOX"))
     {
         IsLeads = false,
         Fields = a =>
         [
             DeskFields.Coded<WasteStream>(
                 "stream", T("Waste stream"), ByAge(a.Depot).FirstOrDefault()?.Stream.Text ?? "", T("Type the name of the waste stream."),
-                (_, c) => WasteStream.Find(c) is null ? YardRefusal.NoSuchStream(c) : null),
+                (_, c) => WasteStream.Find(c) is null ? YardRefusal.NoSuchStream(c) : null) with { Choices = Streams },
             DeskFields.Words("to", T("Who took it, and slip")),
         ],
         About = f =>
@@ -115,4 +115,7 @@ public static class YardForms
         [.. on.Van is { } van ? LostBoxes.Of(on.Depot, van) : LostBoxes.OfDepot(on.Depot)];
 
     private static IEnumerable<CollectingBox> ByAge(Depot depot) => depot.Yard.Collecting.Values.OrderBy(b => b.StartedOn);
+
+    private static IEnumerable<Choice> Streams(Depot depot) =>
+        Collecting.On(depot.Setup.Depot).Select(w => new Choice(w.Code.Text, w.Description));
 }

@@ -26,6 +26,9 @@ public abstract record Act
     /// <summary>Whether it is a signature: then the PIN is asked although the person is known.</summary>
     public bool IsSignature { get; init; }
 
+    /// <summary>What of the PIN was typed already.</summary>
+    public string Typed { get; init; } = "";
+
     /// <summary>What whoever types the PIN does by it, after the name.</summary>
     public string Does { get; init; } = T("confirms what was typed");
 

@@ -41,6 +41,9 @@ public sealed record Field(
     /// <summary>Tells what is wrong with what stands there, in a sentence; null: only the whole tells.</summary>
     public Func<Depot, Field, string?>? Check { get; init; }
 
+    /// <summary>What there is to choose; null: nothing is offered.</summary>
+    public Func<Depot, IEnumerable<Choice>>? Choices { get; init; }
+
     /// <summary>Of a number: the most digits after the decimal mark. So a mark between thousands is told at once.</summary>
     public int Decimals { get; init; } = 3;
 
@@ -78,8 +81,10 @@ public sealed record Field(
             ? at
             : null;
 
-    /// <summary>The letter that it holds, as a capital; empty: none.</summary>
-    public string Letter => Text.ToUpperInvariant();
+    /// <summary>
+    /// The letter that it holds, as a capital; empty: none. Yes is a Y, whatever its letter in the language that is spoken.
+    /// </summary>
+    public string Letter => Text.ToUpperInvariant() is var letter && letter == T("Y") ? "Y" : letter;
 
     /// <summary>A field of a whole number.</summary>
     public static Field Count(string name, string label, int number, string after = "") =>

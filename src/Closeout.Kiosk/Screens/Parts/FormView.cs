@@ -16,7 +16,7 @@ public static class FormView
         {
             var field = form.Fields[i];
             var here = i == form.Focus;
-            sheet.Write(row, column, (here ? "> " : "  ") + field.Label, Look.Plain, labels);
+            sheet.Write(row, column, (here ? "> " : "  ") + Cells.Middle(field.Label, labels - 2));
             var at = column + labels + 1;
             var end = edge ?? Math.Min(sheet.Width, column + QuestionColumns);
             var width = Math.Min(field.Width, Math.Max(1, end - at - 2));

@@ -12,6 +12,8 @@ public static class Frame
     /// <param name="counts">Words with their tones, before what stands at the right.</param>
     public static void Head(Sheet sheet, Depot depot, string title, string right, params IReadOnlyList<(string Word, Look Tone)> counts)
     {
+        right = sheet.Known is not { } known ? right
+            : T($"{known.Person} {known.Minutes} min") + (right.Length > 0 ? $"  {right}" : "");
         var rehearsal = depot.Rehearsal ? T(" REHEARSAL ") : "";
         var badges = counts.Sum(c => Cells.Count(c.Word) + 3);
 

@@ -8,8 +8,11 @@ namespace Closeout.Screens.Parts;
 /// ground; without colors bold and reverse say the same.
 /// </summary>
 /// <param name="hasColors">Whether colors are sent.</param>
-public sealed class Paint(bool hasColors)
+/// <param name="hasShapes">Whether the terminal shows UTF-8; else each shape is one ASCII character.</param>
+public sealed class Paint(bool hasColors, bool hasShapes = true)
 {
+    public bool HasShapes => hasShapes;
+
     /// <summary>The pairs of the tones: letters, ground.</summary>
     public static readonly IReadOnlyDictionary<Look, (ColorName16 Letters, ColorName16 Ground)> Tones =
         new Dictionary<Look, (ColorName16, ColorName16)>

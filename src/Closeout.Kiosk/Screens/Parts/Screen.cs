@@ -7,8 +7,15 @@ public sealed record Scene(Tonight Tonight, DateTimeOffset Now, string Said)
     /// <summary>Whether what is said is that something was done.</summary>
     public bool IsDone { get; init; }
 
+    /// <summary>Whose PIN need not be typed again at the desk; null: nobody's.</summary>
+    public Known? Known { get; init; }
+
     public Depot Depot => Tonight.Depot;
 }
+
+/// <summary>Somebody whose PIN was right a moment ago.</summary>
+/// <param name="Minutes">For so long yet, rounded up.</param>
+public sealed record Known(Code<Technician> Person, int Minutes);
 
 /// <summary>What a key comes to: the screen from now on, perhaps a sentence, perhaps something to do in the world.</summary>
 /// <param name="Said">To the person; empty: nothing.</param>
@@ -50,7 +57,7 @@ public abstract record Screen
     /// <summary>The whole screen.</summary>
     public Sheet Show(Scene scene, int width, int height)
     {
-        var (sheet, keys) = (new Sheet(width, height), Bindings(scene));
+        var (sheet, keys) = (new Sheet(width, height) { Known = scene.Known }, Bindings(scene));
         Draw(sheet, scene);
         for (var row = 0; row <= keys.Max(k => k.Row); row++)
             sheet.Write(sheet.Height - 1 - row, 1, Binding.Told(keys, row, KeyColumns), Look.Strong, sheet.Width - 2);

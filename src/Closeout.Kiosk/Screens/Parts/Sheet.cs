@@ -45,6 +45,9 @@ public sealed class Sheet
 
     public int Height { get; }
 
+    /// <summary>Who is known, for the first line; null: nobody.</summary>
+    public Known? Known { get; init; }
+
     /// <summary>Where the next character goes; null: nothing is typed here.</summary>
     public (int Row, int Column)? Caret { get; set; }
 

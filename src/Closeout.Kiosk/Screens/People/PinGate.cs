@@ -45,6 +45,11 @@ public sealed class PinGate(Desk desk, Pins pins)
         return ReferenceEquals(rested.Screen, model.Screen) ? model : new(rested.Screen, rested.Said);
     }
 
+    /// <summary>Who is known, and for how long yet; null: nobody.</summary>
+    public Known? Known => known is { } k && IsWithin(k.Since, desk.Now)
+        ? new(k.Person, (int)Math.Ceiling((k.Since + Patience - desk.Now).TotalMinutes))
+        : null;
+
     /// <summary>Somebody signed: who was known and is another is forgotten.</summary>
     public void Signed(Code<Technician> signer) => known = known is { } k && k.Person == signer ? known : null;
 
@@ -84,7 +89,7 @@ public sealed class PinGate(Desk desk, Pins pins)
         if (desk.Depot.Setup.Find(code) is not { } person)
             return Unasked(screen, act, Refusal.NoSuchTechnician(code));
 
-        var ask = new PinScreen(person.Code, act, screen, pins.Kiosk);
+        var ask = new PinScreen(person.Code, act, screen, pins.Kiosk, Typed: act.Typed);
         return desk.Depot.Pins.Of(person.Code) switch
         {
             { IsLocked: true } own => Unasked(screen, act, PinRefusal.Locked(person, own.Failures)),

@@ -70,7 +70,7 @@ public sealed class DamagePage : StepPage
 
         var row = Say(sheet, 3, T("Walk once around the van. Any damage, new or not yet reported?"));
         foreach (var damage in shift.Damages)
-            row = Say(sheet, row + 1, $"- {damage.Zone}, {Readiness.SeverityWords(damage.Severity)}: {damage.What}");
+            row = Say(sheet, row + 1, $"- {T(damage.Zone)}, {Readiness.SeverityWords(damage.Severity)}: {damage.What}");
 
         FormView.Draw(sheet, row + 2, 1, q.Form, 0, 1, 12);
         row = Say(sheet, row + 4, shift.Damages.Count == 0
@@ -102,7 +102,7 @@ public sealed class DamagePage : StepPage
     public override IEnumerable<(int Indent, string Text)>? Tally(Depot depot, Shift shift, VanEntry entry) => entry switch
     {
         DamageFound e when shift.Damages.Contains(e) =>
-            [(0, T($"DAMAGE {e.Number}: {e.Zone}, {Readiness.SeverityWords(e.Severity)}{(e.Drivable ? "" : T(", HOLDS"))}"))],
+            [(0, T($"DAMAGE {e.Number}: {T(e.Zone)}, {Readiness.SeverityWords(e.Severity)}{(e.Drivable ? "" : T(", HOLDS"))}"))],
         DamageConfirmed { Known: { Count: > 0 } known } => [(0, T($"known, still there: {string.Join(", ", known)}"))],
         DamageConfirmed when shift.Damages.Count == 0 => [(0, T("no damage seen"))],
         DamageFound or DamageConfirmed => [],
@@ -113,7 +113,7 @@ public sealed class DamagePage : StepPage
     [
         shift.Damages.Count == 0
             ? T("Damage      none seen")
-            : T($"Damage      {string.Join("; ", shift.Damages.Select(d => $"{d.Zone}, {Readiness.SeverityWords(d.Severity)}"))}"),
+            : T($"Damage      {string.Join("; ", shift.Damages.Select(d => $"{T(d.Zone)}, {Readiness.SeverityWords(d.Severity)}"))}"),
     ];
 
     protected override StepReply Enter(Depot depot, Shift shift, Question q) =>

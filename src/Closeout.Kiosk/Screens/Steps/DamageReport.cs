@@ -1,6 +1,7 @@
 using System.Globalization;
 using Closeout.Screens.Parts;
 using Closeout.Shifts.Steps;
+using Closeout.Vans;
 
 namespace Closeout.Screens.Steps;
 
@@ -31,10 +32,10 @@ internal static class DamageReport
     /// <summary>The form that asks for a damage. A mere note ends with what it is.</summary>
     /// <param name="part">Of the walk-round, when it was found not in order.</param>
     public static Form Fields(string part = "") => Form.Of(
-        new Field("zone", T("Where"), FieldKind.Words, part),
+        new Field("zone", T("Where"), FieldKind.Words, T(part)),
         new Field("severity", T("How bad"), FieldKind.Letter, part.Length > 0 ? "R" : "N", T("N note  R to repair  U unsafe")),
         new Field("what", T("What"), FieldKind.Words, ""),
-        new Field("drivable", T("Drivable"), FieldKind.Letter, "Y", T("Y yes  N no, on hold")),
+        new Field("drivable", T("Drivable"), FieldKind.Letter, T("Y"), T("Y yes  N no, on hold")),
         new Field("told", T("Who was told"), FieldKind.Words, ""),
         new Field("told_at", T("At"), FieldKind.Clock, "", "HH:MM")) with { Focus = part.Length > 0 ? 1 : 0 };
 
@@ -43,6 +44,9 @@ internal static class DamageReport
         var (zone, what) = (form["zone"].Text, form["what"].Text);
         if (int.TryParse(zone, NumberStyles.None, CultureInfo.InvariantCulture, out var number) && number >= 1 && number <= Zones.Length)
             zone = Zones[number - 1];
+
+        // The book has the program's own words in English, whatever was spoken; a person's words stay as they are.
+        zone = WalkRound.Parts.Concat(Zones).FirstOrDefault(w => T(w) == zone) ?? zone;
 
         if (SeverityOf(form) is not { } severity)
             return Steps.Answer.Lacks("severity", T("Say how bad it is: N note, R to repair, U unsafe."));
@@ -67,7 +71,7 @@ internal static class DamageReport
 
     /// <summary>Unsafe is not drivable, until somebody says otherwise.</summary>
     public static Question Refilled(Question q) =>
-        q with { Form = q.Form.With(q.Form["drivable"] with { Shown = SeverityOf(q.Form) == Severity.Unsafe ? "N" : "Y" }) };
+        q with { Form = q.Form.With(q.Form["drivable"] with { Shown = SeverityOf(q.Form) == Severity.Unsafe ? "N" : T("Y") }) };
 
     public static void Draw(Sheet sheet, Form form)
     {

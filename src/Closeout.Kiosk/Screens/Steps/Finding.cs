@@ -54,7 +54,7 @@ internal static class Finding
         foreach (var item in Matches(depot, find).Take(MostListed))
         {
             sheet.Write(row, 1, $"{(row == 7 ? ">" : " ")} {item.Code}", Look.Plain, StepPage.Columns);
-            sheet.Write(row, 18, item.Description, Look.Plain, StepPage.Columns - 17);
+            sheet.Write(row, 18, Cells.Middle(item.Description, StepPage.Columns - 17));
             row++;
         }
 

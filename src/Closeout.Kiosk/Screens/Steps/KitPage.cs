@@ -61,7 +61,9 @@ public sealed class KitPage : ListPage
     public override IEnumerable<string> Summary(Depot depot, Shift shift)
     {
         var lacking = KitCheck.MissingOf(depot, shift.Van).Select(m => T($"{m.Piece.Description} {m.There} of {m.Required}")).ToList();
-        return [lacking.Count == 0 ? T("Safety kit  all there") : T($"Safety kit  {string.Join("; ", lacking)}")];
+        var due = KitCheck.Due(depot, shift.Van).Select(d => d.Words(depot.Date)).ToList();
+        yield return lacking.Count == 0 && due.Count == 0 ? T("Safety kit  all there, in date")
+            : T($"Safety kit  {string.Join("; ", [.. lacking.Count == 0 ? [T("all there")] : lacking, .. due])}");
     }
 
     protected override Form Fields(Depot depot, Shift shift) => new([.. depot.Setup.Kit.SelectMany(piece => Fields(depot, shift, piece))]);

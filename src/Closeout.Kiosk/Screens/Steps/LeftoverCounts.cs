@@ -10,13 +10,17 @@ internal static class LeftoverCounts
     /// <summary>Whether the item is to be counted without seeing the book's figure, and nobody did yet.</summary>
     public static bool IsBlind(Shift shift, Code<Item> item) => shift.SpotItems.Contains(item) && !shift.Counts.ContainsKey(item);
 
-    /// <summary>The first item that nobody counted yet; null: all are.</summary>
+    /// <summary>
+    /// The item to ask next, of those that nobody counted, in stow order: first the blind ones, then what visits used, then the rest. Null:
+    /// all are counted.
+    /// </summary>
     public static Code<Item>? Next(Depot depot, Shift shift, Code<Item>? after = null)
     {
         var items = Leftovers.ToCount(depot, shift).Select(i => i.Code).ToList();
         var start = after is { } a ? items.IndexOf(a) + 1 : 0;
-        return items.Skip(start).Concat(items.Take(start)).Where(i => !shift.Counts.ContainsKey(i)).Select(i => (Code<Item>?)i)
-            .FirstOrDefault();
+        var open = items.Skip(start).Concat(items.Take(start)).Where(i => !shift.Counts.ContainsKey(i)).Cast<Code<Item>?>().ToList();
+        return items.Where(i => !shift.Counts.ContainsKey(i)).OrderBy(i => shift.SpotItems.Contains(i) ? 0 : 1).Cast<Code<Item>?>()
+            .FirstOrDefault(i => shift.SpotItems.Contains(i!.Value) || depot.Reported(shift.Van, i.Value) > 0) ?? open.FirstOrDefault();
     }
 
     /// <summary>The first item that must not be passed by: counted blind tonight, or used as visits report; null: none is left.</summary>
@@ -26,15 +30,34 @@ internal static class LeftoverCounts
         .Select(i => (Code<Item>?)i.Code)
         .FirstOrDefault();
 
-    public static Form Fields(Depot depot, Shift shift, Code<Item> item) => IsBlind(shift, item)
-        ? Form.Of(
-            new Field("sealed", T("Sealed, on the van"), FieldKind.Count, "", T("cartons")),
-            new Field("bin", T("Loose into the bin"), FieldKind.Count, "", T("units, if any")),
-            new Field("kept", T("Loose, stay aboard"), FieldKind.Count, "", T("units")))
-        : Refill(depot, shift, item, Form.Of(
-            new Field("sealed", T("Still sealed"), FieldKind.Count, "", T("cartons")),
-            new Field("bin", T("Loose into the bin"), FieldKind.Count, "", T("units")),
-            new Field("kept", T("Loose kept aboard"), FieldKind.Count, "", T("units"))));
+    /// <summary>
+    /// The fields of a count. Of a blind one first those that must be typed: the loose units, and the sealed cartons where the record has
+    /// any.
+    /// </summary>
+    public static Form Fields(Depot depot, Shift shift, Code<Item> item)
+    {
+        if (!IsBlind(shift, item))
+        {
+            return Refill(depot, shift, item, Form.Of(
+                new Field("sealed", T("Still sealed"), FieldKind.Count, "", T("cartons")),
+                new Field("bin", T("Loose into the bin"), FieldKind.Count, "", T("units")),
+                new Field("kept", T("Loose kept aboard"), FieldKind.Count, "", T("units"))));
+        }
+
+        var kept = new Field("kept", T("Loose, stay aboard"), FieldKind.Count, "", T("units"));
+        var bin = new Field("bin", T("Loose into the bin"), FieldKind.Count, "", T("units, if any"));
+        return NeedsSealed(depot, shift, item)
+            ? Form.Of(new Field("sealed", T("Sealed, on the van"), FieldKind.Count, "", T("cartons")), kept, bin)
+            : Form.Of(kept, bin, new Field("sealed", T("Sealed, on the van"), FieldKind.Count, "", T("cartons, if any")));
+    }
+
+    /// <summary>Whether a blind count must say the sealed cartons: one number suffices where the record has none.</summary>
+    public static bool NeedsSealed(Depot depot, Shift shift, Code<Item> item) =>
+        Leftovers.BeforeOf(shift, depot.Setup.Item(item)).Sealed > 0;
+
+    /// <summary>Whether a blind count has all that it must say.</summary>
+    public static bool IsTold(Depot depot, Shift shift, Code<Item> item, Form form) =>
+        form["kept"].Text.Length > 0 && (form["sealed"].Text.Length > 0 || !NeedsSealed(depot, shift, item));
 
     /// <summary>
     /// The fields of a count, the ones not typed filled with what follows from the others. Where visits report what was
@@ -64,13 +87,13 @@ internal static class LeftoverCounts
         const int columns = StepPage.Columns;
         var (c, before) = (item.UnitsPerCarton, Leftovers.BeforeOf(shift, item));
         sheet.Write(3, 1, item.Stow.Length > 0 ? item.Stow : T("anywhere in the van"), Look.Faint, columns);
-        sheet.Write(4, 1, item.Description, Look.Strong, columns);
+        sheet.Write(4, 1, Cells.Middle(item.Description, columns), Look.Strong);
         sheet.Write(5, 1, T($"{item.Code}, {c} a carton"), Look.Plain, columns);
         FormView.Draw(sheet, 9, 1, form, 0, 3, 21);
         if (IsBlind(shift, item.Code))
         {
             say(sheet, 7, T("A spot count: type what you see."));
-            say(sheet, 13, T("Count without seeing the record. It shows on the card afterwards."));
+            say(sheet, 13, T("Enter records it; Down for more. The record is not shown; it stands on the card afterwards."));
             return;
         }
 
@@ -114,13 +137,20 @@ internal static class LeftoverCounts
         }
     }
 
-    /// <summary>The step before the signature.</summary>
+    /// <summary>The step before the signature, with what was counted blind.</summary>
     public static IEnumerable<string> Summary(Depot depot, Shift shift)
     {
         var (counts, items) = (shift.Counts.Values.ToList(), Leftovers.ToCount(depot, shift).Count);
         yield return T($"Leftovers   {counts.Count} of {Spell.Count(items, T("item"), T("items"))} counted, the rest unchanged; "
             + $"{counts.Sum(c => Math.Max(0, c.Used))} used, {counts.Sum(c => c.Count.Bin)} to the bin");
+        var spots = shift.SpotItems.Where(shift.Counts.ContainsKey)
+            .Select(i => $"{i} {Units(shift.Counts[i].Count, depot.Setup.Item(i).UnitsPerCarton)}").ToList();
+        if (spots.Count > 0)
+            yield return T($"Spot counts {string.Join(", ", spots)}");
+
         foreach (var gap in Readiness.Gaps(shift))
             yield return T($"GAP         {gap.Gap} of {depot.Setup.Item(gap.Item).Description}");
     }
+
+    private static int Units(LeftoverCount count, int c) => count.Sealed * c + count.Bin + count.Kept;
 }

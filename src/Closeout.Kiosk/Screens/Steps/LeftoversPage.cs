@@ -74,10 +74,12 @@ public sealed class LeftoversPage : StepPage
 
         if (LeftoverCounts.IsBlind(depot.Shift(q.Van)!, item))
         {
-            if (q.Form.Empty("sealed", "kept") is { } unseen)
+            var needed = LeftoverCounts.NeedsSealed(depot, depot.Shift(q.Van)!, item) ? new[] { "sealed", "kept" } : ["kept"];
+            if (q.Form.Empty(needed) is { } unseen)
             {
-                return Steps.Answer.Lacks(unseen.Name,
-                    T("This one is counted blind: type the sealed cartons and the loose units that you see, 0 where there are none."));
+                return Steps.Answer.Lacks(unseen.Name, needed.Length == 1
+                    ? T("This one is counted blind: type the loose units that you see, 0 where there are none.")
+                    : T("This one is counted blind: type the sealed cartons and the loose units that you see, 0 where there are none."));
             }
         }
         else if (q.Form.Empty("sealed", "bin", "kept") is { } empty)
@@ -124,7 +126,9 @@ public sealed class LeftoversPage : StepPage
         q.Form.IsLast && q.Item is { } item ? Beside(depot, q, item, 1) ?? q : q.Move(1);
 
     public override Question? Recorded(Depot depot, Shift shift, Question q, ICommand recorded) =>
-        recorded is CountLeftover c && shift.Step == Step.Leftovers ? Ask(depot, shift, LeftoverCounts.Next(depot, shift, c.Item)) : null;
+        recorded is not CountLeftover c ? null
+        : shift.Step == Step.Leftovers ? Ask(depot, shift, LeftoverCounts.Next(depot, shift, c.Item))
+        : Beside(depot, q, c.Item, 1) ?? Ask(depot, shift, c.Item);
 
     public override object? Subject(VanEntry entry) => entry is LeftoverCounted e ? e.Item : null;
 
@@ -135,8 +139,10 @@ public sealed class LeftoversPage : StepPage
 
     protected override StepReply Enter(Depot depot, Shift shift, Question q)
     {
-        var goesOn = q.Item is { } item && LeftoverCounts.IsBlind(shift, item) || !q.Form.IsUntouched;
-        return goesOn && !q.Form.IsLast ? q.Move(1) : Answer(depot, q);
+        if (q.Item is { } item && LeftoverCounts.IsBlind(shift, item))
+            return LeftoverCounts.IsTold(depot, shift, item, q.Form) || q.Form.Now!.Text.Length == 0 ? Answer(depot, q) : q.Move(1);
+
+        return !q.Form.IsUntouched && !q.Form.IsLast ? q.Move(1) : Answer(depot, q);
     }
 
     private static EveningField Counted(string name) => new(name, EveningItem.Item, row => row.Whole("value", 0, Refusal.MostAtOnce));

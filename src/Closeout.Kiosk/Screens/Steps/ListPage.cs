@@ -14,14 +14,34 @@ public abstract class ListPage : StepPage
     public override Answer Answer(Depot depot, Question q) =>
         Steps.Answer.All(q.Form.Fields.Where(f => f.Typed is not null).Select(f => One(depot, q, f)), Unchanged(q.Van));
 
-    public override IEnumerable<StepKey> Keys(Depot depot, Question q) => q.Form.Fields.Count == 0
+    public override IEnumerable<StepKey> Keys(Depot depot, Question q) => q.Find is { } find
+        ?
+        [
+            new(Parts.Keys.Of("Enter", Press.Enter, Press.Escape), T("here"), _ => q with { Find = null }),
+            new(Parts.Keys.Backspace, null, _ => Finding(q, find.Length > 0 ? find[..^1] : null)),
+            new(Parts.Keys.Typing, T("a piece of the name"), key => Finding(q, find + key.Character)),
+        ]
+        : q.Form.Fields.Count == 0
         ? [EnterKey(T("go on"), depot, q), Rest(depot, q) with { Line = null }]
         :
         [
             EnterKey(T("next"), depot, q),
             UpKey(depot, q),
             Rest(depot, q),
+            new(Parts.Keys.Letter('/'), T("find"), _ => q with { Find = "" }),
         ];
+
+    /// <summary>The cursor goes to the first line with that piece in its name.</summary>
+    private static Question Finding(Question q, string? find) => q with
+    {
+        Find = find,
+        Form = find is { Length: > 0 } && q.Form.Fields.FirstOrDefault(
+                f =>
+                    f.Label.Contains(find, StringComparison.OrdinalIgnoreCase)
+                        || f.Name.Contains(find, StringComparison.OrdinalIgnoreCase)) is { } field
+            ? q.Form.At(field.Name)
+            : q.Form,
+    };
 
     protected override StepReply Enter(Depot depot, Shift shift, Question q) =>
         q.Form.Now is { Typed: null } && !q.Form.IsLast ? q.Move(1)

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Closeout.Files;
 using Closeout.Screens.Parts;
 using Closeout.Shifts.Steps;
@@ -8,11 +9,16 @@ namespace Closeout.Screens.Steps;
 /// <summary>The odometer, and the fuel slip.</summary>
 public sealed class MileagePage : StepPage
 {
+    /// <summary>Digits that stand for a whole reading, and how far behind this morning's it may lie.</summary>
+    private const int LastDigits = 3;
+    private const int Thousand = 1_000;
+    private const int MostDriven = 500;
+
     public override Step Step => Step.Mileage;
 
     public override string Caution => T("Read it parked, brake set. Fuel only with the engine off.");
 
-    public override string? Help => T("Mileage: the odometer, and fuel if you filled.");
+    public override string? Help => T("Mileage: the odometer or its last 3 digits; fuel if filled.");
 
     public override ICommand Unchanged(Code<Van> van) => new LogMileage(van, null);
 
@@ -77,14 +83,39 @@ public sealed class MileagePage : StepPage
         ? [(0, T($"{depot.Setup.Units.Distance(e.DistanceMi)}, odometer {depot.Setup.Units.Distance(e.EndMi)}"))]
         : null;
 
-    public override IEnumerable<string> Summary(Depot depot, Shift shift) => shift.Mileage is not { } read
-        ? []
-        : [
-            T($"Mileage     {depot.Setup.Units.Distance(read.DistanceMi)}, odometer "
-                + $"{depot.Setup.Units.Distance(read.EndMi)}{(read.Sure ? T(", confirmed as read") : "")}")];
+    public override IEnumerable<string> Summary(Depot depot, Shift shift)
+    {
+        if (shift.Mileage is not { } read)
+            yield break;
+
+        var units = depot.Setup.Units;
+        yield return T($"Mileage     {units.Distance(read.DistanceMi)}, odometer {units.Distance(read.EndMi)}")
+            + (read.Sure ? T(", confirmed as read") : "");
+        yield return read.FuelGal is { } fuel
+            ? T($"Fuel        {units.Fuel(fuel)} {units.FuelUnit} {read.FuelGrade}")
+            : T("Fuel        none");
+    }
 
     protected override StepReply Enter(Depot depot, Shift shift, Question q) =>
-        q.Form.Now is { Name: "odometer" or "fuel", Text.Length: > 0 } ? q.Move(1) : Answer(depot, q);
+        q.Form.Now is { Name: "odometer", Typed.Length: LastDigits } last && Whole(depot, shift.Van, last.Typed) is { } whole
+            ? new(q with { Form = q.Form.With(last with { Typed = whole, Caret = null }).Move(1) },
+                Said: T($"Odometer {whole}: see that it is so."))
+        : q.Form.Now is { Name: "odometer" or "fuel", Text.Length: > 0 } ? q.Move(1) : Answer(depot, q);
+
+    /// <summary>
+    /// The last three digits will do: the reading that ends so and comes next after this morning's. Null: less than three digits stand
+    /// before them, or it would be further than the van can have gone.
+    /// </summary>
+    private static string? Whole(Depot depot, Code<Van> van, string digits)
+    {
+        if (!int.TryParse(digits, NumberStyles.None, CultureInfo.InvariantCulture, out var last))
+            return null;
+
+        var start = (int)decimal.Parse(Digits(depot, depot.Van(van).OdometerMi), CultureInfo.InvariantCulture);
+        var end = (start / Thousand * Thousand) + last;
+        end += end < start ? Thousand : 0;
+        return start >= Thousand && end - start < MostDriven ? end.ToString(CultureInfo.InvariantCulture) : null;
+    }
 
     protected override Form Fields(Depot depot, Shift shift)
     {

@@ -17,7 +17,7 @@ public sealed class SignOffPage(Step step) : StepPage
     public override ICommand Unchanged(Code<Van> van) => throw new InvalidOperationException($"{step} cannot be confirmed as booked");
 
     public override EveningStep Evening => new(
-        Step.SignOff, T("sign"), [new(T("sign"), EveningItem.None, _ => { })], a => new Sign(a.Van, a.Technician));
+        Step.SignOff, "sign", [new("sign", EveningItem.None, _ => { })], a => new Sign(a.Van, a.Technician));
 
     public override IEnumerable<StepKey> Keys(Depot depot, Question q) => step == Step.SignOff
         ? [EnterKey(T("sign"), depot, q), UpKey(depot, q) with { Line = null }]

@@ -10,7 +10,7 @@ public static class StepList
     {
         var width = edge - column - 1;
         var row = 3;
-        foreach (var step in ShiftFlow.Asked(shift.WeeklyDue))
+        foreach (var step in ShiftFlow.Asked(shift.WeeklyDue, shift.HandoverDue))
         {
             var state = step < shift.Step || shift.IsClosed ? T("done") : step == shift.Step ? T("now") : T("to come");
             sheet.Write(row++, column, $"{(step == q.At ? ">" : " ")} {StepWords.Name(step),-14} {state}",
@@ -28,7 +28,7 @@ public static class StepList
         foreach (var item in items.Skip(top).Take(room))
         {
             var done = shift.Counts.ContainsKey(item.Code) ? T("done") : shift.Step > Step.Leftovers ? T("unchanged") : "";
-            sheet.Write(row, column, $"{(item.Code == q.Item ? ">" : " ")} {item.Description}",
+            sheet.Write(row, column, $"{(item.Code == q.Item ? ">" : " ")} {Cells.Middle(item.Description, width - 12)}",
                 item.Code == q.Item ? Look.Strong : Look.Plain, width - 10);
             sheet.Write(row++, column + width - 9, done, Look.Plain, 9);
         }

@@ -8,7 +8,7 @@ public static class StepPages
 {
     public static readonly IReadOnlyList<StepPage> All =
     [
-        new LeftoversPage(), new CardboardPage(), new MileagePage(), new DamagePage(), new KitPage(), new WeeklyPage(),
+        new LeftoversPage(), new CardboardPage(), new MileagePage(), new DamagePage(), new KitPage(), new WeeklyPage(), new HandoverPage(),
         new SignOffPage(Step.SignOff), new SignOffPage(Step.Closed),
     ];
 

@@ -5,7 +5,17 @@ namespace Closeout.Screens.Steps;
 /// <summary>The growing slip at the side of the close-out: what has been confirmed so far, in the order in which it was.</summary>
 public static class TallyCard
 {
-    public static void Draw(Sheet sheet, int column, int bottom, Depot depot, Shift shift)
+    /// <summary>Lines that one key scrolls.</summary>
+    public const int Page = 10;
+
+    /// <summary>Columns and lines of the card at 80 x 24.</summary>
+    private const int LeastInside = 28;
+    private const int LeastRoom = 14;
+
+    /// <summary>Whether the card is longer than the smallest screen shows.</summary>
+    public static bool IsLong(Depot depot, Shift shift) => Wrapped(depot, shift, LeastInside).Count > LeastRoom;
+
+    public static void Draw(Sheet sheet, int column, int bottom, Depot depot, Shift shift, int up = 0)
     {
         var inside = sheet.Width - column - 4;
         if (inside < 12 || bottom < 7)
@@ -29,13 +39,25 @@ public static class TallyCard
 
         var foot = T($"boxes to flatten {shift.Expected.Sum(e => e.Boxes),4}");
         sheet.Write(bottom - 1, column + 2, foot, Look.Strong, inside);
-        var lines = Lines(depot, shift).SelectMany(l => Cells.Wrap(l.Text, inside - l.Indent).Select(w => new string(' ', l.Indent) + w))
-            .ToList();
+        var lines = Wrapped(depot, shift, inside);
         var room = bottom - 1 - 5;
-        var shown = lines.Count <= room ? lines : [T($"... {lines.Count - room + 1} lines above"), .. lines[^(room - 1)..]];
-        for (var i = 0; i < shown.Count; i++)
-            sheet.Write(4 + i, column + 2, shown[i], Look.Plain, inside);
+
+        // Beyond its beginning the card starts again at its end: one key shows all of it.
+        var pages = Math.Max(1, (int)Math.Ceiling((lines.Count - room) / (double)Page) + 1);
+        var top = Math.Max(0, lines.Count - room - (up / Page % pages * Page));
+        List<string> shown = [.. lines.Skip(top).Take(room)];
+        if (top > 0)
+            shown[0] = T($"... {top + 1} lines above");
+
+        if (top + room < lines.Count)
+            shown[^1] = T($"... {lines.Count - top - room + 1} lines below");
+
+        foreach (var (i, line) in shown.Index())
+            sheet.Write(4 + i, column + 2, line, Look.Plain, inside);
     }
+
+    private static List<string> Wrapped(Depot depot, Shift shift, int inside) =>
+        [.. Lines(depot, shift).SelectMany(l => Cells.Wrap(l.Text, inside - l.Indent).Select(w => new string(' ', l.Indent) + w))];
 
     /// <summary>The slip line by line. What was answered twice stands where it was answered last.</summary>
     public static IEnumerable<(int Indent, string Text)> Lines(Depot depot, Shift shift) => shift.Story.Index()

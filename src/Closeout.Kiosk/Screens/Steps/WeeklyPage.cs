@@ -38,6 +38,8 @@ public sealed class WeeklyPage : StepPage
         [
             EnterKey(T("next"), depot, q),
             UpKey(depot, q),
+            new(new("N", key => IsPart(q.Form.Now) && key.Press == Press.Character && char.ToUpperInvariant(key.Character) == 'N'), null,
+                key => Enter(depot, depot.Shift(q.Van)!, q with { Form = q.Form.Type(key.Character)! })),
             new(Parts.Keys.Letter('='), T("all parts in order"), _ => q with { Form = q.Form with { Focus = WalkRound.Parts.Count } }),
         ];
 
@@ -50,7 +52,7 @@ public sealed class WeeklyPage : StepPage
         return oil.Text.Length > 0 && oil.Date is null
             ? Steps.Answer.Lacks("oil", T($"\"{oil.Text}\" is no date. Type it as YYYY-MM-DD, or clear the field."))
             : WalkRound.Parts.FirstOrDefault(p => form[p].Letter is not ("Y" or "N")) is { } open
-                ? Steps.Answer.Lacks(open, T($"Say whether this part is in order: {open}. Y yes, N no."))
+                ? Steps.Answer.Lacks(open, T($"Say whether this part is in order: {T(open)}. Y yes, N no."))
             : form.Empty("photos") is not null ? Steps.Answer.Lacks("photos", T("Type how many photos were taken, 0 where there are none."))
             : clean is not ("Y" or "N") ? Steps.Answer.Lacks("clean", T("Say whether it is clean inside: Y yes, N no."))
             : Steps.Answer.Of(new CheckWeekly(
@@ -72,7 +74,7 @@ public sealed class WeeklyPage : StepPage
 
     public override StepReply Before(Depot depot, Question q) => q.IsReport ? q : StepReply.Go(-1);
 
-    public override Question? Escaped(Depot depot, Shift shift, Question q) => q.IsReport ? Reported(depot, shift, q) : null;
+    public override Question? Escaped(Depot depot, Shift shift, Question q) => q.IsReport ? NotReported(depot, shift, q) : null;
 
     public override Question? Recorded(Depot depot, Shift shift, Question q, ICommand recorded) => recorded is ReportDamage
         ? Reported(depot, shift, q)
@@ -83,10 +85,17 @@ public sealed class WeeklyPage : StepPage
 
     public override IEnumerable<string> Summary(Depot depot, Shift shift) => shift switch
     {
-        { Weekly: { } done } => [T($"Weekly      done, {Order(done)}{(done.Clean ? "" : T(", to be cleaned"))}")],
+        { Weekly: { } done } => [T($"Weekly      done, {Order(done)}{(done.Clean ? "" : T(", to be cleaned"))}{Oil(done)}")],
         { WeeklyDue: true } => [T("Weekly      not done")],
+        _ when Readiness.WeeklyCheckedOn(depot, shift.Van) is { } last => [T($"Weekly      last {last:yyyy-MM-dd}, not due")],
         _ => [],
     };
+
+    /// <summary>Esc in a report takes the N back that began it: nothing is wrong with the part, or it is said again.</summary>
+    private Question NotReported(Depot depot, Shift shift, Question q) =>
+        Ask(depot, shift) is var asked && q.Behind is { Now: { } part } behind
+        ? asked with { Form = behind.With(part with { Typed = null, Caret = null }) }
+        : asked;
 
     /// <summary>The same question after pictures were attached: what was typed stays, their number follows, behind a report too.</summary>
     public static Question WithPhotos(Depot depot, Question q)
@@ -120,13 +129,19 @@ public sealed class WeeklyPage : StepPage
         return new(
         [
             .. WalkRound.Parts.Select((p, i) => new Field(
-                p, char.ToUpperInvariant(p[0]) + p[1..], FieldKind.Letter, told.Contains(p) ? "N" : "Y",
+                p, Capital(T(p)), FieldKind.Letter, told.Contains(p) ? "N" : T("Y"),
                 i == 0 ? T("Y in order  N not") : "")),
             Field.OfDate("oil", T("Oil last changed"), done?.OilChangedOn ?? depot.Van(shift.Van).OilChangedOn, T("empty: none")),
             Field.Count("photos", T("Photos taken"), done?.Photos ?? shift.Photos.Count, T("F8 attaches")),
-            new Field("clean", T("Clean inside"), FieldKind.Letter, done is { Clean: false } ? "N" : "Y", T("Y yes  N no")),
+            new Field("clean", T("Clean inside"), FieldKind.Letter, done is { Clean: false } ? "N" : T("Y"), T("Y yes  N no")),
         ]);
     }
+
+    private static string Oil(WeeklyChecked done) => done.OilChangedOn is { } oil ? T($", oil changed {oil:yyyy-MM-dd}") : "";
+
+    private static string Capital(string word) => char.ToUpperInvariant(word[0]) + word[1..];
+
+    private static bool IsPart(Field? field) => field is not null && WalkRound.Find(field.Name) is not null;
 
     /// <summary>Back from the report of a damage: to the walk-round as it stood.</summary>
     private Question Reported(Depot depot, Shift shift, Question q) => Ask(depot, shift) is var asked && q.Behind is { } behind
@@ -135,5 +150,5 @@ public sealed class WeeklyPage : StepPage
 
     private static string Order(WeeklyChecked e) => e.NotInOrder.Count == 0
         ? T("all in order")
-        : T("not in order: ") + string.Join(", ", e.NotInOrder);
+        : T("not in order: ") + string.Join(", ", e.NotInOrder.Select(T));
 }

@@ -23,13 +23,19 @@ internal static class BoxTotals
             var name = total.Name.Length > 0 ? total.Name : period == Period.Van ? T("depot, or earlier") : T("earlier records");
             sheet.Write(row, 1, name, Look.Plain, 22);
             sheet.Write(row, 24, Numbers(depot, total.Sum));
-            sheet.Write(row++, 62, new string('#', most > 0 ? (int)Math.Round(bar * total.Sum.WeightLb / most) : 0), Look.Strong);
+            sheet.Write(row++, 62, Shapes.Bar(most > 0 ? total.Sum.WeightLb / most : 0, bar), Look.Strong);
         }
 
         sheet.Write(sheet.Height - 3, 1, T("all of these"), Look.Strong);
         sheet.Write(sheet.Height - 3, 24, Numbers(depot, CardboardTotals.Sum(depot.Setup.Depot, boxes.Select(b => b.Row))), Look.Strong);
+        if (period is Period.Day or Period.Week or Period.Month)
+        {
+            var weights = totals.Reverse().Select(t => t.Sum.WeightLb).TakeLast(sheet.Width - 64).ToList();
+            sheet.Write(sheet.Height - 3, 62, Shapes.Sparkline(weights), Look.Strong);
+        }
+
         sheet.Write(
-            sheet.Height - 2, 1, T("The last year; # is weight. To a file: closeout recycling-weeks --out FILE"), Look.Faint,
+            sheet.Height - 2, 1, T("The last year; bars are weight. To a file: closeout recycling-weeks --out FILE"), Look.Faint,
             sheet.Width - 2);
     }
 

@@ -21,13 +21,14 @@ internal static class BoxesTonight
         {
             var open = !depot.Shift(van.Code)!.Answered.Contains(Step.Cardboard);
             Line(sheet, row++, $"{van.Code} {van.Name}", depot, CardboardTotals.Sum(settings, CardboardTotals.Rows(depot, van.Code)),
-                open ? T("to come") : null);
+                open ? T("to come") : Boxes(LostBoxes.Of(depot, van.Code)));
         }
 
         if (CardboardTotals.DepotRows(depot).ToList() is { Count: > 0 } own)
-            Line(sheet, row++, T("opened here"), depot, CardboardTotals.Sum(settings, own));
+            Line(sheet, row++, T("opened here"), depot, CardboardTotals.Sum(settings, own), Boxes(LostBoxes.OfDepot(depot)));
 
-        Line(sheet, row, T("all"), depot, CardboardTotals.Sum(settings, CardboardTotals.Rows(depot)));
+        var lost = depot.Setup.Vans.SelectMany(v => LostBoxes.Of(depot, v.Code)).Concat(LostBoxes.OfDepot(depot));
+        Line(sheet, row, T("all"), depot, CardboardTotals.Sum(settings, CardboardTotals.Rows(depot)), Boxes(lost));
         var at = sheet.Height - 2 - below.Count;
         foreach (var (word, text) in below)
         {
@@ -39,9 +40,7 @@ internal static class BoxesTonight
     private static IEnumerable<(string Word, string Sentence)> Below(Depot depot)
     {
         var (settings, units, percent) = (depot.Setup.Depot, depot.Setup.Units, Container.FullPercent(depot));
-        var filled = Math.Clamp((int)Math.Round(percent / (100 / GaugeCells)), 0, GaugeCells);
-        var gauge = new string('#', filled).PadRight(GaugeCells, '.');
-        yield return (T("Container"), T($"[{gauge}] {percent:0} % of "
+        yield return (T("Container"), T($"[{Shapes.Bar(percent / 100, GaugeCells)}] {percent:0} % of "
                 + $"{units.Volume(settings.ContainerCuYd)}{(Container.AsksForHauler(depot) ? T(": CALL THE HAULER") : "")}"));
         yield return (T("Full"), Container.Full(depot) is { } full
             ? FullWords(depot, full, Container.Days(depot).Count)
@@ -78,12 +77,14 @@ internal static class BoxesTonight
                 + $"and {latest}, at the pace of the last {days} working days");
     }
 
-    private static void Line(Sheet sheet, int row, string name, Depot depot, BoxSum sum, string? missing = null)
+    private static string Boxes(IEnumerable<MissingBoxes> lost) => lost.Sum(b => b.Boxes).ToString(CultureInfo.InvariantCulture);
+
+    /// <param name="missing">Boxes not found so far, those of earlier evenings among them.</param>
+    private static void Line(Sheet sheet, int row, string name, Depot depot, BoxSum sum, string missing)
     {
         var units = depot.Setup.Units;
-        var lost = missing ?? sum.Missing.ToString(CultureInfo.InvariantCulture);
         sheet.Write(row, 1, name, Look.Plain, 16);
         sheet.Write(
-            row, 18, $"{sum.Expected,8} {sum.Flattened,9} {lost,7} {units.Weight(sum.WeightLb),10} {units.Volume(sum.VolumeCuYd),11}");
+            row, 18, $"{sum.Expected,8} {sum.Flattened,9} {missing,7} {units.Weight(sum.WeightLb),10} {units.Volume(sum.VolumeCuYd),11}");
     }
 }
