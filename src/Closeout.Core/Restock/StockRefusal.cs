@@ -27,7 +27,7 @@ public static class StockRefusal
         new("above-high",
             T(
                 $"{van.Code} {van.Name} carries at most {high} of {item.Description}, not {units}. Type {high} or less, or raise the "
-                    + "limit in van_limits.csv."));
+                    + $"limit in van_limits.csv."));
 
     public static Refusal NoSuchChange(int number) =>
         new("no-such-change", T($"Entry {number} is not a change that stands. Choose one from the list."));

@@ -19,7 +19,7 @@ public static class MileageRefusal
         new("odometer-impossible",
             T(
                 $"From {start} to {end} in one day is not possible; the limit is {most}. Read the odometer again. If {start} is wrong, a "
-                    + "lead corrects it: F7 on the wall, then O."));
+                    + $"lead corrects it: F7 on the wall, then O."));
 
     public static Refusal UsedNotDriven(int units) =>
         new("used-not-driven",
@@ -29,7 +29,7 @@ public static class MileageRefusal
     public static Refusal DrivenNotUsed(string distance, int visits) =>
         new("driven-not-used",
             T($"The van drove {distance} to {visits} {(visits == 1 ? T("visit") : T("visits"))}, but nothing was used. Check the "
-                    + "leftovers (PgUp)."),
+                    + $"leftovers (PgUp)."),
             AskAgain: true);
 
     public static Refusal FueledNotDriven(string fuel) =>
@@ -48,7 +48,7 @@ public static class MileageRefusal
         new("wrong-fuel",
             T(
                 $"{van.Code} {van.Name} takes {van.Fuel}, not {grade}. Read the slip again. If it is in the tank, do not start the "
-                    + "engine: ask the shop."),
+                    + $"engine: ask the shop."),
             AskAgain: true);
 
     private static string Swapped((string Shown, decimal Mi)? instead) => instead is { } i

@@ -111,7 +111,7 @@ public sealed record Refusal(string Code, string Text, bool AskAgain = false, de
         new("box-too-low",
             T(
                 $"The accumulation box of {stream.Description.ToLowerInvariant()} holds {Number(inBox)}; this takes {Number(less)} out. "
-                    + "It was shipped meanwhile: keep the first count."));
+                    + $"It was shipped meanwhile: keep the first count."));
 
     public static Refusal PartNotTold(string part) =>
         new("part-not-told", T($"Describe what is wrong with the {T(part)}, or mark it OK."));

@@ -11,7 +11,7 @@ public static class Loading
             yield return ("depot.csv",
                 T(
                     $"business_date goes back: found {given.BusinessDate:yyyy-MM-dd}, allowed is {depot.Date:yyyy-MM-dd}, the book's "
-                        + "open date, or later"));
+                        + $"open date, or later"));
         }
 
         if (given.BusinessDate > depot.Date.AddDays(PlanningWindow.MostDaysAhead))
@@ -21,7 +21,7 @@ public static class Loading
                     $"business_date goes {given.BusinessDate.DayNumber - depot.Date.DayNumber} days ahead, and there is no way back: "
                         + $"found {given.BusinessDate:yyyy-MM-dd}, allowed up to "
                         + $"{depot.Date.AddDays(PlanningWindow.MostDaysAhead):yyyy-MM-dd}, {PlanningWindow.MostDaysAhead} days after the "
-                        + "book's open date"));
+                        + $"book's open date"));
         }
 
         foreach (var shift in depot.Shifts.Values.Where(s => !s.IsClosed).OrderBy(s => s.Van))
@@ -31,7 +31,7 @@ public static class Loading
                 yield return ("crew.csv",
                     T(
                         $"technician {shift.Technician} has the open close-out of van {shift.Van} and is gone: found no row, allowed "
-                            + "once it is signed"));
+                            + $"once it is signed"));
             }
 
             if (given.Setup.Find(shift.Van) is null)
@@ -55,7 +55,7 @@ public static class Loading
                 yield return ("vans.csv",
                     T(
                         $"van {van.Code} still has {aboard.Sum(b => b.Units)} units aboard and is gone: found no row, allowed once it is "
-                            + "empty"));
+                            + $"empty"));
             }
         }
 
@@ -69,7 +69,7 @@ public static class Loading
                     yield return ("items.csv",
                         T(
                             $"item {item.Code} was counted tonight on van {shift.Van} and is gone: found no row, allowed from the next "
-                                + "business date on"));
+                                + $"business date on"));
                 }
 
                 if (depot.Yard.DepotBoxes.ContainsKey(item.Code))
@@ -77,7 +77,7 @@ public static class Loading
                     yield return ("items.csv",
                         T(
                             $"item {item.Code} had boxes counted at the depot tonight and is gone: found no row, allowed from the next "
-                                + "business date on"));
+                                + $"business date on"));
                 }
 
                 if (held.Count > 0)
@@ -85,7 +85,7 @@ public static class Loading
                     yield return ("items.csv",
                         T(
                             $"item {item.Code} still has {held.Sum(b => b.Units)} units in {held.Count} places and is gone: found no "
-                                + "row, allowed once there are none"));
+                                + $"row, allowed once there are none"));
                 }
             }
             else if (now.UnitsPerCarton != item.UnitsPerCarton
@@ -102,7 +102,7 @@ public static class Loading
                     T(
                         $"units_per_carton of {item.Code} changes while {held.Where(b => b.Place.IsSealed).Sum(b => b.Units)} units are "
                             + $"in sealed cartons: found {now.UnitsPerCarton}, allowed {item.UnitsPerCarton}; give the new carton a code "
-                            + "of its own"));
+                            + $"of its own"));
             }
         }
     }

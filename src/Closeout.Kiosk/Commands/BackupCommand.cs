@@ -41,7 +41,7 @@ public static class BackupCommand
 
     private static string Holds(BackupManifest made) => T($"{Say.Count(made.Entries, T("entry"), T("entries"))} on "
         + $"{Say.Count(made.Pages.Count, T("page"), T("pages"))}, {made.Pages[0]:O} to {made.Pages[^1]:O}, {Size(made.Bytes)} when "
-        + "unpacked");
+        + $"unpacked");
 
     private static string Size(long bytes) => T($"{bytes:N0} bytes");
 }

@@ -39,7 +39,7 @@ public static class LoadCommand
             Say.Done(
                 T(
                     $"Opened {book.Date:O}: balances, odometers, holds and what was left open on {before:O} are carried forward. "
-                        + "stock.csv was not read again."));
+                        + $"stock.csv was not read again."));
             return Opened(target, daily, clock);
         }
 
@@ -66,7 +66,7 @@ public static class LoadCommand
             : throw new UsageException(
                 T(
                     $"--date is not the folder's: found {date:O}, and depot.csv says business_date {given.BusinessDate:O}. Leave --date "
-                        + "away, or name that date."));
+                        + $"away, or name that date."));
     }
 
     private static int Opened(BookFolder target, DailyBackup daily, TimeProvider clock)

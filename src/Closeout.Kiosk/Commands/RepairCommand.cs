@@ -21,7 +21,7 @@ public static class RepairCommand
         Say.Done(
             T(
                 $"Keep the old book. See what is missing (closeout --book {target.Path} wall), record it again, and count what it "
-                    + "concerns; a backup may still hold it."));
+                    + $"concerns; a backup may still hold it."));
         return ExitCode.No;
     }
 }

@@ -147,7 +147,7 @@ internal sealed class CsvReading
         Cut(line,
             T(
                 $"the row is too long: found more than {CsvLimits.MostRowBytes} bytes, allowed {CsvLimits.MostRowBytes}; perhaps a quote "
-                    + "before is not closed"));
+                    + $"before is not closed"));
 
     private void Cut(int line, string what)
     {

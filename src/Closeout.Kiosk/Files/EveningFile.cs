@@ -32,7 +32,7 @@ public static class EveningFile
         foreach (var row in table.Rows)
         {
             var (van, technician) = (row.Known("van", codes.Vans), row.Known("technician", codes.Crew));
-            var word = row.OneOf("step", [.. steps.Select(s => s.Word)]);
+            var word = row.OneOf("step", [.. steps.Where(s => s.Step != Step.Handover || codes.Handover.Count > 0).Select(s => s.Word)]);
             if (!row.IsGood)
                 continue;
 

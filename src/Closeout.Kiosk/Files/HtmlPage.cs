@@ -13,7 +13,7 @@ internal sealed class HtmlPage
     public HtmlPage(string title, string style, string head = "") => Add(
         $$"""
         <!DOCTYPE html>
-        <html lang="en">
+        <html lang="{{T("en")}}">
         <head>
         <meta charset="utf-8"/>{{head}}
         <title>{{Safe(title)}}</title>

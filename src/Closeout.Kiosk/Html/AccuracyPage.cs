@@ -19,8 +19,8 @@ public static class AccuracyPage
         page.Paragraph(
             T(
                 $"The {PlanningWindow.Days} days up to {Spell.Day(depot.Date)}. A line is one item of one van on one date with visits "
-                    + "booked; within: what was needed stayed within the plan's target. Emptied: nothing was left, so more may have been "
-                    + "needed than anybody saw. Missed: units needed beyond what was aboard that morning."));
+                    + $"booked; within: what was needed stayed within the plan's target. Emptied: nothing was left, so more may have been "
+                    + $"needed than anybody saw. Missed: units needed beyond what was aboard that morning."));
         if (sums.Count == 0)
         {
             page.Paragraph(T("Nothing yet: the plan of one evening is judged by the close-outs of the next."));

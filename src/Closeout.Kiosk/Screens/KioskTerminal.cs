@@ -37,7 +37,6 @@ public static class KioskTerminal
         {
             app.Init("ansi");
             app.Driver!.Force16Colors = true;
-            Console.Out.Write(EscSeqUtils.CSI_DisableMouseEvents);
             using var window = new KioskWindow(session, paint);
             var input = new TerminalInput();
             Catch(app, window);

@@ -13,6 +13,7 @@ public sealed class KioskWindow : Runnable
 {
     private readonly KioskSession session;
     private readonly Paint paint;
+    private Sheet? shown;
 
     public KioskWindow(KioskSession session, Paint paint)
     {
@@ -39,16 +40,31 @@ public sealed class KioskWindow : Runnable
         App?.Driver?.Refresh();
     }
 
+    /// <summary>A tap or a click does what the keys of that place do.</summary>
+    protected override bool OnMouseEvent(Mouse mouse)
+    {
+        if (mouse.IsSingleClicked && mouse.Position is { } at && shown is { } sheet)
+        {
+            foreach (var key in sheet.Taps.At(at.Y, at.X))
+                Give(key);
+        }
+
+        return true;
+    }
+
+    private void Give(Keystroke stroke)
+    {
+        session.Press(stroke);
+        if (session.IsDone)
+            App!.RequestStop(this);
+
+        SetNeedsDraw();
+    }
+
     protected override bool OnKeyDown(Key key)
     {
         if (Translate(key) is { } stroke)
-        {
-            session.Press(stroke);
-            if (session.IsDone)
-                App!.RequestStop(this);
-
-            SetNeedsDraw();
-        }
+            Give(stroke);
 
         // No other binding of the library gets a key: Esc would leave, and a stray Ctrl+Z would suspend.
         return true;
@@ -63,7 +79,7 @@ public sealed class KioskWindow : Runnable
 
     protected override bool OnDrawingContent(DrawContext? context)
     {
-        var sheet = session.Show(Viewport.Width, Viewport.Height);
+        var sheet = shown = session.Show(Viewport.Width, Viewport.Height);
         for (var row = 0; row < sheet.Height; row++)
         {
             foreach (var (column, text, look) in sheet.Runs(row))

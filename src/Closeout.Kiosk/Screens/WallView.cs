@@ -25,7 +25,10 @@ internal static class WallView
         var room = Math.Max(1, sheet.Height - 6 - totals.Count - detail.Count);
         var top = Math.Clamp(selected - room + 1, 0, Math.Max(0, vans.Count - room));
         for (var row = 0; row < room && top + row < vans.Count; row++)
+        {
             Row(sheet, 2 + row, scene, vans[top + row], top + row == selected, isWide ? ListColumns : sheet.Width - 1);
+            sheet.Taps.Add(2 + row, 0, isWide ? ListColumns : sheet.Width, [.. Taps.Steps(top + row - selected), new(Press.Enter)]);
+        }
 
         if (isWide)
             Beside(sheet, scene, vans[selected], room);

@@ -35,7 +35,7 @@ public sealed class Attachments(BookFolder folder)
             : throw new BookException(
                 T(
                     $"There is no photo at {path}: 0 files found, allowed are JPEG, PNG, WebP and HEIC. Type the name of a photo, or of "
-                        + "a folder with photos."));
+                        + $"a folder with photos."));
     }
 
     /// <summary>Copies a picture into the book, byte for byte. The same bytes again are the same file.</summary>

@@ -100,7 +100,7 @@ public sealed class BackupFile : IDisposable
     private static BackupException Damaged(string path, string what, Exception? inner = null) => new(
         T(
             $"The backup {path} is refused: {what}. Nothing was written. Use an older backup. If there is none, and you know that this "
-                + "one is yours, unpack it into a folder with any zip program, and save what is good with: closeout --book THATFOLDER "
-                + "check --repair --out NEWFOLDER"),
+                + $"one is yours, unpack it into a folder with any zip program, and save what is good with: closeout --book THATFOLDER "
+                + $"check --repair --out NEWFOLDER"),
         inner);
 }

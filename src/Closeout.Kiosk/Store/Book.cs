@@ -49,7 +49,7 @@ public sealed class Book
             page = next.First == page.First ? next : throw new BookException(
                 T(
                     $"Another book lies at {folder.Path} now: its first line is not the one that was opened here. Quit and start again; "
-                        + "what was confirmed before is in the book that lay there."));
+                        + $"what was confirmed before is in the book that lay there."));
             return true;
         }
 
@@ -162,7 +162,7 @@ public sealed class Book
             throw e is not HalfWrittenException ? NotRecorded(e) : new BookException(
                 T(
                     $"It is NOT KNOWN whether this was recorded: the disk fails. {e.Message} Quit, start again and look whether it is "
-                        + "there before you give it once more."),
+                        + $"there before you give it once more."),
                 e);
         }
 

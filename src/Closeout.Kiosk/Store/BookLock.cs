@@ -35,7 +35,7 @@ public sealed class BookLock : IDisposable
                 Thread.Sleep(waited.Elapsed <= Patience ? 1 : throw new BookException(
                     T(
                         $"The book at {book} is in use: another program has held it for {Patience.TotalSeconds:0} seconds. Nothing was "
-                            + "recorded; try again when it is done."),
+                            + $"recorded; try again when it is done."),
                     e));
             }
             catch (Exception e) when (e is IOException or UnauthorizedAccessException)

@@ -57,7 +57,7 @@ public sealed class DailyBackup(BookFolder folder, string where, int keep, TimeP
             // A fault of ours. On this thread it would end the program with the terminal as it is, and no backup is worth an evening.
             failed = T(
                 $"Today's backup was not made, by a fault of this program ({e.GetType().Name}: {e.Message}). Make one by hand with: "
-                    + "closeout backup --out FILE");
+                    + $"closeout backup --out FILE");
         }
     }
 

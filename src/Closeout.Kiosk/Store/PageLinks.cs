@@ -20,7 +20,7 @@ internal static class PageLinks
             ? null
             : T(
                 $"{path}: the page after it, {next}, does not follow the last line here: lines are missing at the end, a page between is "
-                    + "missing, or one of the two belongs to another book.");
+                    + $"missing, or one of the two belongs to another book.");
     }
 
     /// <summary>A page begins by opening its date.</summary>
@@ -33,7 +33,7 @@ internal static class PageLinks
         ? null
         : T(
             $"{path}:1: entry {page.Entries[0].Number} is not the first of a book: the pages before it are missing, or it belongs to "
-                + "another book.");
+                + $"another book.");
 
     /// <summary>A page after another.</summary>
     /// <param name="lastSha">The last sha of the page before.</param>
@@ -41,7 +41,7 @@ internal static class PageLinks
         ? null
         : T(
             $"{path}:1: entry {page.Entries[0].Number} does not follow the last line of {before}: lines are missing there, a page was "
-                + "changed, or is missing, or this page belongs to another book.");
+                + $"changed, or is missing, or this page belongs to another book.");
 
     /// <summary>A page names the first line of its own book.</summary>
     public static string? Foreign(string path, PageRead page, string book) => page.First!.BookNamed is var named && named == book
@@ -65,7 +65,7 @@ internal static class PageLinks
             ? null
             : T(
                 $"{path}:{number - first + 1}: entry {number} is not the one that it was: the page was cut and written on, or put in "
-                    + "another's place.");
+                    + $"another's place.");
     }
 
     private static string Short(string? sha) => sha is { Length: > 8 } ? sha[..8] + "..." : T("nothing");

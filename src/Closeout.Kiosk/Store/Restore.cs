@@ -38,6 +38,6 @@ public static class Restore
             e =>
                 T(
                     $"{folder.Path} cannot be written: {e.Message} Nothing was restored; name a folder with --book that can be made and "
-                        + "has room."));
+                        + $"has room."));
     }
 }

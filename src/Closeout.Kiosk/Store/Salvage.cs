@@ -28,7 +28,7 @@ public static class Salvage
                 throw new BookException(
                     T(
                         $"Nothing of the book at {from.Path} can be saved: no line that opens a page is whole. Bring back the newest "
-                            + "backup with: closeout restore FILE --book NEWFOLDER"));
+                            + $"backup with: closeout restore FILE --book NEWFOLDER"));
             }
 
             using var fresh = new FreshBook(to);

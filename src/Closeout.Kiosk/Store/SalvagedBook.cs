@@ -103,7 +103,7 @@ internal sealed partial class SalvagedBook(DateTimeOffset now, Func<string, bool
                 said.Add(
                     T(
                         $"{line.File}: the opening of {date:O} is lost, and was made from the page before: what the day folder of that "
-                            + "day said is not in it"));
+                            + $"day said is not in it"));
             }
 
             if (Missing(line.Read.Recorded.Entry) is { } missing)

@@ -57,7 +57,7 @@ public static class DayBookWords
         WeeklyChecked e =>
             (null,
                 T(
-                    $"weekly check: {(e.NotInOrder.Count == 0 ? T("all in order") : T("not in order: ") + string.Join(", ", e.NotInOrder.Select(T)))}, "
+                    $"weekly check: {Parts(e.NotInOrder)}, "
                     + $"{(e.Clean ? T("clean") : T("to be cleaned"))}")),
         PhotoAttached e => (null, T($"attached {e.Name}, {e.Bytes} bytes")),
         Signed e => (null, e.Proof == Proof.Pin ? T("signed the close-out") : T("signed the close-out, a rehearsal: without a PIN")),
@@ -95,7 +95,7 @@ public static class DayBookWords
             (null,
                 T(
                     $"{e.Lost} entries of this page or before the next were lost by damage; {e.Change.Sum(m => m.Units)} units moved to "
-                        + "or from unexplained")),
+                        + $"or from unexplained")),
 
         // A kind without a sentence of its own is told by its name: FloorSwept, "floor swept".
         _ =>
@@ -103,6 +103,9 @@ public static class DayBookWords
                 string.Concat(
                     entry.GetType().Name.Select((c, i) => char.IsUpper(c) ? $"{(i > 0 ? " " : "")}{char.ToLowerInvariant(c)}" : $"{c}"))),
     };
+
+    private static string Parts(IReadOnlyList<string> notInOrder) =>
+        notInOrder.Count == 0 ? T("all in order") : T("not in order: ") + string.Join(", ", notInOrder.Select(T));
 
     private static string How(Severity severity) => severity switch
     {

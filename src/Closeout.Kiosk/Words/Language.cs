@@ -19,8 +19,17 @@ public static class Language
     [ThreadStatic]
     private static string? chosen;
 
-    /// <summary>The language chosen for the whole program, which then outranks those of depot.csv and crew.csv; null: none.</summary>
+    /// <summary>The language chosen for the whole program: it outranks those of depot.csv and crew.csv. Null: none.</summary>
     public static string? Chosen => chosen;
+
+    /// <summary>The language that a command line names, as <c>--language es</c> or <c>--language=es</c>; null: none.</summary>
+    public static string? NamedIn(IReadOnlyList<string> args)
+    {
+        const string Option = "--language";
+        var after = args.Index().Where(a => a.Item == Option && a.Index + 1 < args.Count).Select(a => args[a.Index + 1]);
+        var within = args.Where(a => a.StartsWith(Option + "=", StringComparison.Ordinal)).Select(a => a[(Option.Length + 1)..]);
+        return after.Concat(within).FirstOrDefault(Codes.Contains);
+    }
 
     /// <summary>Does something in the language that was chosen; without one it begins in English, until the depot is known.</summary>
     public static TResult Choosing<TResult>(string? code, Func<TResult> act)

@@ -23,8 +23,9 @@ public class FlowGridTests
     [Theory]
     [InlineData(false, "Leftovers Cardboard Mileage Damage Kit SignOff")]
     [InlineData(true, "Leftovers Cardboard Mileage Damage Kit Weekly SignOff")]
-    public void The_steps_asked_are_in_the_order_of_the_floor(bool weeklyDue, string steps) =>
-        string.Join(' ', ShiftFlow.Asked(weeklyDue)).Should().Be(steps);
+    [InlineData(true, "Leftovers Cardboard Mileage Damage Kit Weekly Handover SignOff", true)]
+    public void The_steps_asked_are_in_the_order_of_the_floor(bool weeklyDue, string steps, bool handoverDue = false) =>
+        string.Join(' ', ShiftFlow.Asked(weeklyDue, handoverDue)).Should().Be(steps);
 
     [Fact]
     public void Every_step_has_a_name_of_its_own() =>

@@ -81,7 +81,7 @@ public class StockDeskLaws
                     loaded++;
                 }
             },
-            150);
+            250);
         new[] { changed, excluded, loaded }.Should().OnlyContain(n => n > 20);
     }
 

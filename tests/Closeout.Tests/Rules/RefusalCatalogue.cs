@@ -24,6 +24,8 @@ public static class RefusalCatalogue
         new(nameof(Refusal.NoSuchPiece), "no-such-kit-piece", At(Step.Kit), new CountKit(B1, new("NONE"), 1)),
         new(nameof(Refusal.AlreadyIn), "already-in", At(Step.Leftovers), new ComeIn(B1, Tiny.T2)),
         new(nameof(Refusal.AlreadyIn), "already-in", At(Step.Closed), new ComeIn(B1, Tiny.T1)),
+        new(nameof(Refusal.NotAnswered), "not-answered", Handover, new AnswerHandover(B1, [new(new("OTHER"), true)])),
+        new(nameof(Refusal.NoWords), "no-words", Handover, new AnswerHandover(B1, [new(new("SWEPT"), false, " ")])),
         new(nameof(Refusal.NotIn), "not-in", New, new ConfirmLeftovers(B1)),
         new(nameof(Refusal.HasAnswers), "has-answers", Seen, new SendBack(B1)),
         new(nameof(Refusal.AlreadyClosed), "already-closed", At(Step.Closed), new LogMileage(B1, 1040)),
@@ -86,6 +88,9 @@ public static class RefusalCatalogue
         new(nameof(Refusal.AlreadyClosed), "already-closed", At(Step.Closed), Picture(0)),
         new(nameof(Refusal.NotIn), "not-in", New, Picture(0)),
     ];
+
+    private static Depot Handover() =>
+        Tiny.Opened(setup: Tiny.Setup with { Handover = [new(new("SWEPT"), "Swept and emptied?")] }).At(B1, Step.Kit).Did(new ConfirmKit(B1));
 
     private static Depot New() => Tiny.Opened("B1: 2+5 LAMP");
 

@@ -72,6 +72,9 @@ internal static class EveryKind
         new BookSalvaged(Lost: 2, [new(Lamp, 3, Place.Unexplained, Place.Bin)]),
         new StockTakenBack(22, Lamp, [new(Lamp, 168, Place.Shelf, Place.Supplier)], "came for another depot", Technician),
         new YardTakenBack(29, "the truck was full", Technician),
+        new CloseoutReopened(Van, "not handed over", new("L1")),
+        new HandoverAnswered(Van, [new(new("SWEPT"), "Swept and emptied?", true, ""), new(new("PLACE"), "Everything in its place?", false, "cones under the seat")]),
+        new SignedFor(Van, Technician, "went home ill", new("L1")),
     ];
 
     private static Carried Carried() => new(

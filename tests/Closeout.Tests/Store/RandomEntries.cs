@@ -88,6 +88,7 @@ internal static class RandomEntries
         ["damage-confirmed"] = Gen.Select(Van, Gen.Bool, (v, n) => (Entry)new DamageConfirmed(v, n)),
         ["kit-counted"] = Gen.Select(Van, Piece, Gen.Int, Maybe(Date), Maybe(Date), (v, p, n, d, t) => (Entry)new KitCounted(v, p, n, d, t)),
         ["kit-confirmed"] = Van.Select(v => (Entry)new KitConfirmed(v)),
+        ["handover-answered"] = Gen.Select(Van, Gen.Select(Wild, Gen.Bool, Wild, (q, yes, why) => new HandoverAnswer(new("SWEPT"), q, yes, why)).Array[0, 2], (v, a) => (Entry)new HandoverAnswered(v, a)),
         ["weekly-checked"] = Gen.Select(Van, Maybe(Date), Gen.Int, Gen.Bool, Wild.Array[0, 2], (v, d, n, c, parts) => (Entry)new WeeklyChecked(v, d, n, c, parts)),
         ["photo-attached"] = Gen.Select(Van, Wild, Wild, Gen.Long, (v, sha, name, n) => (Entry)new PhotoAttached(v, sha, name, n)),
         ["stream-counted"] = Gen.Select(Van, Stream, Decimal, (v, s, n) => (Entry)new StreamCounted(v, s, n)),

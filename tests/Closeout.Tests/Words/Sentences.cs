@@ -34,12 +34,24 @@ internal static class Sentences
             .Where(i => !i.Ancestors().OfType<LambdaExpressionSyntax>().Any())
             .Select(i => $"{Path.GetFileName(f)}: {i}"));
 
+    /// <summary>Sentences put together of pieces with holes and pieces without: the compiler makes one text of them, which no key fits.</summary>
+    public static IEnumerable<string> Mixed => Files()
+        .SelectMany(f => CSharpSyntaxTree.ParseText(File.ReadAllText(f)).GetRoot().DescendantNodes().OfType<InvocationExpressionSyntax>()
+            .Where(i => i.Expression.ToString() == "T" && i.ArgumentList.Arguments is [{ Expression: BinaryExpressionSyntax sum }] && IsMixed(sum))
+            .Select(i => $"{Path.GetFileName(f)}: {i}"));
+
     /// <summary>The words of a key: what stands outside of its holes.</summary>
     public static IEnumerable<char> Letters(string key) => System.Text.RegularExpressions.Regex.Replace(key, @"\{[^}]*\}", "").Where(char.IsLetter);
 
     /// <summary>The holes of a sentence with their formats, in the order of their numbers.</summary>
     public static IEnumerable<string> Holes(string sentence) =>
         System.Text.RegularExpressions.Regex.Matches(sentence, @"(?<!\{)\{(\d+[^{}]*)\}").Select(m => m.Groups[1].Value).Order(StringComparer.Ordinal);
+
+    private static bool IsMixed(BinaryExpressionSyntax sum)
+    {
+        var pieces = sum.DescendantNodesAndSelf(n => n is BinaryExpressionSyntax).OfType<ExpressionSyntax>().Where(e => e is not BinaryExpressionSyntax).ToList();
+        return pieces.Any(p => p is InterpolatedStringExpressionSyntax) && pieces.Any(p => p is not InterpolatedStringExpressionSyntax);
+    }
 
     private static bool IsStatic(SyntaxTokenList modifiers) => modifiers.Any(m => m.IsKind(SyntaxKind.StaticKeyword));
 

@@ -24,6 +24,9 @@ public sealed class SpanishTests
         Sentences.Said.Where(s => !Sentences.Holes(s).SequenceEqual(Sentences.Holes(Sentences.Spanish.GetValueOrDefault(Language.NameOf(s)) ?? s))).Should().BeEmpty();
 
     [Fact]
+    public void All_pieces_of_a_sentence_with_holes_are_of_one_kind() => Sentences.Mixed.Should().BeEmpty();
+
+    [Fact]
     public void Nothing_is_said_before_the_language_is_known() => Sentences.Frozen.Should().BeEmpty();
 
     [Fact]
@@ -66,7 +69,7 @@ public sealed class SpanishTests
             Setup = given.Setup with { Crew = [.. given.Setup.Crew.Select(c => c.Code.Text == "T02" ? c with { Language = "es" } : c)] },
         });
         kiosk.Show().Should().Contain("bay van");
-        kiosk.Press("T02{Enter}").Show().Should().Contain("TARJETA").And.Contain("sueltas");
+        kiosk.Press("T02{Enter}").Show().Should().Contain("TARJETA").And.Contain("Sueltas");
         kiosk.Press("{Escape}B3{Enter}{Enter}").Show().Should().Contain("TALLY CARD");
         kiosk.Press("{Escape}").Show().Should().Contain("bay van");
     }

@@ -18,7 +18,7 @@ public static class CloseoutForms
                 shift.IsClosed
                     ? T(
                         $"{f.On.Name}, brought in by {shift.Technician}, signed by {shift.SignedBy}. Look over its card and its page "
-                            + "first.")
+                            + $"first.")
                     : T($"{f.On.Name} is not signed."),
                 .. StepPages.Summary(f.Depot, shift),
                 FourEyes,
@@ -38,7 +38,7 @@ public static class CloseoutForms
         About = f =>
             [T(
                 $"{f.On.Name} goes back to its sign-off: every answer may be changed, and it must be signed again. Not once anything was "
-                    + "loaded into it.")],
+                    + $"loaded into it.")],
         Help = [
             T(
                 "A signed close-out goes back to its sign-off: every answer may be changed, and it must be signed again. Not once "
@@ -56,7 +56,7 @@ public static class CloseoutForms
         [
             T(
                 $"{f.On.Name}: what was not answered is confirmed as unchanged: leftovers as on record, not driven, no damage, kit all "
-                    + "there. Your name stands under it, and the wall says so."),
+                    + $"there. Your name stands under it, and the wall says so."),
             T("Better: call them, or count it yourself."),
         ],
         Help = [
@@ -71,7 +71,7 @@ public static class CloseoutForms
     {
         Fields = a =>
         [
-            new Field("vans", T("Vans"), FieldKind.Words, a.TheVan.Code.Text, T("codes, blanks between"))
+            new Field("vans", T("Vans"), FieldKind.Words, a.TheVan.Code.Text, T("or several"))
             {
                 Needed = T("Type the code of a van, or several with blanks between."),
                 Check = (d, f) =>

@@ -70,7 +70,7 @@ public static class YardForms
             T($"The book has {f.Depot.Setup.Units.Weight(Container.LoadedLb(f.Depot))} in it, {Container.FullPercent(f.Depot):0} % ")
                 + T("of the container. From now on it counts from empty."),
             T(
-                "With both numbers below, the weighed load says how dense your cardboard lies. Weights in "
+                $"With both numbers below, the weighed load says how dense your cardboard lies. Weights in "
                     + $"{f.Depot.Setup.Units.WeightUnit}."),
             T("Keep clear while the truck reverses and lifts."),
         ],

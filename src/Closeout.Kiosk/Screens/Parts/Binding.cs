@@ -20,6 +20,23 @@ public sealed record Binding(Keys Keys, string? Line, Func<Keystroke, Reply> Do)
             .First(line => line.Length <= columns || !line.Contains("  ", StringComparison.Ordinal));
     }
 
+    /// <summary>Writes a row of the key line, and what a tap on each key does.</summary>
+    public static void Draw(Sheet sheet, int line, IEnumerable<Binding> bindings, int row, int columns)
+    {
+        var told = Told(bindings, row, columns);
+        sheet.Write(line, 1, told, Look.Strong, sheet.Width - 2);
+        var at = 0;
+        foreach (var binding in bindings.Where(b => b.Row == row && b.Line is not null))
+        {
+            var words = $"{binding.Keys.Name} {binding.Line}".Trim();
+            at = told.IndexOf(words, at, StringComparison.Ordinal);
+            if (binding.Keys.Stroke is { } stroke)
+                sheet.Taps.Add(line, 1 + Cells.Count(told[..at]), 1 + Cells.Count(told[..(at + words.Length)]), [stroke]);
+
+            at += words.Length;
+        }
+    }
+
     /// <summary>The keys with what they do, for the help.</summary>
     public static IEnumerable<string> Explained(IEnumerable<Binding> bindings) =>
         bindings.Where(b => b.Words.Length > 0).Select(b => $"{b.Keys.Name} {b.Words}").Distinct();

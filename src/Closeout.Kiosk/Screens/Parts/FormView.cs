@@ -23,6 +23,7 @@ public static class FormView
             var (text, caret) = (here ? field.Line : TextLine.Behind(field.Text)).In(width);
             sheet.Write(row, at, $"[{text}]", here ? Look.Field : Look.Plain);
             sheet.Write(row, at + width + 3, field.After, Look.Faint, Math.Max(0, end - at - width - 3));
+            sheet.Taps.Add(row, column, end, Taps.Steps(i - form.Focus));
             if (here)
                 sheet.Caret = (row, at + 1 + caret);
         }

@@ -4,6 +4,24 @@ namespace Closeout.Screens.Parts;
 /// <param name="Name">As it stands in the key line: <c>Enter</c>, <c>Up/Down</c>, <c>L</c>.</param>
 public readonly record struct Keys(string Name, Func<Keystroke, bool> Fit)
 {
+    /// <summary>Every key that a person could press but letters of other alphabets.</summary>
+    private static readonly Keystroke[] All =
+    [
+        .. Enum.GetValues<Press>().Where(p => p is not (Press.Character or Press.Beyond)).Select(p => new Keystroke(p)),
+        .. "=*/!ABCDEFGHIJKLMNOPQRSTUVWXYZ".Select(c => new Keystroke(Press.Character, c)),
+    ];
+
+    /// <summary>The keystroke that is meant; null: any of several characters, as where somebody types.</summary>
+    public Keystroke? Stroke
+    {
+        get
+        {
+            var fit = Fit;
+            var fitting = All.Where(fit).ToList();
+            return fitting.Count(k => k.Press == Press.Character) > 1 || fitting.Count == 0 ? null : fitting[0];
+        }
+    }
+
     public static readonly Keys Enter = Of("Enter", Press.Enter);
     public static readonly Keys Escape = Of("Esc", Press.Escape);
     public static readonly Keys Tab = Of("Tab", Press.Tab);

@@ -60,7 +60,7 @@ public abstract record Screen
         var (sheet, keys) = (new Sheet(width, height) { Known = scene.Known }, Bindings(scene));
         Draw(sheet, scene);
         for (var row = 0; row <= keys.Max(k => k.Row); row++)
-            sheet.Write(sheet.Height - 1 - row, 1, Binding.Told(keys, row, KeyColumns), Look.Strong, sheet.Width - 2);
+            Binding.Draw(sheet, sheet.Height - 1 - row, keys, row, KeyColumns);
 
         Frame.Say(sheet, scene.Said, scene.IsDone);
         if (width < LeastColumns || height < LeastRows)

@@ -48,6 +48,9 @@ public sealed class Sheet
     /// <summary>Who is known, for the first line; null: nobody.</summary>
     public Known? Known { get; init; }
 
+    /// <summary>What a tap does.</summary>
+    public Taps Taps { get; } = new();
+
     /// <summary>Where the next character goes; null: nothing is typed here.</summary>
     public (int Row, int Column)? Caret { get; set; }
 

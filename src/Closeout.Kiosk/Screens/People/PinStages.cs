@@ -46,7 +46,7 @@ internal static class PinStages
         PinStage.Choose =>
             T(
                 $"Type a new PIN of {PinRules.LeastOwn} characters or more, or I for {PinRules.IssuedDigits} digits drawn for you, then "
-                    + "Enter."),
+                    + $"Enter."),
         PinStage.Again => T("Type the new PIN once more, then Enter."),
         PinStage.Drawn => T($"Type the {PinRules.IssuedDigits} digits that stand above, then Enter."),
         _ => throw new InvalidOperationException($"no such stage: {s.Stage}"),

@@ -17,10 +17,12 @@ internal static class LeftoverCounts
     public static Code<Item>? Next(Depot depot, Shift shift, Code<Item>? after = null)
     {
         var items = Leftovers.ToCount(depot, shift).Select(i => i.Code).ToList();
-        var start = after is { } a ? items.IndexOf(a) + 1 : 0;
+        var start = after is { } a && !IsFirst(a) ? items.IndexOf(a) + 1 : 0;
         var open = items.Skip(start).Concat(items.Take(start)).Where(i => !shift.Counts.ContainsKey(i)).Cast<Code<Item>?>().ToList();
         return items.Where(i => !shift.Counts.ContainsKey(i)).OrderBy(i => shift.SpotItems.Contains(i) ? 0 : 1).Cast<Code<Item>?>()
-            .FirstOrDefault(i => shift.SpotItems.Contains(i!.Value) || depot.Reported(shift.Van, i.Value) > 0) ?? open.FirstOrDefault();
+            .FirstOrDefault(i => IsFirst(i!.Value)) ?? open.FirstOrDefault();
+
+        bool IsFirst(Code<Item> item) => shift.SpotItems.Contains(item) || depot.Reported(shift.Van, item) > 0;
     }
 
     /// <summary>The first item that must not be passed by: counted blind tonight, or used as visits report; null: none is left.</summary>

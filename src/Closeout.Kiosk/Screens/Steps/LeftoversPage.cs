@@ -56,7 +56,7 @@ public sealed class LeftoversPage : StepPage
             return Finding.Keys(depot, q, item => Ask(depot, shift, item.Code));
 
         var isBlind = q.Item is { } seen && LeftoverCounts.IsBlind(shift, seen);
-        StepKey find = new(new("/", key => Finds(depot, q, key) is not null), "find", key => Found(depot, q, Finds(depot, q, key)!));
+        StepKey find = new(new("/", key => Finds(depot, q, key) is not null), T("find"), key => Found(depot, q, Finds(depot, q, key)!));
         StepKey unchanged = new(Parts.Keys.Letter('='), isBlind ? null : T("unchanged"), _ => AtOneKey(depot, shift, q));
         StepKey rest = new(Parts.Keys.Letter('*'), T("rest unchanged"), _ => Rest(depot, shift, q));
         return q.Item is null

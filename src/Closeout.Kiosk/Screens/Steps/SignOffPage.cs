@@ -20,7 +20,7 @@ public sealed class SignOffPage(Step step) : StepPage
         Step.SignOff, "sign", [new("sign", EveningItem.None, _ => { })], a => new Sign(a.Van, a.Technician));
 
     public override IEnumerable<StepKey> Keys(Depot depot, Question q) => step == Step.SignOff
-        ? [EnterKey(T("sign"), depot, q), UpKey(depot, q) with { Line = null }]
+        ? [EnterKey(T("sign, or type your PIN"), depot, q), UpKey(depot, q) with { Line = null }]
         : [];
 
     public override Answer Answer(Depot depot, Question q) =>

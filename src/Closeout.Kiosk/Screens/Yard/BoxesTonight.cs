@@ -65,7 +65,7 @@ internal static class BoxesTonight
         yield return (T("Caution"),
             T(
                 $"Volume at {settings.CardboardLbPerCuYd:0.#} lb a cubic yard; published figures run from 40 to 150: good to a factor of "
-                    + "about two."));
+                    + $"about two."));
     }
 
     /// <summary>When the container will be full, with its range.</summary>

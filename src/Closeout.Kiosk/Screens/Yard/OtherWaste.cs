@@ -39,7 +39,7 @@ internal static class OtherWaste
         yield return (stream.Code.Text,
             T(
                 $"{stream.Description}: {Collecting.Amount(stream, tonight, units)} tonight, {Collecting.Amount(stream, year, units)} in "
-                    + "a year"));
+                    + $"a year"));
         if (box is not null)
         {
             var by = Collecting.ShipBy(box) is { } limit ? T($"; must go by {IsoDate.Text(limit)}") : "";
