@@ -71,11 +71,11 @@ Write("kit.csv", "kit_item,description,required,critical,expires,test_every_days
     GAS-DET   | Combustible gas detector           | 1 | no  | no  | 180 | 14
     EYE-WASH  | Eye wash bottle                    | 1 | no  | yes |     |
     GLOVES    | Gloves, box                        | 1 | no  | no  |     |
-    BROOM     | Broom and dustpan                  | 1 | no  | no  |     |
     SPILL-KIT | Spill kit                          | 1 | no  | no  |     |
-    KEYS      | Van keys                           | 2 | no  | no  |     |
+    BRUSH     | Hand brush and pan                 | 1 | no  | no  |     |
+    REMOTE    | Yard gate remote                   | 1 | no  | no  |     |
     FUEL-CARD | Fuel card, in the van              | 1 | no  | no  |     |
-    REMOTE    | Depot gate remote                  | 1 | no  | no  |     |
+    KEYS      | Van keys                           | 2 | no  | no  |     |
     """));
 
 // B4 carries the long ladders, B6 works on the busy streets.

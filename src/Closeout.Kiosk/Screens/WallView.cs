@@ -10,6 +10,7 @@ internal static class WallView
 {
     private const int WideFrom = 110;
     private const int ListColumns = 78;
+    private const int GaugeCells = 20;
     private const int StatusAt = 44;
     private const int WhyAt = 54;
 
@@ -20,7 +21,7 @@ internal static class WallView
         Frame.Head(sheet, scene.Depot, "", Spell.Clock(scene.Now), Counts(vans));
         sheet.Write(1, 1, T("bay van             who    evening         morning"), Look.Faint);
 
-        var totals = Totals(sheet, scene.Tonight);
+        List<string> totals = [Evening(scene.Depot), .. Totals(sheet, scene.Tonight)];
         var detail = isWide ? [] : Cells.Wrap($"{vans[selected].Van.Code}: {WallWords.Morning(vans[selected])}", sheet.Width - 4, 2);
         var room = Math.Max(1, sheet.Height - 6 - totals.Count - detail.Count);
         var top = Math.Clamp(selected - room + 1, 0, Math.Max(0, vans.Count - room));
@@ -38,6 +39,13 @@ internal static class WallView
             sheet.Write(at++, 1, line);
 
         sheet.Write(sheet.Height - 3, 1, T("The wall repeats what people confirmed. It does not say that a van is safe."), Look.Faint);
+    }
+
+    /// <summary>How far the evening is.</summary>
+    private static string Evening(Depot depot)
+    {
+        var (done, all) = (depot.Setup.Vans.Count(v => depot.IsDone(v.Code)), depot.Setup.Vans.Count);
+        return T("Evening").PadRight(11) + $"[{Shapes.Bar(done / (double)Math.Max(1, all), GaugeCells)}] " + T($"{done} of {all} done");
     }
 
     private static (string, Look)[] Counts(IReadOnlyList<VanState> vans) =>

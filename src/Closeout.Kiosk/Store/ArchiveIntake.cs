@@ -113,7 +113,7 @@ internal sealed class ArchiveIntake(BookFolder folder, ArchiveFiles files, Actio
         }
 
         Replace("boxes", RecyclingTotals.Tonight(depot).Select(ArchiveRows.Of));
-        Replace("miles", MileageLog.Of(depot).Select(ArchiveRows.Of));
+        Replace("miles", English(() => MileageLog.Of(depot).ToList()).Select(ArchiveRows.Of));
         Replace("streams", depot.Shifts.Values.SelectMany(s => s.Streams.Where(a => a.Value > 0)
             .Select(a => ArchiveRows.Of(new StreamDay(date, s.Van, a.Key, a.Value)))));
         Replace("photos", entries.Where(e => e.Entry is PhotoAttached).Select(e => ArchiveRows.Of(date, e.Number, (PhotoAttached)e.Entry)));

@@ -45,10 +45,13 @@ public sealed class SpanishTests
     [Fact]
     public void Files_for_other_programs_are_the_same_in_every_language()
     {
-        using var kiosk = SampleKiosk.Evening();
-        var archive = new Archive(kiosk.Folder);
+        using var english = SampleKiosk.Evening();
+        using var spanish = Language.Choosing("es", SampleKiosk.Evening);
         foreach (var (name, write) in Output.Files)
-            Language.Choosing("es", () => write(kiosk.Depot, archive)).Should().Equal(write(kiosk.Depot, archive), name);
+        {
+            Language.Choosing("es", () => write(spanish.Depot, new Archive(spanish.Folder)))
+                .Should().Equal(write(english.Depot, new Archive(english.Folder)), name);
+        }
     }
 
     [Fact]
