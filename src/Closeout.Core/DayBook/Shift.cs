@@ -40,8 +40,9 @@ public sealed record Shift(
     /// <summary>The depot's own questions as answered; null: not yet.</summary>
     public HandoverAnswered? Handover { get; init; }
 
-    /// <summary>Whether nothing was recorded of it but that the van came in.</summary>
-    public bool IsUntouched => Story.Count == 1;
+    /// <summary>Whether nothing was recorded of it but that the van came in, or was not used.</summary>
+    public bool IsUntouched => Story.Skip(1).All(
+        e => e.Entry is LeftoversConfirmed or CardboardConfirmed or MileageLogged { DistanceMi: 0, FuelGal: null });
 
     /// <summary>Whose name stands under it; null: not signed.</summary>
     public Code<Technician>? SignedBy => SignedFor?.Lead ?? Signed?.Technician;

@@ -38,7 +38,7 @@ public static class NextPage
             [.. LostBoxes.Of(depot, van)],
             [.. depot.Setup.Kit.Where(k => k.HasDate).Select(k => KitCheck.DatesOf(depot, van, k.Code))
                 .Where(d => d.Expires is not null || d.TestedOn is not null)],
-            [.. KitCheck.MissingOf(depot, van).Where(m => !Readiness.Lifted(depot, van).Contains(Readiness.KitWords(m)))
+            [.. KitCheck.MissingOf(depot, van).Where(m => !Readiness.Lifted(depot, van).Contains(English(() => Readiness.KitWords(m))))
                 .Select(m => new KitThere(m.Piece.Code, m.There))],
             Incidents.Open(depot, van),
             [.. Readiness.Carried(depot, van)],

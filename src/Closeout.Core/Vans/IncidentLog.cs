@@ -42,9 +42,9 @@ public static class IncidentLog
 
     public static string Words(IncidentState state) => state switch
     {
-        IncidentState.Open => "open",
-        IncidentState.Closed => "closed",
-        IncidentState.Withdrawn => "withdrawn",
+        IncidentState.Open => T("open"),
+        IncidentState.Closed => T("closed"),
+        IncidentState.Withdrawn => T("withdrawn"),
         _ => throw new InvalidOperationException($"no such state: {state}"),
     };
 }

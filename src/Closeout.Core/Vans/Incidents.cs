@@ -20,7 +20,8 @@ public static class Incidents
         var tonight = shift is null ? [] : shift.Damages.Select(d => new Incident(
             d.Number, depot.Date, shift.Story.First(e => ReferenceEquals(e.Entry, d)).At, d.By, d.Zone, d.Severity, d.What, d.Drivable,
             d.Told, d.ToldAt, false));
-        return depot.Van(van).Incidents.Concat(tonight).Select(i => i.Lifted || !lifted.Contains(Words(i)) ? i : i with { Lifted = true });
+        return depot.Van(van).Incidents.Concat(tonight)
+            .Select(i => i.Lifted || !lifted.Contains(English(() => Words(i))) ? i : i with { Lifted = true });
     }
 
     /// <summary>An incident in the words of the wall.</summary>

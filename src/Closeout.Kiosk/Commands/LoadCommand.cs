@@ -19,7 +19,10 @@ public static class LoadCommand
         {
             var fresh = Book.New(target, given.FirstPage(rehearsal: false), clock.GetLocalNow());
             var (vans, items) = (given.Setup.Vans.Count, given.Setup.Items.Count);
-            Say.Done(T($"Set up {given.Setup.Depot.Name} for {given.BusinessDate:O}: {vans} vans, {items} items."));
+            Say.Done(
+                T(
+                    $"Set up {given.Setup.Depot.Name} for {given.BusinessDate:O}: {Spell.Count(vans, T("van"), T("vans"))}, "
+                        + $"{Spell.Count(items, T("item"), T("items"))}."));
             FirstPinCommand.AtSetUp(fresh, pins, clock);
             return Opened(target, daily, clock);
         }

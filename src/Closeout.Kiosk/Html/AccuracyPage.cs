@@ -14,7 +14,7 @@ public static class AccuracyPage
     {
         var name = depot.Setup.Depot.Name;
         var page = new HtmlPage(T($"{name}, how well the plan did"), $"{Tones.Style}\n{Chart.Style}", $"\n{Tones.Head}");
-        page.Add($"<h1>{HtmlPage.Safe(name)}: how well the plan did{Tones.Rehearsal(depot)}</h1>");
+        page.Add($"<h1>{HtmlPage.Safe(T($"{name}: how well the plan did"))}{Tones.Rehearsal(depot)}</h1>");
         var (sums, days) = (Accuracy.Sums(depot), Accuracy.Of(depot));
         page.Paragraph(
             T(

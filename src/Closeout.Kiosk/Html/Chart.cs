@@ -56,7 +56,7 @@ public static class Chart
         var lines = Math.Max(1, (int)Math.Ceiling(highest / step - 1e-9));
         double Height(double value) => Bottom - (Bottom - Top) * value / (step * lines);
 
-        var what = $"{title}: {string.Join(T(" and "), parts.Select(p => p.Word))}, {bars.Count} bars; the numbers are in the table";
+        var what = T($"{title}: {string.Join(T(" and "), parts.Select(p => p.Word))}, {bars.Count} bars; the numbers are in the table");
         var svg = new StringBuilder($"<figure>\n<p>{Key(parts, mark)}</p>\n<svg role=\"img\" aria-label=\"{HtmlPage.Safe(what)}\">\n");
         for (var line = 0; line <= lines; line++)
         {

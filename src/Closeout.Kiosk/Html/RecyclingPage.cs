@@ -16,7 +16,7 @@ public static class RecyclingPage
     {
         var name = depot.Setup.Depot.Name;
         var page = new HtmlPage(T($"{name}, recycling"), $"{Tones.Style}\n{Chart.Style}", $"\n{Tones.Head}");
-        page.Add($"<h1>{HtmlPage.Safe(name)}: recycling{Tones.Rehearsal(depot)}</h1>");
+        page.Add($"<h1>{HtmlPage.Safe(T($"{name}: recycling"))}{Tones.Rehearsal(depot)}</h1>");
         page.Paragraph(T($"Cardboard boxes up to {Spell.Day(depot.Date)}. Volumes rest on one density, "
             + $"{depot.Setup.Depot.CardboardLbPerCuYd:0.##} lb a cubic yard, and are good to a factor of about two."));
         if (boxes.Count == 0)

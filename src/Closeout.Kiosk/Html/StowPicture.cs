@@ -26,9 +26,9 @@ public static class StowPicture
     {
         var cells = places.Index().ToLookup(p => Cell(p.Item), p => p.Index + 1);
         var svg = new StringBuilder("<div class=\"place\">\n<svg viewBox=\"0 0 360 172\" role=\"img\" ");
-        svg.Append("aria-label=\"the van from above; the places are in the table\">\n");
+        svg.Append(Culture, $"aria-label=\"{T("the van from above; the places are in the table")}\">\n");
         svg.Append("<rect x=\"30\" y=\"18\" width=\"310\" height=\"136\" rx=\"16\"/>\n<path d=\"M62 18V154\"/>\n");
-        foreach (var (x, y, word) in new[] { (14, 90, "front"), (352, 90, "rear"), (185, 12, "left"), (185, 168, "right") })
+        foreach (var (x, y, word) in new[] { (14, 90, T("front")), (352, 90, T("rear")), (185, 12, T("left")), (185, 168, T("right")) })
             svg.Append(Culture, $"<text x=\"{x}\" y=\"{y}\"{(y == 90 ? $" transform=\"rotate(-90 {x} {y})\"" : "")}>{word}</text>\n");
 
         foreach (var cell in cells.Where(c => c.Key is not null).OrderBy(c => c.Key))

@@ -94,7 +94,7 @@ public static class WallPage
         var (tone, word) = Morning(state);
         var van = state.Van;
         page.Add(
-            $"<li class=\"van {Tones.Name(tone)}\">\n<h2><span>bay {van.Bay}</span> <b>{HtmlPage.Safe(van.Code.Text)}</b> "
+            $"<li class=\"van {Tones.Name(tone)}\">\n<h2><span>{T($"bay {van.Bay}")}</span> <b>{HtmlPage.Safe(van.Code.Text)}</b> "
                 + $"<span>{HtmlPage.Safe(van.Name)}</span> {Tones.Badge(tone, word)}</h2>");
         var with = state.With is { } who ? $", {who}" : "";
         page.Add(

@@ -93,7 +93,7 @@ public static class WeeklyReport
         if (on?.Shift(van.Code) is not { Weekly: { } check } shift)
         {
             var last = Readiness.WeeklyCheckedOn(days[^1], van.Code);
-            return [(T("Done"), last is null ? T("none in this book") : $"not this week; last {last:O}")];
+            return [(T("Done"), last is null ? T("none in this book") : T($"not this week; last {last:O}"))];
         }
 
         return
@@ -114,6 +114,6 @@ public static class WeeklyReport
     private static IEnumerable<(string Word, string Sentence)> OfWeek(IReadOnlyList<Depot> days, Van van) =>
         from logged in days.SelectMany(IncidentLog.Of).Where(l => l.Van == van.Code).GroupBy(l => l.Incident.Number).Select(g => g.Last())
         orderby logged.Incident.Number
-        select (IncidentLog.Words(logged.State), $"{Incidents.Words(logged.Incident)}, since {logged.Incident.Since:O}; "
+        select (IncidentLog.Words(logged.State), T($"{Incidents.Words(logged.Incident)}, since {logged.Incident.Since:O}; ")
             + Incidents.ToldWords(logged.Incident));
 }

@@ -62,7 +62,7 @@ public sealed record CloseoutScreen(Question Question, Screen Back, int CardUp =
         Binding pin = new(new("0-9", key => isSignOff && !depot.Rehearsal && q.Form.IsUntouched && key.Press == Press.Character
                 && char.IsAsciiDigit(key.Character) && !depot.Setup.Crew.Any(c => char.IsAsciiDigit(c.Code.Text[0]))), null,
             key => Recording(depot, Page.Answer(depot, q).Commands, key.Character.ToString()));
-        Binding wrongVan = new(Keys.F(2), depot.Shift(Van)!.IsUntouched ? T("wrong van") : null,
+        Binding wrongVan = new(Keys.F(2), IsNotUsed || depot.Shift(Van)!.Story.Count == 1 ? T("wrong van") : null,
             _ => new(this, Act: new RecordAct([new SendBack(Van)]))) { Help = T("wrong van: out again") };
 
         return

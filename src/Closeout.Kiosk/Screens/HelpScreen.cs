@@ -20,7 +20,8 @@ public sealed record HelpScreen(Screen Back) : Screen
         Frame.Head(sheet, scene.Depot, T("HELP"), "");
         var row = 2;
         var lines = Back.Help(scene).Append("").Append(string.Join("   ", Binding.Explained(Back.Bindings(scene))));
-        foreach (var line in lines.SelectMany(l => l.Length == 0 ? [""] : Cells.Wrap(l, sheet.Width - 4)))
+        var shown = lines.SelectMany(l => l.Length == 0 ? [""] : Cells.Wrap(l, sheet.Width - 4));
+        foreach (var line in shown.Take(Math.Max(0, sheet.Height - 3)))
             sheet.Write(row++, 2, line);
     }
 }

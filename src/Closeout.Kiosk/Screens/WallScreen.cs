@@ -78,9 +78,9 @@ public sealed record WallScreen(int Selected = 0, string Typed = "", bool IsUrge
     {
         WallView.Draw(sheet, scene, Order(scene.Tonight), Selected);
         var column = sheet.Write(sheet.Height - 2, 1, T("Van to open: "));
-        sheet.Write(sheet.Height - 2, column, $"[{Typed.PadRight(8)}]", Look.Field);
+        sheet.Write(sheet.Height - 2, column, $"[{(Typed.Length > 8 ? Typed[^8..] : Typed.PadRight(8))}]", Look.Field);
         sheet.Write(sheet.Height - 2, column + 12, T("code or name of a van, or your own code; Enter opens"), Look.Faint);
-        sheet.Caret = (sheet.Height - 2, column + 1 + Typed.Length);
+        sheet.Caret = (sheet.Height - 2, column + 1 + Math.Min(8, Typed.Length));
     }
 
     /// <summary>The vans in bay order, or those first that somebody must see to.</summary>
@@ -109,7 +109,9 @@ public sealed record WallScreen(int Selected = 0, string Typed = "", bool IsUrge
         return depot.Setup.Vans.FirstOrDefault(v => string.Equals(v.Code.Text, typed, StringComparison.OrdinalIgnoreCase))
             ?? depot.Setup.Vans.FirstOrDefault(v => Rostered(depot, v, typed) is not null)
             ?? depot.Setup.Vans.FirstOrDefault(v => Begins(v.Code.Text))
-            ?? depot.Setup.Vans.FirstOrDefault(v => Begins(v.Name));
+            ?? depot.Setup.Vans.FirstOrDefault(v => Begins(v.Name))
+            ?? depot.Setup.Vans.FirstOrDefault(v => depot.Setup.Rostered(v.Code, depot.Date)?.Name.Split(' ')
+                .Any(w => w.StartsWith(typed.TrimEnd(), StringComparison.OrdinalIgnoreCase)) == true);
     }
 
     /// <summary>Who is rostered for the van, where the code or the whole name was typed; null: another, or nobody.</summary>

@@ -22,7 +22,7 @@ internal static class WallView
         sheet.Write(1, 1, T("bay van             who    evening         morning"), Look.Faint);
 
         List<string> totals = [Evening(scene.Depot), .. Totals(sheet, scene.Tonight)];
-        var detail = isWide ? [] : Cells.Wrap($"{vans[selected].Van.Code}: {WallWords.Morning(vans[selected])}", sheet.Width - 4, 2);
+        IReadOnlyList<string> detail = isWide ? [] : Detail(vans[selected], sheet.Width - 4);
         var room = Math.Max(1, sheet.Height - 6 - totals.Count - detail.Count);
         var top = Math.Clamp(selected - room + 1, 0, Math.Max(0, vans.Count - room));
         for (var row = 0; row < room && top + row < vans.Count; row++)
@@ -41,6 +41,13 @@ internal static class WallView
         sheet.Write(sheet.Height - 3, 1, T("The wall repeats what people confirmed. It does not say that a van is safe."), Look.Faint);
     }
 
+    /// <summary>The chosen van's morning in two lines; what has no room there is on F7.</summary>
+    private static IReadOnlyList<string> Detail(VanState state, int columns)
+    {
+        var lines = Cells.Wrap($"{state.Van.Code}: {WallWords.Morning(state)}", columns);
+        return lines.Count <= 2 ? lines : [lines[0], Cells.Cut($"{lines[1]} {lines[2]}", columns)];
+    }
+
     /// <summary>How far the evening is.</summary>
     private static string Evening(Depot depot)
     {
@@ -53,7 +60,7 @@ internal static class WallView
         .. from m in new[] { Morning.Held, Morning.ReadyWithNotes, Morning.NotClosed, Morning.Ready }
         let count = vans.Count(v => v.Morning == m)
         where count > 0
-        select ($"{count} {WallWords.Status(m)}", Tone(m)),
+        select (WallWords.Count(m, count), Tone(m)),
     ];
 
     private static void Row(Sheet sheet, int row, Scene scene, VanState state, bool isChosen, int edge)

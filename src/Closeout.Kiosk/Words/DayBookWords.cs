@@ -41,7 +41,7 @@ public static class DayBookWords
                     + $"used{(e.Gap == 0 ? "" : T($", gap {e.Gap}"))}")),
         LeftoversConfirmed e => (null, T("leftovers done, the rest unchanged")),
         BoxesCounted e => (e.Item.Text, T($"{e.Flattened} of {e.Expected} boxes flattened")),
-        StreamCounted e => (e.Stream.Text, T($"brought home {e.Amount} {WasteStream.Of(e.Stream).Unit}")),
+        StreamCounted e => (e.Stream.Text, T($"brought home {e.Amount} {T(WasteStream.Of(e.Stream).Unit)}")),
         CardboardConfirmed e => (null, T("cardboard done, the rest as expected")),
         MileageLogged e => (null, T($"odometer {e.StartMi} to {e.EndMi} mi")
             + (e.FuelGal is null ? "" : T($", {e.FuelGal} gal {e.FuelGrade}")) + (e.Sure ? T(", confirmed as read") : "")),

@@ -44,11 +44,12 @@ public static class VanWords
 
         var toTake = plan.Lines.Where(l => l.Van == van && l.Units > 0).ToList();
         var shorts = plan.Lines.Where(l => l.Van == van && l.Short > 0).Select(l => $"{l.Item.Code} {l.Short}").ToList();
+        var (boxed, single) = (toTake.Sum(l => l.Sealed), toTake.Sum(l => l.FromBin + l.FromOpened));
+        var items = Spell.Count(toTake.Count, T("item"), T("items"));
         yield return (T("To load"),
-            (toTake.Count == 0
-                ? T("nothing")
-                : T($"{Spell.Count(toTake.Count, T("item"), T("items"))}, {toTake.Sum(l => l.Sealed)} sealed and "
-                    + $"{toTake.Sum(l => l.FromBin + l.FromOpened)} loose"))
+            (toTake.Count == 0 ? T("nothing")
+                : boxed == 1 ? T($"{items}, 1 sealed and {single} loose")
+                : T($"{items}, {boxed} sealed and {single} loose"))
             + (shorts.Count == 0 ? "" : T($"; SHORT {string.Join(", ", shorts)}")));
     }
 

@@ -39,6 +39,16 @@ public static class WallWords
         var s => "◐ " + StepWords.Name(s.Step),
     };
 
+    /// <summary>How many vans have a status.</summary>
+    public static string Count(Morning morning, int vans) => (morning, vans) switch
+    {
+        (_, 1) => $"1 {Status(morning)}",
+        (Vans.Morning.Held, _) => T($"{vans} HELD"),
+        (Vans.Morning.NotClosed, _) => T($"{vans} OPEN"),
+        (Vans.Morning.Ready, _) => T($"{vans} READY"),
+        _ => $"{vans} {Status(morning)}",
+    };
+
     /// <summary>A status in a word, in capitals.</summary>
     public static string Status(Morning morning) => morning switch
     {

@@ -2,6 +2,7 @@ using Closeout.Commands;
 using Closeout.Facts;
 using Closeout.Store;
 using Closeout.Tests.Screens;
+using Closeout.Vans;
 using Closeout.Words;
 using FluentAssertions;
 using Xunit;
@@ -61,7 +62,10 @@ public sealed class SpanishTests
         kiosk.Press("B6{F7}l1{Enter}revisado en el taller{Enter}L1{Enter}");
 
         kiosk.Entries[^1].Should().BeOfType<HoldsLifted>().Which.Reasons.Should().NotBeEmpty().And.OnlyContain(r => !r.Contains(" de ", StringComparison.Ordinal));
-        kiosk.Depot.Vans.Lifted.Should().NotBeEmpty();
+        kiosk.Press("{Escape}B4{F7}lrevisado{Enter}L1{Enter}").Session.Model.Said.Should().Contain("registrado");
+        Language.Choosing("es", () => Readiness.Of(kiosk.Depot)).Select(v => (v.Van.Code, v.Morning)).Should().Equal(
+            Readiness.Of(kiosk.Depot).Select(v => (v.Van.Code, v.Morning)), "what a van is does not hang on the language");
+        Readiness.Of(kiosk.Depot).Single(v => v.Van.Code == new Code<Van>("B4")).Morning.Should().Be(Morning.ReadyWithNotes);
     }
 
     [Fact]

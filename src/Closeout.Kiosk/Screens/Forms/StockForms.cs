@@ -37,7 +37,9 @@ public static class StockForms
         Fields = _ =>
         [
             DeskFields.Coded<Van>("place", T("Where"), "shelf", NoPlace,
-                (d, c) => c.Text.ToLowerInvariant() is "shelf" or "bin" || d.Setup.Find(c) is not null ? null : Refusal.NoSuchVan(c)),
+                (d, c) => c.Text.ToLowerInvariant() is "shelf" or "bin" || d.Setup.Find(c) is not null
+                    ? null
+                    : Refusal.NoSuchVan(c)) with { Choices = Places },
             DeskFields.Item(needed: T("Type or scan the code of the item.")),
             new("sealed", T("Sealed cartons there"), FieldKind.Count, ""),
             new("loose", T("Loose units there"), FieldKind.Count, ""),
@@ -96,4 +98,8 @@ public static class StockForms
                 + $"on order {Spell.Count(order, T("carton"), T("cartons"))}"),
         ];
     }
+
+    private static IEnumerable<Choice> Places(Depot depot) =>
+        [new("shelf", T("the shelf")), new("bin", T("the leftovers bin")),
+            .. depot.Setup.Vans.Select(v => new Choice(v.Code.Text, v.Name))];
 }

@@ -86,6 +86,7 @@ internal static class DamageReport
         {
             Severity.Note => T("A note: it shows on the wall."),
             Severity.Unsafe => T("Unsafe holds the van. Tell the lead now."),
+            _ when form["drivable"].Letter == "Y" => T("To repair: it shows on the wall. Who was told?"),
             _ => T("Not drivable holds the van. Who was told?"),
         }, Look.Strong, StepPage.Columns);
     }

@@ -62,8 +62,10 @@ public sealed class KitPage : ListPage
     {
         var lacking = KitCheck.MissingOf(depot, shift.Van).Select(m => T($"{m.Piece.Description} {m.There} of {m.Required}")).ToList();
         var due = KitCheck.Due(depot, shift.Van).Select(d => d.Words(depot.Date)).ToList();
-        yield return lacking.Count == 0 && due.Count == 0 ? T("Safety kit  all there, in date")
-            : T($"Safety kit  {string.Join("; ", [.. lacking.Count == 0 ? [T("all there")] : lacking, .. due])}");
+        var undated = depot.Setup.Kit.Where(k => k.Expires && KitCheck.DatesOf(depot, shift.Van, k.Code).Expires is null)
+            .Select(k => T($"{k.Description}: no date read")).ToList();
+        yield return lacking.Count + due.Count + undated.Count == 0 ? T("Safety kit  all there, in date")
+            : T($"Safety kit  {string.Join("; ", [.. lacking.Count == 0 ? [T("all there")] : lacking, .. due, .. undated])}");
     }
 
     protected override Form Fields(Depot depot, Shift shift) => new([.. depot.Setup.Kit.SelectMany(piece => Fields(depot, shift, piece))]);

@@ -143,12 +143,20 @@ internal static class LeftoverCounts
     public static IEnumerable<string> Summary(Depot depot, Shift shift)
     {
         var (counts, items) = (shift.Counts.Values.ToList(), Leftovers.ToCount(depot, shift).Count);
-        yield return T($"Leftovers   {counts.Count} of {Spell.Count(items, T("item"), T("items"))} counted, the rest unchanged; "
-            + $"{counts.Sum(c => Math.Max(0, c.Used))} used, {counts.Sum(c => c.Count.Bin)} to the bin");
+        var used = counts.Sum(c => Math.Max(0, c.Used));
+        yield return counts.Count == items
+            ? T($"Leftovers   all counted; {used} used, {counts.Sum(c => c.Count.Bin)} to the bin")
+            : T($"Leftovers   {counts.Count} of {Spell.Count(items, T("item"), T("items"))} counted, the rest unchanged; "
+                + $"{used} used, {counts.Sum(c => c.Count.Bin)} to the bin");
         var spots = shift.SpotItems.Where(shift.Counts.ContainsKey)
             .Select(i => $"{i} {Units(shift.Counts[i].Count, depot.Setup.Item(i).UnitsPerCarton)}").ToList();
         if (spots.Count > 0)
             yield return T($"Spot counts {string.Join(", ", spots)}");
+
+        var unseen = depot.Setup.Items.Where(i => !shift.Counts.ContainsKey(i.Code) && depot.Reported(shift.Van, i.Code) > 0)
+            .Select(i => $"{i.Code} {depot.Reported(shift.Van, i.Code)}").ToList();
+        if (unseen.Count > 0)
+            yield return T($"NOT COUNTED though visits used it: {string.Join(", ", unseen)}");
 
         foreach (var gap in Readiness.Gaps(shift))
             yield return T($"GAP         {gap.Gap} of {depot.Setup.Item(gap.Item).Description}");

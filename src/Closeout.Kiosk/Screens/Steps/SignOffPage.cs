@@ -30,15 +30,19 @@ public sealed class SignOffPage(Step step) : StepPage
 
     public override void Draw(Sheet sheet, Depot depot, Shift shift, Question q)
     {
-        var row = 3;
-        foreach (var line in StepPages.Summary(depot, shift))
-            row = Say(sheet, row, line);
-
+        IEnumerable<string> signed = StepPages.Summary(depot, shift);
         if (depot.Rehearsal)
-            row = Say(sheet, row, step == Step.SignOff ? T("REHEARSAL: no PIN is asked.") : T("REHEARSAL: signed without a PIN."));
+            signed = signed.Append(step == Step.SignOff ? T("REHEARSAL: no PIN is asked.") : T("REHEARSAL: signed without a PIN."));
+
+        var (lines, room) = (signed.SelectMany(l => Cells.Wrap(l, Columns)).ToList(), sheet.Height - (step == Step.SignOff ? 9 : 7));
+        if (lines.Count > room)
+            lines = [.. lines.Take(room - 1), T($"... {lines.Count - room + 1} lines more: F4 shows them on the card")];
+
+        foreach (var (i, line) in lines.Index())
+            sheet.Write(3 + i, 1, line, Look.Plain, Columns);
 
         if (step == Step.SignOff)
-            FormView.Draw(sheet, Math.Min(row + 1, sheet.Height - 6), 1, q.Form, 0, 1, 22);
+            FormView.Draw(sheet, sheet.Height - 5, 1, q.Form, 0, 1, 22);
     }
 
     public override IEnumerable<(int Indent, string Text)>? Tally(Depot depot, Shift shift, VanEntry entry) => entry switch

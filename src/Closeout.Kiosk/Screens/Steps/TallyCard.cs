@@ -37,7 +37,10 @@ public static class TallyCard
         var van = $"{shift.Van} {depot.Setup.Van(shift.Van).Name}";
         sheet.Write(3, column + 2 + Math.Max(11, inside - van.Length), van, Look.Strong, Math.Min(inside - 11, van.Length));
 
-        var foot = T($"boxes to flatten {shift.Expected.Sum(e => e.Boxes),4}");
+        var boxes = shift.Expected.Sum(e => e.Boxes);
+        var foot = shift.Answered.Contains(Step.Cardboard)
+            ? T($"boxes flattened {shift.Expected.Sum(e => shift.FlattenedOf(e.Item))} of {boxes}")
+            : T($"boxes to flatten {boxes,4}");
         sheet.Write(bottom - 1, column + 2, foot, Look.Strong, inside);
         var lines = Wrapped(depot, shift, inside);
         var room = bottom - 1 - 5;
