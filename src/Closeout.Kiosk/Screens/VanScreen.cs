@@ -39,8 +39,8 @@ public sealed record VanScreen(Code<Van> Van, Screen Back, int Top = 0) : Screen
         T(
             "A lead: L lifts its holds, H puts it on hold, C closes an incident, W writes off boxes that nobody found. K checks a signed "
                 + "close-out (not one's own), R opens it again, B closes it out for somebody, M moves its bookings to another van, X "
-                + "excuses it from tonight. Each with a reason that stays on record. Lifting a hold leaves its incident open until it is "
-                + "closed."),
+                + "excuses it from tonight, O corrects its odometer. Each with a reason that stays on record. Lifting a hold leaves its "
+                + "incident open until it is closed."),
     ];
 
     public override bool Stands(Depot depot) => depot.Setup.Find(Van) is not null;

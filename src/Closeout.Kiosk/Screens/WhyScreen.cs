@@ -53,7 +53,7 @@ public sealed record WhyScreen(Screen Back, Code<Van> Van, Code<Item> Item) : Sc
         foreach (var (from, to, chance, marks) in bars)
         {
             sheet.Write(row, 1, from == to ? $"{from,7}" : $"{from,3}-{to,3}", Look.Faint);
-            sheet.Write(row, 10, new string('#', (int)Math.Round(room * chance / longest)));
+            sheet.Write(row, 10, Shapes.Bar(chance / longest, room));
             sheet.Write(row, 12 + room, $"{Why.Percent(chance),11}", Look.Faint);
             sheet.Write(row++, 25 + room, marks.Length > 0 ? "< " + marks : "", Look.Strong);
         }
@@ -76,7 +76,7 @@ internal static class PlanHelp
         "",
         T(
             "Enter says why: the bookings, the demand that follows from them, the promise, the limits, what is given from where, and the "
-                + "chance that it is missed. # bars are the chances of the demand."),
+                + "chance that it is missed. Bars are the chances of the demand."),
         T(
             "F4 loads the van, F5 changes the line: a lead's, with a reason. Type a piece of a name to see only that. closeout restock "
                 + "--out FILE writes all of it; closeout picks --out DIR makes sheets to print."),
