@@ -13,10 +13,6 @@ public sealed record Scene(Tonight Tonight, DateTimeOffset Now, string Said)
     public Depot Depot => Tonight.Depot;
 }
 
-/// <summary>Somebody whose PIN was right a moment ago.</summary>
-/// <param name="Minutes">For so long yet, rounded up.</param>
-public sealed record Known(Code<Technician> Person, int Minutes);
-
 /// <summary>What a key comes to: the screen from now on, perhaps a sentence, perhaps something to do in the world.</summary>
 /// <param name="Said">To the person; empty: nothing.</param>
 public readonly record struct Reply(Screen Screen, string Said = "", Act? Act = null)

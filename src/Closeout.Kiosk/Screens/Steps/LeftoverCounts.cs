@@ -64,7 +64,7 @@ internal static class LeftoverCounts
     /// <summary>
     /// The fields of a count, the ones not typed filled with what follows from the others. Where visits report what was
     /// used, what is loose goes to the bin, where every van can have it: leftovers that stay aboard cost a depot most
-    /// (docs/methods.md, a year in simulation).
+    /// (docs/bench/results.md, a year in simulation).
     /// </summary>
     public static Form Refill(Depot depot, Shift shift, Code<Item> code, Form form)
     {
