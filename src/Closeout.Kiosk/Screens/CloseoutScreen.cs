@@ -42,7 +42,7 @@ public sealed record CloseoutScreen(Question Question, Screen Back, int CardUp =
         if (q is { Doubted: IAskedAgain doubted, IsSuggested: false } && (!q.IsRetyped || Page.Answer(depot, q).Commands.Contains(doubted)))
             own.Insert(0, new(Keys.Letter('!'), T("record it"), _ => Recording(depot, [doubted.Surely()])) { Row = 1 });
 
-        var (isClosed, isSignOff) = (q.At == Step.Closed, q.At == Step.SignOff);
+        var (isClosed, isSignOff, isNew) = (q.At == Step.Closed, q.At == Step.SignOff, IsNotUsed || depot.Shift(Van)!.Story.Count == 1);
         string? Unless(bool told, string line) => told ? null : line;
         Binding pages = new(Keys.Of(T("PgUp/PgDn"), Press.PageUp, Press.PageDown),
             Unless(q.IsReport || isClosed || isSignOff, T("earlier/later step")),
@@ -62,8 +62,8 @@ public sealed record CloseoutScreen(Question Question, Screen Back, int CardUp =
         Binding pin = new(new("0-9", key => isSignOff && !depot.Rehearsal && q.Form.IsUntouched && key.Press == Press.Character
                 && char.IsAsciiDigit(key.Character) && !depot.Setup.Crew.Any(c => char.IsAsciiDigit(c.Code.Text[0]))), null,
             key => Recording(depot, Page.Answer(depot, q).Commands, key.Character.ToString()));
-        Binding wrongVan = new(Keys.F(2), IsNotUsed || depot.Shift(Van)!.Story.Count == 1 ? T("wrong van") : null,
-            _ => new(this, Act: new RecordAct([new SendBack(Van)]))) { Help = T("wrong van: out again") };
+        Binding wrongVan = new(Keys.F(2), isNew ? T("wrong van") : null, _ => new(this, Act: new RecordAct([new SendBack(Van)])))
+            { Help = isNew ? T("wrong van: out again") : "" };
 
         return
         [
@@ -152,7 +152,7 @@ public sealed record CloseoutScreen(Question Question, Screen Back, int CardUp =
     private Reply After(Depot depot, StepReply reply, bool isMeant) =>
         reply.Answer is { } answer ? Give(depot, answer, isMeant)
         : reply.Step != 0 ? Stepped(depot, reply.Step)
-        : new(reply.IsOpen ? Open(depot, Van, Back) : this with { Question = reply.Question! }, reply.Said);
+        : new(reply.IsOpen ? Open(depot, Van, Back) : this with { Question = reply.Question! }, reply.Said) { IsDone = reply.IsDone };
 
     /// <summary>An answer to record. One that was asked again goes through when it is meant.</summary>
     private Reply Give(Depot depot, Answer answer, bool isMeant)

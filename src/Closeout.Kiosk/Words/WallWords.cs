@@ -100,9 +100,12 @@ public static class WallWords
         if (LostBoxes.Words(depot, [.. LostBoxes.OfDepot(depot)]) is { } boxes)
             yield return (T("Boxes"), T($"{boxes} of cartons opened at the depot"));
 
-        var gaps = depot.Setup.Vans.SelectMany(v => Readiness.Gaps(depot.Shift(v.Code)).Select(g => $"{v.Code} {g.Item} {g.Gap}")).ToList();
-        if (gaps.Count > 0)
-            yield return (T("Gaps"), T("missing in count: ") + string.Join(", ", gaps));
+        var gaps = depot.Setup.Vans.SelectMany(v => Readiness.Gaps(depot.Shift(v.Code)).Select(g => (v.Code, g.Item, g.Gap)))
+            .ToLookup(g => g.Gap > 0, g => $"{g.Code} {g.Item} {Math.Abs(g.Gap)}");
+        var told = new[] { (T("missing in count: "), gaps[true]), (T("more than on record: "), gaps[false]) }
+            .Where(g => g.Item2.Any()).ToList();
+        if (told.Count > 0)
+            yield return (T("Gaps"), string.Join("; ", told.Select(g => g.Item1 + string.Join(", ", g.Item2))));
     }
 
     /// <summary>How many need nothing more tonight; one that stayed in is done, and not closed.</summary>

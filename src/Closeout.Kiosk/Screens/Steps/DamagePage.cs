@@ -102,7 +102,7 @@ public sealed class DamagePage : StepPage
     public override IEnumerable<(int Indent, string Text)>? Tally(Depot depot, Shift shift, VanEntry entry) => entry switch
     {
         DamageFound e when shift.Damages.Contains(e) =>
-            [(0, T($"DAMAGE {e.Number}: {T(e.Zone)}, {Readiness.SeverityWords(e.Severity)}{(e.Drivable ? "" : T(", HOLDS"))}"))],
+            [(0, T($"DAMAGE {T(e.Zone)}, {Readiness.SeverityWords(e.Severity)}{(e.Drivable ? "" : T(", HOLDS"))} (incident {e.Number})"))],
         DamageConfirmed { Known: { Count: > 0 } known } => [(0, T($"known, still there: {string.Join(", ", known)}"))],
         DamageConfirmed when shift.Damages.Count == 0 => [(0, T("no damage seen"))],
         DamageFound or DamageConfirmed => [],

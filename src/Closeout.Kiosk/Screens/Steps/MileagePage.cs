@@ -80,7 +80,13 @@ public sealed class MileagePage : StepPage
         : q.Form;
 
     public override IEnumerable<(int Indent, string Text)>? Tally(Depot depot, Shift shift, VanEntry entry) => entry is MileageLogged e
-        ? [(0, T($"{depot.Setup.Units.Distance(e.DistanceMi)}, odometer {depot.Setup.Units.Distance(e.EndMi)}"))]
+        ?
+        [
+            (0, T($"{depot.Setup.Units.Distance(e.DistanceMi)}, odometer {depot.Setup.Units.Distance(e.EndMi)}")),
+            .. e.FuelGal is { } fuel
+                ? new[] { (2, T($"{depot.Setup.Units.Fuel(fuel)} {depot.Setup.Units.FuelUnit} {e.FuelGrade}").TrimEnd()) }
+                : [],
+        ]
         : null;
 
     public override IEnumerable<string> Summary(Depot depot, Shift shift)
@@ -99,7 +105,7 @@ public sealed class MileagePage : StepPage
     protected override StepReply Enter(Depot depot, Shift shift, Question q) =>
         q.Form.Now is { Name: "odometer", Typed.Length: LastDigits } last && Whole(depot, shift.Van, last.Typed) is { } whole
             ? new(q with { Form = q.Form.With(last with { Typed = whole, Caret = null }).Move(1) },
-                Said: T($"Odometer {whole}: see that it is so."))
+                Said: T($"Odometer {whole}: see that it is so.")) { IsDone = true }
         : q.Form.Now is { Name: "odometer" or "fuel", Text.Length: > 0 } ? q.Move(1) : Answer(depot, q);
 
     /// <summary>

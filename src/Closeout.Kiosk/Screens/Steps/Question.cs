@@ -53,6 +53,9 @@ public readonly record struct Answer(IReadOnlyList<ICommand> Commands, string? M
 public readonly record struct StepReply(
     Question? Question = null, Answer? Answer = null, int Step = 0, bool IsOpen = false, string Said = "")
 {
+    /// <summary>Whether what is said is that something was taken; else it was not, or must be seen.</summary>
+    public bool IsDone { get; init; }
+
     public static readonly StepReply Open = new(IsOpen: true);
 
     public static implicit operator StepReply(Question question) => new(question);
