@@ -5,10 +5,9 @@ using System.Text;
 namespace Closeout.Facts;
 
 /// <summary>
-/// What is said to people, in the language that is spoken now. A sentence is written in English where it is said, <c>T($"{van} is
-/// held.")</c>;
-/// its English, with its holes numbered, is the key of its translation. Which language is spoken is the thread's and the shell's to say: it
-/// changes words, and never a decision, an entry, a code or a file that other programs read.
+/// What is said to people, in the language that is spoken now. A sentence is written in English where it is said, in <c>T($"...")</c>; that
+/// English, its holes numbered, is the key of its translation. Which language is spoken is the thread's and the shell's to say: it changes
+/// words, and never a decision, an entry, a code or a file that other programs read.
 /// </summary>
 public static class Tongue
 {
