@@ -235,4 +235,17 @@ public sealed class TrapsByKeys
         kiosk.Entries.Should().ContainSingle().Which.Should().BeOfType<VanCameIn>().Which.Technician.Text.Should().Be("T09");
         kiosk.Press("{F2}").Depot.Shift(new("B5")).Should().BeNull("and a slip is taken back at one key");
     }
+
+    [Theory]
+    [InlineData("B3{Enter}{Enter}**{Enter}=d2{Enter}x{Enter}", "severity", "Say how bad it is")]
+    [InlineData("B3{Enter}{Enter}**{Enter}=d2{Enter}r{Enter}dent{Enter}x{Enter}", "drivable", "Say whether it can be driven")]
+    [InlineData("B3{Enter}{Enter}**{Enter}=d2{Enter}r{Enter}dent{Enter}{Enter}{Enter}25:00{Enter}", "told_at", "is no time")]
+    [InlineData("B2{Enter}{Enter}**==n=x{Enter}", "lights", "Say whether this part is in order: lights")]
+    public void A_letter_or_a_time_that_means_nothing_is_said_when_its_field_is_left(string keys, string field, string said)
+    {
+        using var kiosk = new SampleKiosk();
+        kiosk.Press(keys).Session.Model.Said.Should().Contain(said);
+
+        kiosk.Closeout.Form.Now!.Name.Should().Be(field);
+    }
 }

@@ -49,7 +49,7 @@ internal static class DamageReport
         zone = WalkRound.Parts.Concat(Zones).FirstOrDefault(w => T(w) == zone) ?? zone;
 
         if (SeverityOf(form) is not { } severity)
-            return Steps.Answer.Lacks("severity", T("Say how bad it is: N note, R to repair, U unsafe."));
+            return Wrong(form, form["severity"])!.Value;
 
         if (severity == Severity.Note)
         {
@@ -57,17 +57,26 @@ internal static class DamageReport
             return Steps.Answer.Of(new ReportDamage(van, zone, severity, what, true, "", null));
         }
 
-        var (drivable, at) = (form["drivable"].Letter, form["told_at"]);
-        return drivable is not ("Y" or "N") ? Steps.Answer.Lacks("drivable", T("Say whether it can be driven: Y yes, N no."))
-            : at.Text.Length > 0 && at.Clock is null
-                ? Steps.Answer.Lacks("told_at", T($"\"{at.Text}\" is no time. Type it as HH:MM, or clear the field."))
-            : Steps.Answer.Of(
-                new ReportDamage(van, zone, severity, what, drivable == "Y" && severity != Severity.Unsafe, form["told"].Text, at.Clock));
+        var drives = form["drivable"].Letter == "Y" && severity != Severity.Unsafe;
+        return Wrong(form, form["drivable"]) ?? Wrong(form, form["told_at"])
+            ?? Steps.Answer.Of(new ReportDamage(van, zone, severity, what, drives, form["told"].Text, form["told_at"].Clock));
     }
 
-    /// <summary>What Enter does in the report.</summary>
-    public static StepReply Enter(Question q) =>
-        (q.Form.Now is { Name: "what" } && SeverityOf(q.Form) == Severity.Note) || q.Form.IsLast ? Answer(q.Van, q.Form) : q.Move(1);
+    /// <summary>What Enter does in the report: a field is looked at when it is left.</summary>
+    public static StepReply Enter(Question q) => Wrong(q.Form, q.Form.Now) is { } wrong ? wrong
+        : (q.Form.Now is { Name: "what" } && SeverityOf(q.Form) == Severity.Note) || q.Form.IsLast ? Answer(q.Van, q.Form) : q.Move(1);
+
+    /// <summary>What is wrong with a field that only a few letters or a time may stand in; null: nothing.</summary>
+    private static Answer? Wrong(Form form, Field? field) => field switch
+    {
+        { Name: "severity" } when SeverityOf(form) is null =>
+            Steps.Answer.Lacks(field.Name, T("Say how bad it is: N note, R to repair, U unsafe.")),
+        { Name: "drivable", Letter: not ("Y" or "N") } =>
+            Steps.Answer.Lacks(field.Name, T("Say whether it can be driven: Y yes, N no.")),
+        { Name: "told_at", Text.Length: > 0, Clock: null } =>
+            Steps.Answer.Lacks(field.Name, T($"\"{field.Text}\" is no time. Type it as HH:MM, or clear the field.")),
+        _ => null,
+    };
 
     /// <summary>Unsafe is not drivable, until somebody says otherwise.</summary>
     public static Question Refilled(Question q) =>

@@ -52,9 +52,9 @@ public sealed class WeeklyPage : StepPage
         return oil.Text.Length > 0 && oil.Date is null
             ? Steps.Answer.Lacks("oil", T($"\"{oil.Text}\" is no date. Type it as YYYY-MM-DD, or clear the field."))
             : WalkRound.Parts.FirstOrDefault(p => form[p].Letter is not ("Y" or "N")) is { } open
-                ? Steps.Answer.Lacks(open, T($"Say whether this part is in order: {T(open)}. Y yes, N no."))
+                ? Steps.Answer.Lacks(open, InOrder(open))
             : form.Empty("photos") is not null ? Steps.Answer.Lacks("photos", T("Type how many photos were taken, 0 where there are none."))
-            : clean is not ("Y" or "N") ? Steps.Answer.Lacks("clean", T("Say whether it is clean inside: Y yes, N no."))
+            : clean is not ("Y" or "N") ? Steps.Answer.Lacks("clean", CleanInside)
             : Steps.Answer.Of(new CheckWeekly(
                 q.Van, oil.Date, form["photos"].Whole ?? 0, clean == "Y", [.. WalkRound.Parts.Where(p => form[p].Letter == "N")]));
     }
@@ -116,6 +116,9 @@ public sealed class WeeklyPage : StepPage
         if (q.IsReport)
             return DamageReport.Enter(q);
 
+        if (q.Form.Now is { Kind: FieldKind.Letter, Letter: not ("Y" or "N") } letter)
+            return Steps.Answer.Lacks(letter.Name, IsPart(letter) ? InOrder(letter.Name) : CleanInside);
+
         var isTold = shift.Damages.Any(d => WalkRound.Find(d.Zone) == q.Form.Now?.Name);
         return q.Form.Now is { Kind: FieldKind.Letter, Letter: "N" } part && WalkRound.Find(part.Name) is not null && !isTold
             ? q with { IsReport = true, Behind = q.Form, Form = DamageReport.Fields(part.Name) }
@@ -138,6 +141,10 @@ public sealed class WeeklyPage : StepPage
     }
 
     private static string Oil(WeeklyChecked done) => done.OilChangedOn is { } oil ? T($", oil changed {oil:yyyy-MM-dd}") : "";
+
+    private static string CleanInside => T("Say whether it is clean inside: Y yes, N no.");
+
+    private static string InOrder(string part) => T($"Say whether this part is in order: {T(part)}. Y yes, N no.");
 
     private static string Capital(string word) => char.ToUpperInvariant(word[0]) + word[1..];
 
