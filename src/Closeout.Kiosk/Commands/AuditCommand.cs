@@ -10,8 +10,9 @@ public static class AuditCommand
     public static int Run(BookFolder folder, DateOnly? date, string file)
     {
         // Each page is opened, not only read: so it is held to the pages beside it.
-        var first = Book.Open(folder, date).Date;
-        var dates = date is null ? folder.Dates : [first];
+        var first = Book.Open(folder, date);
+        Language.OfDepot(first.Depot.Setup.Depot);
+        var dates = date is null ? folder.Dates : [first.Date];
         return Output.Write(file, English(() => AuditCsv.Write(dates.Select(d => (d, Book.Open(folder, d).Entries())))));
     }
 }

@@ -26,6 +26,7 @@ public static class FirstPinCommand
 
     private static int Issue(Book book, Code<Technician> code, Pins pins, TimeProvider clock)
     {
+        Language.OfDepot(book.Depot.Setup.Depot);
         if (book.Depot.Setup.Find(code) is not { } lead)
             return Say.Wrong(Refusal.NoSuchTechnician(code).Text);
 

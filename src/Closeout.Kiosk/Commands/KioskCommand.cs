@@ -20,6 +20,7 @@ public static class KioskCommand
         }
 
         var book = Book.Open(folder, date);
+        Language.OfDepot(book.Depot.Setup.Depot);
         if (book.Date != folder.Dates[^1])
         {
             return Say.Wrong(

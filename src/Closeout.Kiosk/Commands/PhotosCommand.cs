@@ -8,7 +8,7 @@ public static class PhotosCommand
     /// <param name="date">Only of that business date; null: all.</param>
     public static int Run(BookFolder folder, DateOnly? date, string outDir, TimeProvider clock)
     {
-        Book.Open(folder, date);
+        Language.OfDepot(Book.Open(folder, date).Depot.Setup.Depot);
         var attachments = new Attachments(folder);
         var photos = ArchiveCommand.Of(folder, clock).Photos().Where(p => date is null || p.Date == date).ToList();
         foreach (var (number, on, photo) in photos)

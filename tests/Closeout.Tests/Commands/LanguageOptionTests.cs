@@ -31,6 +31,17 @@ public sealed class LanguageOptionTests : IDisposable
     }
 
     [Fact]
+    public void A_command_over_a_book_speaks_the_language_of_its_depot()
+    {
+        var day = SmallDay.Write(folder["day"]);
+        File.AppendAllText(Path.Combine(day, "depot.csv"), "language,es\n");
+
+        Run("--book", folder["book"], "load", day).Out.Should().Contain("quedó lista").And.Contain("PIN");
+        Run("--book", folder["book"], "wall").Out.Should().Contain("TABLERO");
+        Run("--book", folder["book"], "photos", "--out", folder["photos"]).Out.Should().StartWith("Escrito");
+    }
+
+    [Fact]
     public void A_language_that_there_is_not_is_refused_with_those_that_there_are()
     {
         var said = Rehearse(Repository.SampleDay, "out", "--language", "fr");
@@ -48,6 +59,8 @@ public sealed class LanguageOptionTests : IDisposable
 
     public void Dispose() => folder.Dispose();
 
-    private Spoken Rehearse(string day, string into, params string[] more) => Spoken.By(() =>
-        CommandLine.Build(TimeProvider.System).Parse([.. more, "rehearse", day, "--out", folder[into]]).Invoke(new() { EnableDefaultExceptionHandler = false }));
+    private Spoken Rehearse(string day, string into, params string[] more) => Run([.. more, "rehearse", day, "--out", folder[into]]);
+
+    private static Spoken Run(params string[] args) => Spoken.By(() =>
+        CommandLine.Build(TimeProvider.System).Parse(args).Invoke(new() { EnableDefaultExceptionHandler = false }));
 }

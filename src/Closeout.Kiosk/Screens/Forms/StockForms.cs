@@ -43,7 +43,7 @@ public static class StockForms
             DeskFields.Item(needed: T("Type or scan the code of the item.")),
             new("sealed", T("Sealed cartons there"), FieldKind.Count, ""),
             new("loose", T("Loose units there"), FieldKind.Count, ""),
-            DeskFields.Why(T("Why"), T("counted again"), T("fell behind"), T("broken"), T("not brought back")),
+            DeskFields.Why(T("Why"), T("counted again"), T("found elsewhere"), T("broken"), T("not brought back")),
         ],
         About = f => Known(
             f,
