@@ -48,7 +48,7 @@ public sealed record Depot(
             first.Number,
             carried.Setup,
             StockState.Open(carried),
-            PlanningState.Open(carried),
+            PlanningState.Open(carried, page.Date),
             VansState.Open(carried),
             ImmutableDictionary<Code<Van>, Shift>.Empty,
             Yard.Open(carried.Yard),
@@ -96,7 +96,11 @@ public sealed record Depot(
         return recorded.Entry switch
         {
             VanEntry e => next.After(e, recorded),
-            StockEntry e => next with { Stock = next.Stock.Evolve(e, recorded.Number) },
+            StockEntry e => next with
+            {
+                Stock = next.Stock.Evolve(e, recorded.Number, Date, Setup),
+                Shifts = Gifts.After(this, e),
+            },
             PlanEntry e => next with { Planning = Planning.Evolve(e, recorded.Number) },
             HoldEntry e => next with { Vans = Vans.Evolve(e, recorded.At) },
             YardEntry e => next with { Yard = Yard.Evolve(e, recorded.Number) },

@@ -9,6 +9,10 @@ namespace Closeout.DayBook;
 /// <param name="Overrides">Changes of the plan that stand.</param>
 /// <param name="Promises">What the plan promised for the business date.</param>
 /// <param name="Kept">How the promises of the dates before were kept.</param>
+/// <param name="AsBooked">The business date's bookings as they were when its page was opened.</param>
+/// <param name="Booked">What was booked and made on earlier dates.</param>
+/// <param name="Returned">Units that vans gave back on the evenings before and did not get again.</param>
+/// <param name="Handled">The work of the evenings before.</param>
 public sealed record PlanningState(
     ImmutableList<Booking> Bookings,
     ImmutableList<DailyUse> Use,
@@ -16,16 +20,25 @@ public sealed record PlanningState(
     ImmutableList<CountedDay> Counted,
     ImmutableList<Standing> Overrides,
     ImmutableList<Promise> Promises,
-    ImmutableList<KeptPromises> Kept)
+    ImmutableList<KeptPromises> Kept,
+    ImmutableList<Booking> AsBooked,
+    ImmutableList<BookedVan> Booked,
+    ImmutableList<ReturnedUnits> Returned,
+    ImmutableList<Handled> Handled)
 {
-    public static PlanningState Open(Carried carried) => new(
+    /// <param name="date">The page's business date.</param>
+    public static PlanningState Open(Carried carried, DateOnly date) => new(
         [.. carried.Bookings],
         [.. carried.Use],
         carried.ByVan.ToImmutableDictionary(v => (v.Date, v.Van)),
         [.. carried.Counted],
         [.. carried.Overrides],
         [.. carried.Promises],
-        [.. carried.Kept]);
+        [.. carried.Kept],
+        [.. carried.Bookings.Where(b => b.Date == date && b.Visits > 0)],
+        [.. carried.Learned?.Booked ?? []],
+        [.. carried.Learned?.Returned ?? []],
+        [.. carried.Learned?.Handled ?? []]);
 
     /// <summary>What an entry of the plan does.</summary>
     /// <exception cref="InvalidOperationException">The entry is impossible here.</exception>
@@ -46,7 +59,19 @@ public sealed record PlanningState(
         ByVan = ByVan.RemoveRange(ByVan.Keys.Where(k => e.UseDates.Contains(k.Date)))
             .SetItems(e.ByVan.Select(v => KeyValuePair.Create((v.Date, v.Van), v))),
         Counted = Counted.RemoveAll(d => e.Reported.Contains(new VanDay(d.Date, d.Van))),
+        Booked = Reported(e),
     };
+
+    /// <summary>The days before, with what the folder says of visits that were made on them.</summary>
+    private ImmutableList<BookedVan> Reported(DayFolderLoaded e)
+    {
+        var dates = e.UseDates.ToHashSet();
+        if (!Booked.Exists(b => dates.Contains(b.Date)))
+            return Booked;
+
+        var made = (e.Made ?? []).ToDictionary(m => (m.Date, m.Van), m => m.Visits);
+        return [.. Booked.Select(b => dates.Contains(b.Date) ? b with { Made = made.GetValueOrDefault((b.Date, b.Van)) } : b)];
+    }
 
     /// <summary>A second change of the same thing replaces the first.</summary>
     private static bool Replaces(PlanOverridden change, PlanOverridden old) =>

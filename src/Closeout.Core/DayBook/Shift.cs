@@ -40,6 +40,9 @@ public sealed record Shift(
     /// <summary>The depot's own questions as answered; null: not yet.</summary>
     public HandoverAnswered? Handover { get; init; }
 
+    /// <summary>Cartons opened on the road for another van, by item: their boxes come home too.</summary>
+    public ImmutableDictionary<Code<Item>, int> OpenedForOthers { get; init; } = ImmutableDictionary<Code<Item>, int>.Empty;
+
     /// <summary>Whether nothing was recorded of it but that the van came in, or was not used.</summary>
     public bool IsUntouched => Story.Skip(1).All(
         e => e.Entry is LeftoversConfirmed or CardboardConfirmed or MileageLogged { DistanceMi: 0, FuelGal: null });
@@ -72,11 +75,13 @@ public sealed record Shift(
         [new Recorded(0, at, entry)]) { HandoverDue = entry.HandoverDue };
 
     /// <summary>Boxes that must exist, by item: one for each carton emptied. Items without are not listed.</summary>
-    public IEnumerable<(Code<Item> Item, int Boxes)> Expected =>
-        Counts.Values.Where(c => c.Emptied > 0).Select(c => (c.Item, c.Emptied));
+    public IEnumerable<(Code<Item> Item, int Boxes)> Expected => OpenedForOthers.Count == 0
+        ? Counts.Values.Where(c => c.Emptied > 0).Select(c => (c.Item, c.Emptied))
+        : Counts.Keys.Union(OpenedForOthers.Keys).Select(i => (i, ExpectedOf(i))).Where(e => e.Item2 > 0);
 
     /// <summary>The boxes of an item that must exist.</summary>
-    public int ExpectedOf(Code<Item> item) => Counts.TryGetValue(item, out var count) ? count.Emptied : 0;
+    public int ExpectedOf(Code<Item> item) =>
+        (Counts.TryGetValue(item, out var count) ? count.Emptied : 0) + OpenedForOthers.GetValueOrDefault(item);
 
     /// <summary>Boxes flattened: as counted, or as expected once the cardboard was confirmed, else 0.</summary>
     public int FlattenedOf(Code<Item> item) => Boxes.TryGetValue(item, out var counted)
@@ -126,17 +131,39 @@ public sealed record Shift(
     private Shift Recounted(LeftoverCounted count)
     {
         var told = Open(Step.Leftovers) with { Counts = Counts.SetItem(count.Item, count) };
-        if (ExpectedOf(count.Item) == count.Emptied)
-            return told;
-
-        // The boxes flattened of this item were counted against another number: ask cardboard again, keep the rest.
-        return told with
-        {
-            Boxes = Boxes.Remove(count.Item),
-            Answered = Answered.Remove(Step.Cardboard),
-            Step = ShiftFlow.Allows(Step, Trigger.BoxesChanged) ? ShiftFlow.After(Step, Trigger.BoxesChanged) : Step,
-        };
+        return told.ExpectedOf(count.Item) == ExpectedOf(count.Item) ? told : told.AskBoxes(count.Item);
     }
+
+    /// <summary>
+    /// The shift with so much more of an item aboard when the van came in, or less: it came from another van, or went to one. What was
+    /// counted of it stays, and means something else.
+    /// </summary>
+    /// <param name="boxed">Sealed cartons more.</param>
+    /// <param name="opened">Cartons opened for it.</param>
+    public Shift Given(Item item, int boxed, int loose, int opened)
+    {
+        var old = Before.GetValueOrDefault(item.Code);
+        var before = new Holding(old.Sealed + boxed, old.Loose + loose);
+        var told = this with
+        {
+            Before = before == default ? Before.Remove(item.Code) : Before.SetItem(item.Code, before),
+            OpenedForOthers = opened == 0
+                ? OpenedForOthers
+                : OpenedForOthers.SetItem(item.Code, OpenedForOthers.GetValueOrDefault(item.Code) + opened),
+            Counts = Counts.TryGetValue(item.Code, out var count)
+                ? Counts.SetItem(item.Code, Counting.Against(before, count, item.UnitsPerCarton))
+                : Counts,
+        };
+        return IsClosed || told.ExpectedOf(item.Code) == ExpectedOf(item.Code) ? told : told.AskBoxes(item.Code);
+    }
+
+    /// <summary>The boxes flattened of an item were counted against another number: ask cardboard again, keep the rest.</summary>
+    private Shift AskBoxes(Code<Item> item) => this with
+    {
+        Boxes = Boxes.Remove(item),
+        Answered = Answered.Remove(Step.Cardboard),
+        Step = ShiftFlow.Allows(Step, Trigger.BoxesChanged) ? ShiftFlow.After(Step, Trigger.BoxesChanged) : Step,
+    };
 
     private Shift Confirm(Step step)
     {

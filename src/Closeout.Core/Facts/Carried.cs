@@ -13,6 +13,7 @@ namespace Closeout.Facts;
 /// <param name="Incidents">Number of the last incident; 0: none yet.</param>
 /// <param name="People">PINs, and wrong ones in a row.</param>
 /// <param name="Kiosks">Kiosks at which wrong PINs were typed.</param>
+/// <param name="Learned">What plan and orders learned; null: nothing yet.</param>
 public sealed record Carried(
     Setup Setup,
     IReadOnlyList<Balance> Balances,
@@ -29,7 +30,8 @@ public sealed record Carried(
     YardCarried Yard,
     int Incidents,
     IReadOnlyList<PersonPin> People,
-    IReadOnlyList<KioskTries> Kiosks);
+    IReadOnlyList<KioskTries> Kiosks,
+    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] Learned? Learned = null);
 
 /// <summary>What is carried forward of one van.</summary>
 /// <param name="MissingBoxes">Boxes that should have been flattened and were not found yet, by item; never 0.</param>

@@ -26,6 +26,13 @@ public static class Counting
     /// </summary>
     public static int Gap(int used, int? installed) => installed is { } said ? used - said : Math.Min(used, 0);
 
+    /// <summary>The same count, against another figure of what was aboard before.</summary>
+    public static LeftoverCounted Against(Holding before, LeftoverCounted count, int unitsPerCarton)
+    {
+        var used = Used(before, count.Count, unitsPerCarton);
+        return count with { Used = used, Gap = Gap(used, count.Installed), Emptied = Emptied(before, count.Count), Change = [] };
+    }
+
     /// <summary>
     /// The moves that bring the ledger from what was aboard before to what was counted. No place falls below zero on the way.
     /// </summary>

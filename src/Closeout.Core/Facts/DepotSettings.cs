@@ -17,6 +17,9 @@ namespace Closeout.Facts;
 /// What of a van's payload people, ladders, tools and safety kit take, in pounds. Books written before there was the setting have the
 /// default.
 /// </param>
+/// <param name="ChangeAt">See <see cref="ChangeLimit"/>; null: the default.</param>
+/// <param name="OrderService">The promise of ordering, above 0 and below 1; null: each item's own level.</param>
+/// <param name="ReturnAt">See <see cref="ReturnBand"/>; null: the default.</param>
 public sealed record DepotSettings(
     string Name,
     TimeOnly ShiftEnd,
@@ -31,11 +34,27 @@ public sealed record DepotSettings(
     string? GhgFactorSource,
     IReadOnlyList<Code<WasteStream>> Streams,
     double CrewAndKitLb = DepotSettings.DefaultCrewAndKitLb,
-    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingDefault)] string? Tongue = null)
+    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingDefault)] string? Tongue = null,
+    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] double? ChangeAt = null,
+    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] double? OrderService = null,
+    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] double? ReturnAt = null)
 {
     /// <summary>What the depot speaks, by ISO 639-1.</summary>
     [JsonIgnore]
     public string Language => Tongue ?? "en";
+
+    /// <summary>The cumulative sum, in standard deviations, above which a use counts as changed; 0: nothing is ever taken for changed.</summary>
+    [JsonIgnore]
+    public double ChangeLimit => ChangeAt ?? 8;
+
+    /// <summary>
+    /// Loose units go back to the bin where so many standard deviations of tomorrow's demand more than the target are aboard.
+    /// </summary>
+    [JsonIgnore]
+    public double ReturnBand => ReturnAt ?? 1;
+
+    /// <summary>The promised chance that ordering of an item of the priority keeps the depot from running out.</summary>
+    public double OrderingService(int priority) => OrderService ?? Service(priority);
 
     /// <summary>The promised chance that an item of the priority is not missed.</summary>
     public double Service(int priority) => priority switch

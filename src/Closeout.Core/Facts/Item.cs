@@ -1,3 +1,5 @@
+using System.Text.Json.Serialization;
+
 namespace Closeout.Facts;
 
 /// <summary>One kind of stock.</summary>
@@ -8,6 +10,8 @@ namespace Closeout.Facts;
 /// <param name="LeadDays">Working days from order to delivery.</param>
 /// <param name="ReviewDays">Working days between two looks at the stock.</param>
 /// <param name="Stow">Where it lies in a van, in the depot's words; empty when nobody said.</param>
+/// <param name="Supplier">Who delivers it; null: the depot's one supplier.</param>
+/// <param name="Replaces">The item that it came instead of, which the set-up no longer has; null: none.</param>
 public sealed record Item(
     Code<Item> Code,
     string Description,
@@ -20,7 +24,17 @@ public sealed record Item(
     int LeadDays,
     int ReviewDays,
     int MinOrderCartons,
-    string Stow);
+    string Stow,
+    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] Code<Supplier>? Supplier = null,
+    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] Code<Item>? Replaces = null);
+
+/// <summary>Marks codes of suppliers.</summary>
+public sealed class Supplier
+{
+    private Supplier()
+    {
+    }
+}
 
 /// <summary>The box of a carton: inside length, width and depth in inches, length at least width, and the board it is made of.</summary>
 public sealed record CartonBox(double LengthIn, double WidthIn, double DepthIn, string Board);

@@ -23,6 +23,7 @@ public sealed record PageOpened(DateOnly Date, bool Rehearsal, Carried Carried, 
 /// <param name="UseDates">Dates whose visit reports were replaced.</param>
 /// <param name="Reported">Vans and dates that have reports: what was only counted of them no longer counts.</param>
 /// <param name="Orders">All open orders; null: the folder says nothing of orders.</param>
+/// <param name="Made">Visits made on earlier dates whose bookings the book knows; null: none.</param>
 public sealed record DayFolderLoaded(
     Setup Setup,
     IReadOnlyList<DateOnly> BookingDates,
@@ -31,7 +32,8 @@ public sealed record DayFolderLoaded(
     IReadOnlyList<DailyUse> Use,
     IReadOnlyList<VanUse> ByVan,
     IReadOnlyList<VanDay> Reported,
-    IReadOnlyList<Order>? Orders) : PageEntry;
+    IReadOnlyList<Order>? Orders,
+    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] IReadOnlyList<VanVisits>? Made = null) : PageEntry;
 
 /// <summary>Entries of this page were lost by damage, and the rest was saved into this book.</summary>
 /// <param name="Lost">Entries lost here, or between this page and the next.</param>

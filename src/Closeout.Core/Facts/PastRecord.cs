@@ -35,12 +35,22 @@ public enum PastKind
 
     /// <summary>Pieces or pounds put into a collecting box.</summary>
     Collected,
+
+    /// <summary>Visits of a kind that were booked for a van.</summary>
+    Booked,
+
+    /// <summary>The first delivery of an order, in cartons.</summary>
+    Received,
 }
 
 /// <summary>One line of a depot's older records.</summary>
 /// <param name="Van">Null where it is the depot's.</param>
-/// <param name="Code">Of an item, kit piece or waste stream; for a damage its severity; else empty.</param>
+/// <param name="Code">Of an item, kit piece, waste stream or visit kind; for a damage its severity; else empty.</param>
 /// <param name="Amount">The number, where the kind has one; else 0.</param>
-/// <param name="On">The date told, where the kind has one.</param>
+/// <param name="On">The date told, where the kind has one; of a delivery when it was due.</param>
 /// <param name="Text">Of a damage: where and what.</param>
-public sealed record PastRecord(DateOnly Date, PastKind Kind, Code<Van>? Van, string Code, decimal Amount, DateOnly? On, string Text);
+/// <param name="Ordered">Of a delivery: cartons ordered; else 0.</param>
+/// <param name="Supplier">Of a delivery: who brought it; null: the item's own supplier.</param>
+public sealed record PastRecord(
+    DateOnly Date, PastKind Kind, Code<Van>? Van, string Code, decimal Amount, DateOnly? On, string Text, int Ordered = 0,
+    Code<Supplier>? Supplier = null);

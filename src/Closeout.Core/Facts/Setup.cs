@@ -6,6 +6,7 @@ namespace Closeout.Facts;
 /// <param name="Vans">In bay order.</param>
 /// <param name="Items">In the order of the file, which is the order in which they lie in a van.</param>
 /// <param name="Kit">In the order of the file, which is the order in which people check it.</param>
+/// <param name="Replaced">What was replaced in earlier set-ups of the book; null: nothing.</param>
 public sealed record Setup(
     DepotSettings Depot,
     IReadOnlyList<Item> Items,
@@ -16,7 +17,8 @@ public sealed record Setup(
     IReadOnlyList<Technician> Crew,
     IReadOnlyList<PlanningRate> Rates,
     IReadOnlyList<Board> Boards,
-    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] IReadOnlyList<HandoverQuestion>? Handover = null)
+    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] IReadOnlyList<HandoverQuestion>? Handover = null,
+    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] IReadOnlyList<Replacement>? Replaced = null)
 {
     // Made when first asked for. A copy (with) makes its own: its lists may differ.
     private Dictionary<Code<Item>, Item>? items;
@@ -25,12 +27,13 @@ public sealed record Setup(
     private Dictionary<Code<Technician>, Technician>? crew;
     private Dictionary<string, int>? stows;
     private Dictionary<(Code<Van>, Code<Item>), VanLimit>? limits;
+    private Dictionary<Code<Item>, Code<Item>>? successors;
 
     private Setup(Setup other)
     {
         (Depot, Items, Vans, Limits) = (other.Depot, other.Items, other.Vans, other.Limits);
         (Kit, VanKit, Crew, Rates, Boards) = (other.Kit, other.VanKit, other.Crew, other.Rates, other.Boards);
-        Handover = other.Handover;
+        (Handover, Replaced) = (other.Handover, other.Replaced);
     }
 
     /// <summary>The depot's own questions before a signature; empty: none.</summary>
@@ -62,6 +65,16 @@ public sealed record Setup(
     /// <summary>The van of a code that the book must know.</summary>
     /// <exception cref="InvalidOperationException">It does not.</exception>
     public Van Van(Code<Van> code) => Find(code) ?? throw new InvalidOperationException($"no van {code} in the set-up");
+
+    /// <summary>The item that now stands for a code: the one that replaced it, or it itself.</summary>
+    public Code<Item> Now(Code<Item> code)
+    {
+        successors ??= Replacement.All(this).ToDictionary(r => r.Old, r => r.New);
+        while (successors.TryGetValue(code, out var next))
+            code = next;
+
+        return code;
+    }
 
     /// <summary>The least and the most units of the item that the van carries.</summary>
     public (int Low, int High) Limit(Code<Van> van, Item item) =>

@@ -8,10 +8,14 @@ namespace Closeout.Restock;
 /// </remarks>
 public static class Accuracy
 {
-    /// <summary>The promises for the business date to vans that are closed out, by priority.</summary>
+    /// <summary>
+    /// The promises for the business date to vans that are closed out, by priority, and what such vans missed of items that nothing was
+    /// promised of; none where nothing was promised at all.
+    /// </summary>
     public static IEnumerable<KeptPromises> Tonight(Depot depot) => depot.Planning.Promises
         .Where(p => depot.Shift(p.Van) is { IsClosed: true } && depot.Setup.Find(p.Item) is not null)
         .Select(p => Line(depot, p))
+        .Concat(depot.Planning.Promises.Count == 0 ? [] : Unpromised(depot))
         .GroupBy(k => k.Priority)
         .OrderBy(g => g.Key)
         .Select(g => g.Aggregate(Add));
@@ -23,6 +27,20 @@ public static class Accuracy
     /// <summary>The same without the dates, by priority.</summary>
     public static IReadOnlyList<KeptPromises> Sums(Depot depot) =>
         [.. Of(depot).GroupBy(k => k.Priority).OrderBy(g => g.Key).Select(g => g.Aggregate(Add))];
+
+    private static IEnumerable<KeptPromises> Unpromised(Depot depot)
+    {
+        var promised = depot.Planning.Promises.Select(p => (p.Van, p.Item)).ToHashSet();
+        return from shift in depot.Shifts.Values
+               where shift.IsClosed && depot.Planning.ByVan.ContainsKey((depot.Date, shift.Van))
+               from used in depot.Planning.ByVan[(depot.Date, shift.Van)].Items
+               where !promised.Contains((shift.Van, used.Item))
+               let item = depot.Setup.Find(used.Item)
+               where item is not null
+               let missed = used.Units - shift.Before.GetValueOrDefault(used.Item).Units(item.UnitsPerCarton)
+               where missed > 0
+               select new KeptPromises(depot.Date, item.Priority, 0, 0, missed, 0, 0, 0, missed);
+    }
 
     private static KeptPromises Line(Depot depot, Promise promise)
     {
@@ -37,5 +55,5 @@ public static class Accuracy
 
     private static KeptPromises Add(KeptPromises a, KeptPromises b) => new(
         a.Date, a.Priority, a.Lines + b.Lines, a.Within + b.Within, a.Missed + b.Missed, a.Emptied + b.Emptied, a.Aboard + b.Aboard,
-        a.Used + b.Used);
+        a.Used + b.Used, a.Unpromised + b.Unpromised);
 }

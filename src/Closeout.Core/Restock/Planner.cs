@@ -8,8 +8,11 @@ internal sealed class Planner
 {
     private readonly Depot depot;
     private readonly VisitHistory history;
+    private readonly BookingsKept kept;
     private readonly WorkingDays working;
+    private readonly Suppliers suppliers;
     private readonly VanInPlan[] vans;
+    private readonly List<Code<VisitKind>> added;
     private readonly List<Code<VisitKind>> kinds;
     private readonly List<(int Kind, int Visits)[]> groups = [];
     private readonly Dictionary<Code<Item>, UnitsAboard> aboard = [];
@@ -20,10 +23,12 @@ internal sealed class Planner
     {
         (this.depot, Date) = (depot, date);
         history = VisitHistory.Of(depot);
-        working = WorkingDays.Of(depot);
+        kept = BookingsKept.Of(depot);
+        (working, suppliers) = (WorkingDays.Of(depot), Suppliers.Of(depot));
         limits = depot.Setup.Limits.ToDictionary(l => (l.Van, l.Item));
         var booked = depot.Planning.Bookings.Where(b => b.Date == date && b.Visits > 0).ToLookup(b => b.Van);
-        kinds = [.. booked.SelectMany(b => b).Select(b => b.Kind).Distinct().Order()];
+        added = booked.Count == 0 ? [] : [.. kept.Kinds.Where(k => kept.Of(k).Added > 0)];
+        kinds = [.. booked.SelectMany(b => b).Select(b => b.Kind).Concat(added).Distinct().Order()];
         var changes = depot.Planning.Overrides.Where(o => o.Change.Date == date).ToLookup(o => o.Change.Van);
         vans = [.. depot.Setup.Vans.Select(v => new VanInPlan(v, Group(booked[v.Code]), !depot.IsDone(v.Code), [.. changes[v.Code]]))];
         var bays = depot.Setup.Vans.Index().ToDictionary(v => v.Item.Code, v => v.Index);
@@ -45,6 +50,26 @@ internal sealed class Planner
     private sealed record VanInPlan(Van Van, int Group, bool Provisional, IReadOnlyList<Standing> Changes);
 
     public DateOnly Date { get; }
+
+    public PlanSources Sources => new(history, kept, working, suppliers);
+
+    /// <summary>Items that a booked visit could need, in item order, of which nobody knows how many.</summary>
+    public IEnumerable<Item> Unknown => kinds.Count == 0 ? [] : depot.Setup.ItemsByCode.Where(i => history.IsUnknown(i.Code));
+
+    /// <summary>Proposals to move stock of an item that is short. What was loaded tonight stays where it is.</summary>
+    public IEnumerable<MoveProposal> Moves(ShelfLine shelf)
+    {
+        var (item, c) = (shelf.Item, shelf.Item.UnitsPerCarton);
+        if (shelf.Short == 0)
+            return [];
+
+        var there = aboard.GetValueOrDefault(item.Code);
+        var wants = Wants(item).Select((want, v) => (Want: want, Aboard: there is null
+                ? default
+                : new Holding(there.Sealed[v] / c, there.Units[v] - there.Sealed[v] / c * c)))
+            .Where(w => !depot.Stock.Loaded.ContainsKey((w.Want.Van.Code, item.Code)));
+        return MoveProposals.Of(item, [.. wants], shelf.BinBefore + (long)shelf.ShelfBefore * c, shelf.Short);
+    }
 
     /// <summary>What lies in the vans of the item; null: nothing, in none of them.</summary>
     public UnitsAboard? Aboard(Code<Item> item) => aboard.GetValueOrDefault(item);
@@ -91,7 +116,8 @@ internal sealed class Planner
 
     private (BookedDemand Booked, Demand Demand, int Q) DemandOf((int Kind, int Visits)[] group, VisitUse[] uses, double service)
     {
-        var booked = BookedDemand.Of([.. group.Select(b => new BookedVisits(kinds[b.Kind], b.Visits, uses[b.Kind]))]);
+        var booked = BookedDemand.Of(
+            [.. group.Select(b => new BookedVisits(kinds[b.Kind], b.Visits, uses[b.Kind], kept.Of(kinds[b.Kind])))]);
         var demand = booked.Mean > 0 ? new Demand(booked.Mean, booked.Variance) : Demand.Nothing;
         return (booked, demand, demand.Quantile(service));
     }
@@ -117,16 +143,20 @@ internal sealed class Planner
         var (sealedOut, looseOut) = (lines.Sum(l => l.Sealed), lines.Sum(l => l.FromBin + l.FromOpened));
         var (cartonsLeft, binLeft) = (cartons - sealedOut - opened, bin + opened * c - looseOut);
         var onOrder = depot.Stock.Orders.Where(o => o.Item == item.Code).Sum(o => o.Cartons) * c;
-        var position = (long)cartonsLeft * c + binLeft + onOrder;
-        var order = Reorder.Of(item, working.UseOf(item.Code), depot.Setup.Depot.Service(item.Priority), position);
+        var (use, supplier, service) =
+            (working.UseOf(item.Code), suppliers.Of(item.Supplier), depot.Setup.Depot.OrderingService(item.Priority));
+        var order = Reorder.Of(item, use, service, (long)cartonsLeft * c + binLeft, onOrder, supplier);
         return new(item, cartons, bin, sealedOut, opened, looseOut, cartonsLeft, binLeft, lines.Sum(l => l.Short), onOrder, order);
     }
 
-    /// <summary>The number of a van's bookings among the different ones.</summary>
+    /// <summary>
+    /// The number of a van's bookings among the different ones. A van that has any may also meet visits that nobody booked.
+    /// </summary>
     private int Group(IEnumerable<Booking> bookings)
     {
-        var own = bookings.GroupBy(b => b.Kind, b => b.Visits).Select(g => (Kind: kinds.IndexOf(g.Key), Visits: g.Sum()))
-            .OrderBy(b => b.Kind).ToArray();
+        var visits = bookings.ToLookup(b => b.Kind, b => b.Visits);
+        var own = visits.Select(g => g.Key).Concat(visits.Count > 0 ? added : []).Distinct()
+            .Select(kind => (Kind: kinds.IndexOf(kind), Visits: visits[kind].Sum())).OrderBy(b => b.Kind).ToArray();
         var at = groups.FindIndex(g => g.AsSpan().SequenceEqual(own));
         if (at < 0)
             groups.Add(own);

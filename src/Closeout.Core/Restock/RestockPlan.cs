@@ -38,6 +38,9 @@ public sealed record RestockLine(
         return extra == 0 ? Demand.Above(units) : units < extra ? 1 : Demand.Above(units - extra);
     }
 
+    /// <summary>Whether a lead left the van out of the plan.</summary>
+    public bool IsExcluded => Overrides.Any(o => o.Change.Kind == OverrideKind.Exclude);
+
     /// <summary>Units by which the booked demand's quantile exceeds the most that the van carries, for a mid-day top-up; 0: none.</summary>
     public int AboveHigh => Math.Max(0, Q - High);
 }
@@ -54,15 +57,21 @@ public sealed record ShelfLine(
 /// </param>
 /// <param name="Shelf">Every item, in item order.</param>
 /// <param name="Weights">Every van's stock against its payload, in bay order.</param>
+/// <param name="Moves">Proposals to move stock between vans, or back to the depot, in item order; the plan is without them.</param>
+/// <param name="Unknown">
+/// Items that a booked visit could need and of which nobody knows how many: no planning rate, no visit that used them.
+/// </param>
+/// <param name="Learned">What the plan rests on beside bookings and stock.</param>
 public sealed record RestockPlan(
-    DateOnly Date, IReadOnlyList<RestockLine> Lines, IReadOnlyList<ShelfLine> Shelf, IReadOnlyList<VanWeight> Weights)
+    DateOnly Date, IReadOnlyList<RestockLine> Lines, IReadOnlyList<ShelfLine> Shelf, IReadOnlyList<VanWeight> Weights,
+    IReadOnlyList<MoveProposal> Moves, IReadOnlyList<Item> Unknown, PlanSources Learned)
 {
     /// <summary>The plan for the next day with a booking.</summary>
     public static RestockPlan For(Depot depot)
     {
         var date = Tomorrow(depot);
         var plan = new WeighedPlan(depot, date);
-        return new(date, [.. plan.Lines], [.. plan.Shelf], [.. plan.Weights]);
+        return new(date, [.. plan.Lines], [.. plan.Shelf], [.. plan.Weights], [.. plan.Moves], [.. plan.Unknown], plan.Sources);
     }
 
     /// <summary>The van's stock against its payload.</summary>
@@ -77,7 +86,7 @@ public sealed record RestockPlan(
         var plan = new WeighedPlan(depot, date);
         return from item in depot.Setup.ItemsByCode
                from want in plan.Wants(item)
-               where want.Demand.Spread != Spread.None && want.Overrides.All(o => o.Change.Kind != OverrideKind.Exclude)
+               where want.Demand.Spread != Spread.None && !want.IsExcluded
                orderby want.Van.Bay
                select new Promise(want.Van.Code, item.Code, want.Target.Units);
     }
@@ -89,3 +98,6 @@ public sealed record RestockPlan(
         .DefaultIfEmpty(depot.Date.AddDays(1))
         .Min();
 }
+
+/// <summary>What the plan rests on beside bookings and stock.</summary>
+public sealed record PlanSources(VisitHistory History, BookingsKept Kept, WorkingDays Working, Suppliers Suppliers);

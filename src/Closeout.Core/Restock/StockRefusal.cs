@@ -16,6 +16,24 @@ public static class StockRefusal
                     + $"{item.Description}{(opened > 0 ? T($" and {opened} to open") : "")}: only "
                 + $"{shelf} on the shelf on record. Type what you really took, or correct the shelf count first."));
 
+    public static Refusal SameVan(Van van) =>
+        new("same-van", T($"{van.Code} {van.Name} is both the one that gives and the one that takes. Type another van."));
+
+    public static Refusal NothingMoved(Van van) =>
+        new("nothing-moved", T($"Type what leaves {van.Code} {van.Name}: sealed cartons, loose units, or both."));
+
+    public static Refusal NotAboard(Van van, Item item, int boxed, int loose, Holding held) =>
+        new("not-aboard",
+            T($"{van.Code} {van.Name} has {View(held.Sealed, T("sealed carton"), T("sealed cartons"))} and {held.Loose} loose of "
+                + $"{item.Description} on record; {boxed} sealed and {loose} loose would be too many."));
+
+    public static Refusal NotGiven(int number) =>
+        new("not-given", T($"Nothing was given under number {number}, or it was answered already. Choose one of the list."));
+
+    public static Refusal NotYourVan(Van van, Technician technician) =>
+        new("not-your-van",
+            T($"{technician.Code} {technician.Name} did not bring {van.Code} {van.Name} in. Its technician or a lead answers."));
+
     public static Refusal NothingTaken(Van van) =>
         new("nothing-taken", T($"Type what was taken for {van.Code} {van.Name}, 0 for none."));
 

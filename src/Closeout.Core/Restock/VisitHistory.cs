@@ -25,45 +25,86 @@ public readonly record struct VisitUse(double Weight, double Mean, double Varian
 /// <summary>What visits used in the last 60 calendar days, and the planning rates beside it.</summary>
 public sealed class VisitHistory
 {
-    private readonly Dictionary<Code<VisitKind>, int> visits = [];
-    private readonly Dictionary<(Code<VisitKind>, Code<Item>), (long Sum, long Squares)> used = [];
+    private readonly Dictionary<Code<VisitKind>, SortedDictionary<DateOnly, int>> visits = [];
+    private readonly Dictionary<(Code<VisitKind>, Code<Item>), Dictionary<DateOnly, (long Units, long Squares)>> used = [];
+    private readonly HashSet<Code<Item>> everUsed = [];
     private readonly Dictionary<(Code<VisitKind>, Code<Item>), PlanningRate> rates;
+    private readonly ILookup<Code<Item>, Code<VisitKind>> rated;
+    private readonly Setup setup;
+    private readonly DateOnly begin;
 
-    private VisitHistory(Depot depot) => rates = depot.Setup.Rates.ToDictionary(r => (r.Kind, r.Item));
+    private VisitHistory(Depot depot)
+    {
+        (setup, begin) = (depot.Setup, depot.Date.AddDays(1 - PlanningWindow.Days));
+        rates = setup.Rates.ToDictionary(r => (r.Kind, r.Item));
+        rated = setup.Rates.Where(r => r.WeightVisits > 0).ToLookup(r => r.Item, r => r.Kind);
+    }
 
     /// <summary>Dates after the business date less 60 days, up to the business date.</summary>
     public static VisitHistory Of(Depot depot)
     {
         var history = new VisitHistory(depot);
-        var from = depot.Date.AddDays(-PlanningWindow.Days);
-        foreach (var day in depot.Planning.Use.Where(u => u.Date > from && u.Date <= depot.Date))
+        foreach (var day in depot.Planning.Use.Where(u => u.Date >= history.begin && u.Date <= depot.Date))
         {
-            history.visits[day.Kind] = history.visits.GetValueOrDefault(day.Kind) + day.Visits;
+            history.Count(day.Kind, day.Date, day.Visits);
             foreach (var item in day.Items)
-                history.Add((day.Kind, item.Item), item.Sum, item.SumOfSquares);
+                history.Add(day.Kind, item.Item, day.Date, item.Sum, item.SumOfSquares);
         }
 
-        foreach (var day in depot.Planning.Counted.Where(d => d.Date > from && d.Date <= depot.Date).Concat(CountedDays.Tonight(depot)))
+        foreach (var day in depot.Planning.Counted.Where(d => d.Date >= history.begin && d.Date <= depot.Date)
+            .Concat(CountedDays.Tonight(depot)))
         {
-            history.visits[CountedDay.Kind] = history.visits.GetValueOrDefault(CountedDay.Kind) + 1;
+            history.Count(CountedDay.Kind, day.Date, 1);
             foreach (var item in day.Used)
-                history.Add((CountedDay.Kind, item.Item), item.Units, (long)item.Units * item.Units);
+                history.Add(CountedDay.Kind, item.Item, day.Date, item.Units, (long)item.Units * item.Units);
         }
 
         return history;
     }
 
-    /// <summary>What a visit of the kind uses of the item.</summary>
-    public VisitUse UseOf(Code<VisitKind> kind, Code<Item> item)
+    /// <summary>What a visit of the kind uses of the item now.</summary>
+    public VisitUse UseOf(Code<VisitKind> kind, Code<Item> item) => HistoryOf(kind, item).Use;
+
+    /// <summary>The same, with the days on which the use changed.</summary>
+    public UseHistory HistoryOf(Code<VisitKind> kind, Code<Item> item)
     {
-        var (sum, squares) = used.GetValueOrDefault((kind, item));
         var rate = rates.GetValueOrDefault((kind, item));
-        return VisitUse.Of(rate?.UnitsPerVisit ?? 0, rate?.WeightVisits ?? 0, visits.GetValueOrDefault(kind), sum, squares);
+        return UseHistory.Of(
+            DaysOf(kind, item), rate?.UnitsPerVisit ?? 0, rate?.WeightVisits ?? 0, setup.Depot.ChangeLimit, begin);
     }
 
-    private void Add((Code<VisitKind>, Code<Item>) key, long sum, long squares)
+    /// <summary>The dates with visits of the kind, ascending, and what they used of the item.</summary>
+    public IReadOnlyList<DayOfUse> DaysOf(Code<VisitKind> kind, Code<Item> item)
     {
-        var (s1, s2) = used.GetValueOrDefault(key);
-        used[key] = (s1 + sum, s2 + squares);
+        if (!visits.TryGetValue(kind, out var dates))
+            return [];
+
+        var own = used.GetValueOrDefault((kind, item));
+        return [.. dates.Select(d => own is not null && own.TryGetValue(d.Key, out var u)
+            ? new DayOfUse(d.Key, d.Value, u.Units, u.Squares)
+            : new DayOfUse(d.Key, d.Value, 0, 0))];
+    }
+
+    /// <summary>Whether nobody can say what a visit needs of the item: no planning rate of any kind, and no visit used it.</summary>
+    public bool IsUnknown(Code<Item> item) => !rated.Contains(item) && !everUsed.Contains(item);
+
+    private void Count(Code<VisitKind> kind, DateOnly date, int more)
+    {
+        if (!visits.TryGetValue(kind, out var dates))
+            visits[kind] = dates = [];
+
+        dates[date] = dates.GetValueOrDefault(date) + more;
+    }
+
+    private void Add(Code<VisitKind> kind, Code<Item> code, DateOnly date, long units, long squares)
+    {
+        var item = setup.Now(code);
+        if (!used.TryGetValue((kind, item), out var days))
+            used[(kind, item)] = days = [];
+
+        var (s1, s2) = days.GetValueOrDefault(date);
+        days[date] = (s1 + units, s2 + squares);
+        if (units > 0)
+            everUsed.Add(item);
     }
 }

@@ -45,6 +45,13 @@ internal sealed class WeighedPlan
     /// <summary>In item order.</summary>
     public IEnumerable<ShelfLine> Shelf => planned.Select(p => p.Shelf);
 
+    /// <summary>In item order.</summary>
+    public IEnumerable<MoveProposal> Moves => planned.SelectMany(p => planner.Moves(p.Shelf));
+
+    public IEnumerable<Item> Unknown => planner.Unknown;
+
+    public PlanSources Sources => planner.Sources;
+
     /// <summary>In bay order.</summary>
     public IEnumerable<VanWeight> Weights
     {
@@ -103,12 +110,16 @@ internal sealed class WeighedPlan
         return concerned;
     }
 
-    /// <summary>Priority 3 before 2 before 1; then the line whose last unit is least likely to be missed; then in item order.</summary>
+    /// <summary>
+    /// Priority 3 before 2 before 1; then the line whose last unit is least likely to be missed for each pound that it weighs; then in item
+    /// order.
+    /// </summary>
     private static IEnumerable<RestockLine> LeastNeededFirst(IEnumerable<RestockLine> lines)
     {
         foreach (var priority in lines.GroupBy(l => l.Item.Priority).OrderByDescending(g => g.Key))
         {
-            var left = priority.Select(l => (Line: l, Chance: l.ChanceAbove(l.Aboard + l.Units - 1))).ToList();
+            var left = priority.Select(l => (Line: l, Chance: l.ChanceAbove(l.Aboard + l.Units - 1) / l.Item.UnitWeightLb))
+                .ToList();
             while (left.Count > 0)
             {
                 var least = left.Min(l => l.Chance);

@@ -30,10 +30,12 @@ public sealed record DayGiven(
         Yard: Earlier.Yard(Setup, Past),
         Incidents: Past.Count(p => p.Kind == PastKind.Damage),
         People: [],
-        Kiosks: []));
+        Kiosks: [],
+        Learned: Learning.Of(this)));
 
     /// <summary>The entry that brings the open page up to this folder.</summary>
-    public DayFolderLoaded Loaded() => new(
+    /// <param name="depot">As it is before: of visits that were made only those are kept whose bookings it knows.</param>
+    public DayFolderLoaded Loaded(Depot depot) => new(
         Setup,
         BookingDates: Booked.Dates,
         Bookings: Booked.Bookings,
@@ -41,7 +43,14 @@ public sealed record DayGiven(
         Use: Used.Use,
         ByVan: Used.ByVan,
         Reported: Used.Reported,
-        Orders: Orders);
+        Orders: Orders,
+        Made: Made(depot.Planning.Booked.Select(b => b.Date).ToHashSet()));
+
+    private IReadOnlyList<VanVisits>? Made(HashSet<DateOnly> dates)
+    {
+        List<VanVisits> made = [.. Used.Made.Where(m => dates.Contains(m.Date))];
+        return made.Count > 0 ? made : null;
+    }
 }
 
 /// <summary>What bookings.csv says.</summary>
@@ -54,8 +63,10 @@ public sealed record GivenBookings(IReadOnlyList<DateOnly> Dates, IReadOnlyList<
 /// <summary>What usage.csv says.</summary>
 /// <param name="Dates">Dates that it contains: their visit reports are replaced.</param>
 /// <param name="Reported">Vans and dates that it tells of.</param>
+/// <param name="Made">The visits of vans on dates before the business date.</param>
 public sealed record GivenUse(
-    IReadOnlyList<DateOnly> Dates, IReadOnlyList<DailyUse> Use, IReadOnlyList<VanUse> ByVan, IReadOnlyList<VanDay> Reported)
+    IReadOnlyList<DateOnly> Dates, IReadOnlyList<DailyUse> Use, IReadOnlyList<VanUse> ByVan, IReadOnlyList<VanDay> Reported,
+    IReadOnlyList<VanVisits> Made)
 {
-    public static readonly GivenUse None = new([], [], [], []);
+    public static readonly GivenUse None = new([], [], [], [], []);
 }

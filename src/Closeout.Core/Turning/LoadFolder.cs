@@ -10,5 +10,5 @@ public sealed record LoadFolder(DayGiven Given) : ICommand
     public Decision Decide(Depot depot) =>
         Loading.Faults(depot, Given).Any() ? new Refusal("book-moved-on", T("The book changed while the folder was read. Load it again."))
         : Given.BusinessDate > depot.Date ? Loading.NextPageWith(depot, Given)
-        : Given.Loaded();
+        : Given.Loaded(depot);
 }

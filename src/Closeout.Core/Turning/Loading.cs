@@ -116,13 +116,14 @@ public static class Loading
             Vans = [.. given.Setup.Vans.Select(v => v with { Code = depot.Setup.Find(v.Code)?.Code ?? v.Code })],
             Kit = [.. given.Setup.Kit.Select(k => k with { Code = depot.Setup.Find(k.Code)?.Code ?? k.Code })],
             Crew = [.. given.Setup.Crew.Select(t => t with { Code = depot.Setup.Find(t.Code)?.Code ?? t.Code })],
+            Replaced = Replacement.Kept(depot.Setup, given.Setup),
         },
     };
 
     /// <summary>The next page, with what the folder says of it.</summary>
     public static PageOpened NextPageWith(Depot depot, DayGiven given)
     {
-        var loaded = depot.Apply(new Recorded(depot.Number + 1, default, given.Loaded()));
+        var loaded = depot.Apply(new Recorded(depot.Number + 1, default, given.Loaded(depot)));
         var page = NextPage.After(loaded, given.BusinessDate);
 
         // Reports that came late tell of days that only counts told of so far.

@@ -25,7 +25,8 @@ public static class NextPage
         Yard(depot),
         depot.Vans.Incidents,
         [.. depot.Pins.People.Values.Where(p => p.Hash is not null && depot.Setup.Find(p.Person) is not null).OrderBy(p => p.Person)],
-        [.. depot.Pins.Kiosks.Values.OrderBy(k => k.Kiosk, StringComparer.Ordinal)]));
+        [.. depot.Pins.Kiosks.Values.OrderBy(k => k.Kiosk, StringComparer.Ordinal)],
+        Learning.After(depot)));
 
     private static VanCarried Of(Depot depot, Code<Van> van)
     {

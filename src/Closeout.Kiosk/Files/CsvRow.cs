@@ -169,4 +169,14 @@ public sealed class Known<TKind>(string file, CsvTable? table)
 
     /// <summary>Adds a code; false when it stands already.</summary>
     public bool Add(Code<TKind> code) => codes.TryAdd(code, code);
+
+    /// <summary>The same codes and others, each of which stands for one of them.</summary>
+    public Known<TKind> With(IEnumerable<(Code<TKind> Code, Code<TKind> For)> others)
+    {
+        var both = new Known<TKind>(file, table);
+        foreach (var (code, stands) in codes.Select(c => (c.Key, c.Value)).Concat(others))
+            both.codes[code] = stands;
+
+        return both;
+    }
 }

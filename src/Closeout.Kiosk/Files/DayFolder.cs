@@ -21,12 +21,13 @@ public sealed record DayFolder(DayGiven? Given, IReadOnlyList<EveningRow> Evenin
         var vanKit = VanKitFile.Read(folder, vanCodes, kitCodes, findings);
         var (questions, answers) = HandoverFile.Read(folder, findings);
         var (crew, crewCodes) = CrewFile.Read(folder, vanCodes, findings);
-        var (rates, kinds) = VisitsFile.Read(folder, itemCodes, findings);
+        var replaced = ReplacedItems.Of(items);
+        var (rates, kinds) = VisitsFile.Read(folder, itemCodes, replaced, findings);
         var stock = StockFile.Read(folder, vanCodes, items, itemCodes, findings);
-        var usage = UsageFile.Read(folder, vanCodes, itemCodes, kinds, depot?.BusinessDate, findings);
+        var usage = UsageFile.Read(folder, vanCodes, itemCodes.With(replaced), kinds, depot?.BusinessDate, findings);
         var bookings = BookingsFile.Read(folder, vanCodes, kinds, findings);
         var orders = OrdersFile.Read(folder, itemCodes, findings);
-        var past = PastFile.Read(folder, depot?.BusinessDate, vanCodes, itemCodes, kitCodes, findings);
+        var past = PastFile.Read(folder, depot?.BusinessDate, vanCodes, itemCodes.With(replaced), kitCodes, findings);
         var evening = EveningFile.Read(folder, steps, new(vanCodes, crewCodes, itemCodes, kitCodes) { Handover = answers }, findings);
         if (findings.AreFaults || depot is null)
             return new(null, [], findings);
@@ -36,7 +37,7 @@ public sealed record DayFolder(DayGiven? Given, IReadOnlyList<EveningRow> Evenin
         return new(
             new(
                 depot.BusinessDate, setup, stock, new([.. bookings.Select(b => b.Date).Distinct().Order()], bookings),
-                new(usage.Dates, usage.Use, usage.ByVan, usage.Reported), orders, past),
+                new(usage.Dates, usage.Use, usage.ByVan, usage.Reported, usage.Made), orders, past),
             evening,
             findings);
     }

@@ -9,7 +9,7 @@ public sealed record DepotFile(DepotSettings Settings, DateOnly BusinessDate)
 
     private static readonly string[] Optional =
         ["service_1", "service_2", "service_3", "cardboard_lb_per_cu_yd", "ghg_factor_mtco2e_per_short_ton", "ghg_factor_source",
-            "crew_and_kit_lb", "streams", "language"];
+            "crew_and_kit_lb", "streams", "language", "change_limit", "order_service", "return_band"];
 
     /// <summary>Null when a setting was at fault.</summary>
     public static DepotFile? Read(string folder, Findings findings)
@@ -50,7 +50,10 @@ public sealed record DepotFile(DepotSettings Settings, DateOnly BusinessDate)
             Take<string?>(rows, "ghg_factor_source", r => r.Text("value"), null),
             Take<IReadOnlyList<Code<WasteStream>>>(rows, "streams", Streams, []),
             Take(rows, "crew_and_kit_lb", r => (double)r.Number("value", 0, 10_000), DepotSettings.DefaultCrewAndKitLb),
-            Take<string?>(rows, "language", r => r.OneOf("value", [.. Words.Language.Codes]), null));
+            Take<string?>(rows, "language", r => r.OneOf("value", [.. Words.Language.Codes]), null),
+            Take(rows, "change_limit", r => (double?)r.Number("value", 0, 1_000), null),
+            Take(rows, "order_service", r => (double?)Service(r), null),
+            Take(rows, "return_band", r => (double?)r.Number("value", 0, 1_000), null));
         var date = Take(rows, "business_date", r => r.Date("value"), default);
         return findings.Problems.Count == before && Needed.All(rows.ContainsKey) ? new(settings, date) : null;
     }

@@ -13,9 +13,9 @@ public static class ItemsFile
 
     public static (IReadOnlyList<Item> Items, Known<Item> Codes) Read(string folder, IReadOnlyList<Board> boards, Findings findings)
     {
-        var table = CsvTable.Read(folder, "items.csv", required: true, Columns, ["stow"], findings);
+        var table = CsvTable.Read(folder, "items.csv", required: true, Columns, ["stow", "supplier", "replaces"], findings);
         var known = new Known<Item>("items.csv", table);
-        var items = new List<Item>();
+        var (items, replacing) = (new List<Item>(), new List<(Item Item, CsvRow Row)>());
         foreach (var row in table.Rows)
         {
             var item = new Item(
@@ -34,14 +34,21 @@ public static class ItemsFile
                 row.Whole("lead_days", 0, 1_000),
                 row.Whole("review_days", 0, 1_000),
                 row.Whole("min_order_cartons"),
-                row.Has("stow") ? row.Text("stow") : "");
+                row.Has("stow") ? row.Text("stow") : "",
+                row.Has("supplier") ? row.Code<Supplier>("supplier") : null,
+                row.Has("replaces") ? row.Code<Item>("replaces") : null);
             if (item.Code != default && !known.Add(item.Code))
                 row.Bad("item", T("stands twice"), T("once, whatever the case of its letters"));
 
             Relations(row, item, boards);
+            if (item.Replaces is not null && row.Are("item", "replaces"))
+                replacing.Add((item, row));
+
             if (row.IsGood)
                 items.Add(item);
         }
+
+        ReplacedItems.Check(replacing, known);
 
         return (items, known);
     }

@@ -2,8 +2,10 @@ namespace Closeout.Files;
 
 /// <summary>usage.csv: what past visits used, one row per visit and item.</summary>
 /// <param name="ByVan">The business date's visits, van by van.</param>
+/// <param name="Made">How many visits each van made on the dates before.</param>
 public sealed record UsageFile(
-    IReadOnlyList<DateOnly> Dates, IReadOnlyList<DailyUse> Use, IReadOnlyList<VanUse> ByVan, IReadOnlyList<VanDay> Reported)
+    IReadOnlyList<DateOnly> Dates, IReadOnlyList<DailyUse> Use, IReadOnlyList<VanUse> ByVan, IReadOnlyList<VanDay> Reported,
+    IReadOnlyList<VanVisits> Made)
 {
     private readonly record struct Visit(DateOnly Date, Code<Van> Van, Code<VisitKind> Kind);
 
@@ -56,7 +58,9 @@ public sealed record UsageFile(
             [.. visits.Select(v => v.Date).Distinct().Order()],
             Daily(visits, used),
             today is { } now ? ByVans(now, visits, used) : [],
-            [.. visits.Select(v => new VanDay(v.Date, v.Van)).Distinct().OrderBy(d => d.Date).ThenBy(d => d.Van)]);
+            [.. visits.Select(v => new VanDay(v.Date, v.Van)).Distinct().OrderBy(d => d.Date).ThenBy(d => d.Van)],
+            [.. visits.Where(v => v.Date < today).GroupBy(v => (v.Date, v.Van)).OrderBy(g => g.Key.Date).ThenBy(g => g.Key.Van)
+                .Select(g => new VanVisits(g.Key.Date, g.Key.Van, Kinds(g)))]);
     }
 
     /// <summary>History may name a van that is gone; only its code must be one.</summary>
@@ -87,7 +91,9 @@ public sealed record UsageFile(
                 g.GroupBy(u => u.Item, u => u.Units).OrderBy(i => i.Key)
                     .Select(i => new ItemUnits(i.Key, (int)Math.Min(int.MaxValue, i.Sum()))).ToList());
         return [.. visits.Where(v => v.Date == today).GroupBy(v => v.Van).OrderBy(g => g.Key).Select(g => new VanUse(
-            today, g.Key, items.GetValueOrDefault(g.Key) ?? [],
-            [.. g.GroupBy(v => v.Kind).OrderBy(k => k.Key).Select(k => new KindVisits(k.Key, k.Count()))]))];
+            today, g.Key, items.GetValueOrDefault(g.Key) ?? [], Kinds(g)))];
     }
+
+    private static IReadOnlyList<KindVisits> Kinds(IEnumerable<Visit> visits) =>
+        [.. visits.GroupBy(v => v.Kind).OrderBy(k => k.Key).Select(k => new KindVisits(k.Key, k.Count()))];
 }

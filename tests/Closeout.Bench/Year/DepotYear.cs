@@ -152,7 +152,7 @@ public sealed class DepotYear
     {
         var item = world.Items[i];
         var onOrder = due.Where(d => d.Item == i).Sum(d => d.Cartons);
-        var order = Reorder.Of(item, history.Depot(i), OrderService, (long)(shelf[i] + onOrder) * item.UnitsPerCarton + bin[i]).Cartons;
+        var order = Reorder.Of(item, history.Depot(i), OrderService, (long)shelf[i] * item.UnitsPerCarton + bin[i], (long)onOrder * item.UnitsPerCarton).Cartons;
         if (order > 0)
         {
             var arrives = day + Math.Max(1, item.LeadDays);

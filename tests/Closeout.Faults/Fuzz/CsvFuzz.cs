@@ -28,7 +28,7 @@ internal sealed class CsvFuzz : IFuzzed
         var (_, vans) = VansFile.Read(day, none);
         var (_, kit) = KitFile.Read(day, none);
         var (_, crew) = CrewFile.Read(day, vans, none);
-        var (rates, _) = VisitsFile.Read(day, itemCodes, none);
+        var (rates, _) = VisitsFile.Read(day, itemCodes, ReplacedItems.Of(items), none);
         var today = DepotFile.Read(day, none)!.BusinessDate;
         var readers = new Dictionary<string, Action<string, Findings>>
         {
@@ -39,7 +39,7 @@ internal sealed class CsvFuzz : IFuzzed
             ["van_limits.csv"] = (f, found) => VanLimitsFile.Read(f, vans, itemCodes, found),
             ["kit.csv"] = (f, found) => KitFile.Read(f, found),
             ["crew.csv"] = (f, found) => CrewFile.Read(f, vans, found),
-            ["visits.csv"] = (f, found) => VisitsFile.Read(f, itemCodes, found),
+            ["visits.csv"] = (f, found) => VisitsFile.Read(f, itemCodes, ReplacedItems.Of(items), found),
             ["stock.csv"] = (f, found) => StockFile.Read(f, vans, items, itemCodes, found),
             ["usage.csv"] = (f, found) => UsageFile.Read(f, vans, itemCodes, Kinds(rates), today, found),
             ["bookings.csv"] = (f, found) => BookingsFile.Read(f, vans, Kinds(rates), found),

@@ -51,7 +51,7 @@ public static class Fuzzing
         }
 
         var again = Book.Open(book);
-        again.Record(_ => (Rules.Decision)given.Loaded(), DateTimeOffset.UnixEpoch);
+        again.Record(d => (Rules.Decision)given.Loaded(d), DateTimeOffset.UnixEpoch);
         again.Record(d => Turning.NextPage.After(d, d.Date.AddDays(1)), DateTimeOffset.UnixEpoch);
         return book;
     }

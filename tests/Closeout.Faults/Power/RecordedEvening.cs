@@ -22,7 +22,7 @@ internal static class RecordedEvening
         BreakOff(folder);
         Type(folder, new Random(seed + 1), answers);
         var book = Book.Open(folder);
-        if (book.Record(_ => Books.Day.Loaded(), TimeProvider.System.GetLocalNow()) is { } refusal)
+        if (book.Record(d => Books.Day.Loaded(d), TimeProvider.System.GetLocalNow()) is { } refusal)
         {
             throw new InvalidOperationException(refusal.Text);
         }

@@ -72,7 +72,7 @@ internal sealed class Restart(BookFolder folder, IReadOnlyList<string> asked, in
     private string? WhyNotOn(int before)
     {
         var book = Book.Open(folder);
-        var decided = book.Record(depot => (Decision)Books.Day.Loaded(), TimeProvider.System.GetLocalNow());
+        var decided = book.Record(depot => (Decision)Books.Day.Loaded(depot), TimeProvider.System.GetLocalNow());
         return decided is not null || Books.WhyNotGood(folder) is not null || Books.Entries(folder).Count != before + 1
             ? $"{NotOpen}it takes no more entries: {decided?.Text ?? Books.WhyNotGood(folder)}"
             : null;

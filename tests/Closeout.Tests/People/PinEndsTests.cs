@@ -43,7 +43,7 @@ public sealed class PinEndsTests
 
     private static DayGiven Given(Setup setup, DateOnly date) => new(date, setup, [], GivenBookings.None, GivenUse.None, null, []);
 
-    private static Depot Loaded(Depot depot, Setup setup) => depot.Take(Given(setup, depot.Date).Loaded());
+    private static Depot Loaded(Depot depot, Setup setup) => depot.Take(Given(setup, depot.Date).Loaded(depot));
 
     private static Depot Turned(Depot depot, Setup setup, DateOnly date) => Depot.Open(new(depot.Number + 1, Tiny.FiveOClock, Loading.NextPageWith(depot, Given(setup, date))));
 }

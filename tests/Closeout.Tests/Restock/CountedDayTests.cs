@@ -56,7 +56,7 @@ public class CountedDayTests
     public void Reports_loaded_with_the_next_date_take_the_place_of_what_was_counted_tonight()
     {
         var given = new DayGiven(
-            Tomorrow, Tiny.Setup, [], GivenBookings.None, new([Tiny.Wednesday], [Reported(9)], [], [new(Tiny.Wednesday, Tiny.B1)]), null, []);
+            Tomorrow, Tiny.Setup, [], GivenBookings.None, new([Tiny.Wednesday], [Reported(9)], [], [new(Tiny.Wednesday, Tiny.B1)], []), null, []);
         var loaded = Open(Loading.NextPageWith(Evening(), given));
         Day(loaded).Should().Be(default(VisitUse));
         VisitHistory.Of(loaded).UseOf(new("HOME"), Lamp).Should().Be(new VisitUse(1, 9, 0));

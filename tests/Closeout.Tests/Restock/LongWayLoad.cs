@@ -100,7 +100,7 @@ internal sealed class LongWayLoad
         return order;
     }
 
-    private static double Missed(Load l) => l.Want.ChanceAbove(l.Want.Aboard + l.Units - 1);
+    private static double Missed(Load l) => l.Want.ChanceAbove(l.Want.Aboard + l.Units - 1) / l.Want.Item.UnitWeightLb;
 
     private int Cap(RestockLine l) => caps.GetValueOrDefault((l.Van.Code.Text, l.Item.Code.Text), int.MaxValue);
 

@@ -59,7 +59,7 @@ public class PlanLawsTests
         foreach (var l in RestockPlan.For(depot).Lines)
         {
             var (mean, variance) = (0.0, 0.0);
-            foreach (var (_, n, use) in l.Booked.Visits.Where(v => v.Use.Weight > 0))
+            foreach (var (_, n, use, _) in l.Booked.Visits.Where(v => v.Use.Weight > 0))
             {
                 mean += n * use.Mean;
                 variance += n * use.Variance * (1 + n / use.Weight);
