@@ -53,8 +53,7 @@ internal sealed class Planner
 
     public PlanSources Sources => new(history, kept, working, suppliers);
 
-    /// <summary>Items that a booked visit could need, in item order, of which nobody knows how many.</summary>
-    public IEnumerable<Item> Unknown => kinds.Count == 0 ? [] : depot.Setup.ItemsByCode.Where(i => history.IsUnknown(i.Code));
+    public IReadOnlyList<Item> Unknown => history.Unknown(depot);
 
     /// <summary>Proposals to move stock of an item that is short. What was loaded tonight stays where it is.</summary>
     public IEnumerable<MoveProposal> Moves(ShelfLine shelf)

@@ -71,7 +71,7 @@ public sealed record RestockPlan(
     {
         var date = Tomorrow(depot);
         var plan = new WeighedPlan(depot, date);
-        return new(date, [.. plan.Lines], [.. plan.Shelf], [.. plan.Weights], [.. plan.Moves], [.. plan.Unknown], plan.Sources);
+        return new(date, [.. plan.Lines], [.. plan.Shelf], [.. plan.Weights], [.. plan.Moves], plan.Unknown, plan.Sources);
     }
 
     /// <summary>The van's stock against its payload.</summary>

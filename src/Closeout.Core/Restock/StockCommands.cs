@@ -1,7 +1,8 @@
 namespace Closeout.Restock;
 
 /// <summary>Cartons came from a supplier.</summary>
-public sealed record ReceiveDelivery(Code<Item> Item, int Cartons, Code<Technician> By) : ICommand
+/// <param name="RestComes">Whether what they leave open of an order still comes; if not, it is no longer on order.</param>
+public sealed record ReceiveDelivery(Code<Item> Item, int Cartons, Code<Technician> By, bool RestComes = true) : ICommand
 {
     /// <summary>The most cartons of one delivery.</summary>
     public const int MostCartons = 10_000;
@@ -19,7 +20,24 @@ public sealed record ReceiveDelivery(Code<Item> Item, int Cartons, Code<Technici
             return refused;
 
         var ordered = Math.Min(Cartons, depot.Stock.Orders.Where(o => o.Item == item.Code).Sum(o => o.Cartons));
-        return new DeliveryReceived(item.Code, Cartons, ordered, [new Move(item.Code, Cartons * c, Place.Supplier, Place.Shelf)], by.Code);
+        return new DeliveryReceived(
+            item.Code, Cartons, ordered, [new Move(item.Code, Cartons * c, Place.Supplier, Place.Shelf)], by.Code,
+            RestComes ? 0 : Rest(depot, item, Cartons));
+    }
+
+    /// <summary>Cartons that so many leave open of the order line that they fill last; 0: none is open, or nothing is on order.</summary>
+    public static int Rest(Depot depot, Item item, int cartons)
+    {
+        var left = cartons;
+        foreach (var order in depot.Stock.Orders.Where(o => o.Item == item.Code).OrderBy(o => o.Due).TakeWhile(_ => left > 0))
+        {
+            if (order.Cartons > left)
+                return order.Cartons - left;
+
+            left -= order.Cartons;
+        }
+
+        return 0;
     }
 }
 

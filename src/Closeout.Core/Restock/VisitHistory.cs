@@ -85,8 +85,12 @@ public sealed class VisitHistory
             : new DayOfUse(d.Key, d.Value, 0, 0))];
     }
 
-    /// <summary>Whether nobody can say what a visit needs of the item: no planning rate of any kind, and no visit used it.</summary>
-    public bool IsUnknown(Code<Item> item) => !rated.Contains(item) && !everUsed.Contains(item);
+    /// <summary>
+    /// Items, in item order, that a booked visit could need and of which nobody can say how many: no planning rate of any kind, and no visit
+    /// used one. Of an item that another replaced nobody asks.
+    /// </summary>
+    public IReadOnlyList<Item> Unknown(Depot depot) => !depot.Planning.Bookings.Exists(b => b.Date > depot.Date && b.Visits > 0) ? []
+        : [.. setup.ItemsByCode.Where(i => !rated.Contains(i.Code) && !everUsed.Contains(i.Code) && setup.Now(i.Code) == i.Code)];
 
     private void Count(Code<VisitKind> kind, DateOnly date, int more)
     {

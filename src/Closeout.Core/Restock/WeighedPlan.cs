@@ -48,7 +48,7 @@ internal sealed class WeighedPlan
     /// <summary>In item order.</summary>
     public IEnumerable<MoveProposal> Moves => planned.SelectMany(p => planner.Moves(p.Shelf));
 
-    public IEnumerable<Item> Unknown => planner.Unknown;
+    public IReadOnlyList<Item> Unknown => planner.Unknown;
 
     public PlanSources Sources => planner.Sources;
 

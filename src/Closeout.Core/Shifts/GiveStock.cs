@@ -4,7 +4,8 @@ namespace Closeout.Shifts;
 
 /// <summary>Say in the close-out that stock was handed to another van on the road. Both records follow at once.</summary>
 /// <param name="Loose">Loose units; where the record has fewer, cartons were opened for them.</param>
-public sealed record GiveStock(Code<Van> Van, Code<Van> To, Code<Item> Item, int Sealed, int Loose) : CloseoutCommand(Van)
+public sealed record GiveStock(Code<Van> Van, Code<Van> To, Code<Item> Item, int Sealed, int Loose, Code<Technician> By)
+    : CloseoutCommand(Van)
 {
     public override Step? Step => DayBook.Step.Leftovers;
 
@@ -20,6 +21,9 @@ public sealed record GiveStock(Code<Van> Van, Code<Van> To, Code<Item> Item, int
         if (depot.Setup.Find(Item) is not { } item)
             return Refusal.NoSuchItem(Item) with { About = "item" };
 
+        if (depot.Setup.Find(By) is not { } by)
+            return Refusal.NoSuchTechnician(By) with { About = "by" };
+
         // What was counted is what is left: the stock left before it. Then only the record can say how much there was.
         var uncounted = GiftCounts.Uncounted(depot, shift, item);
         if (Between.NotPossible(uncounted, from, item, Sealed, Loose) is { } refused)
@@ -28,7 +32,7 @@ public sealed record GiveStock(Code<Van> Van, Code<Van> To, Code<Item> Item, int
         var opened = Between.Opened(uncounted, from, item, Loose);
         var given = new StockGiven(
             from.Code, to.Code, item.Code, Sealed, Loose, opened, [.. Between.Moves(from, to, item, Sealed, Loose, opened)],
-            shift.Technician);
+            by.Code);
         return given with { Change = GiftCounts.Follow(depot, given, [shift, depot.Shift(to.Code)], item) };
     }
 }

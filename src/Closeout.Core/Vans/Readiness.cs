@@ -150,6 +150,9 @@ public static class Readiness
         foreach (var gap in Gaps(shift))
             yield return T($"gap {gap.Gap} {gap.Item}");
 
+        foreach (var (_, gift) in depot.Stock.Gifts.Where(g => g.Value.To == van.Code).OrderBy(g => g.Key))
+            yield return T($"{gift.Item} from {gift.From} not confirmed: did it come?");
+
         if (LostBoxes.Words(depot, [.. LostBoxes.Of(depot, van.Code)]) is { } boxes)
             yield return boxes;
 

@@ -13,7 +13,7 @@ public sealed partial class CommandLine
         new Dictionary<string, Func<Depot, Archive, string>>
         {
             ["recycling"] = (depot, archive) => RecyclingPage.Html(depot, archive.Boxes(DateOnly.MinValue, depot.Date)),
-            ["accuracy"] = (depot, _) => AccuracyPage.Html(depot),
+            ["accuracy"] = (depot, _) => AccuracyPage.Html(new(depot)),
         };
 
     private void AddPages()

@@ -24,6 +24,7 @@ public static class LoadCommand
                     $"Set up {given.Setup.Depot.Name} for {given.BusinessDate:O}: {Spell.Count(vans, T("van"), T("vans"))}, "
                         + $"{Spell.Count(items, T("item"), T("items"))}."));
             FirstPinCommand.AtSetUp(fresh, pins, clock);
+            Say.NotKnown(fresh.Depot);
             return Opened(target, daily, clock);
         }
 
@@ -37,6 +38,7 @@ public static class LoadCommand
         if (book.Record(new LoadFolder(kept).Decide, clock.GetLocalNow()) is { } refusal)
             return Say.Wrong(refusal.Text, ExitCode.NoBook);
 
+        Say.NotKnown(book.Depot);
         if (book.Date > before)
         {
             Say.Done(

@@ -14,6 +14,7 @@ public static class Output
         {
             ["restock"] = (depot, _) => English(() => RestockCsv.Write(RestockPlan.For(depot))),
             ["shelf"] = (depot, _) => English(() => ShelfCsv.Write(RestockPlan.For(depot))),
+            ["moves"] = (depot, _) => English(() => MovesCsv.Write(RestockPlan.For(depot))),
             ["cardboard"] = (depot, _) => English(() => CardboardCsv.Write(depot)),
             ["mileage"] = (depot, _) => English(() => MileageCsv.Write(depot)),
             ["wall"] = (depot, _) => English(() => WallCsv.Write(depot)),
@@ -29,7 +30,7 @@ public static class Output
 
     /// <summary>The files that a rehearsal writes: the five of the contract first.</summary>
     public static readonly IReadOnlyList<string> Rehearsed =
-        ["restock", "shelf", "cardboard", "mileage", "wall", "recycling-weeks", "waste", "incidents", "mileage-log", "kit"];
+        ["restock", "shelf", "cardboard", "mileage", "wall", "recycling-weeks", "waste", "incidents", "mileage-log", "kit", "moves"];
 
     /// <summary>Writes a file whole or not at all; <c>-</c> is standard output.</summary>
     /// <param name="option">The option that named the place.</param>

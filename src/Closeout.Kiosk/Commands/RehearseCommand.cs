@@ -33,6 +33,7 @@ public static class RehearseCommand
         Language.OfDepot(given.Setup.Depot);
         var clock = new AnswerClock(given.BusinessDate, given.Setup.Depot.ShiftEnd);
         var desk = new Desk(Book.New(fresh.Folder, given.FirstPage(rehearsal: true), clock.GetLocalNow()), clock);
+        Say.NotKnown(desk.Depot);
         var faults = new Findings();
         var played = new Rehearsal(desk, new Attachments(fresh.Folder), clock).Play(EveningAnswers.Of(day.Evening));
         foreach (var fault in played.Take(CsvLimits.MostTold + 1))

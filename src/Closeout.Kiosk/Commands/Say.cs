@@ -1,4 +1,5 @@
 using Closeout.Files;
+using Closeout.Restock;
 
 namespace Closeout.Commands;
 
@@ -35,6 +36,13 @@ public static class Say
     {
         foreach (var note in findings.Notes)
             Wrong(T($"note: {note}"));
+    }
+
+    /// <summary>Names the items of which nobody knows what a visit needs.</summary>
+    public static void NotKnown(Depot depot)
+    {
+        if (PlanWords.Unknown(VisitHistory.Of(depot).Unknown(depot)) is { } unknown)
+            Wrong(T($"note: {unknown}"));
     }
 
     /// <summary>Every fault on a line of its own, and what became of it.</summary>

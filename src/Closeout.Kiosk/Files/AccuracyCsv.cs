@@ -11,7 +11,7 @@ public static class AccuracyCsv
     {
         using var csv = new CsvText(
             "date", "priority", "promised", "lines", "within", "share_within", "emptied", "units_used", "units_missed", "units_aboard",
-            "aboard_per_used");
+            "aboard_per_used", "units_without_promise");
         foreach (var kept in Accuracy.Of(depot))
             Row(csv, depot, kept, kept.Date);
 
@@ -28,6 +28,6 @@ public static class AccuracyCsv
             .Number((decimal)kept.Missed)
             .Number((decimal)kept.Aboard);
         _ = kept.Used == 0 ? csv.Text(null) : csv.Number(kept.Aboard / (double)kept.Used, 3);
-        csv.EndRow();
+        csv.Number((decimal)kept.Unpromised).EndRow();
     }
 }

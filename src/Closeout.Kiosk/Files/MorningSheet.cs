@@ -42,6 +42,9 @@ public static class MorningSheet
             yield return new(T("Order"), T($"{cartons} of {order.Item.Code} {order.Item.Description}"), Tick: true);
         }
 
+        foreach (var why in plan.Shelf.Select(WhyLearned.WhyNot).OfType<string>())
+            yield return new(T("Order"), why, Tick: true);
+
         foreach (var van in depot.Setup.Vans)
         {
             foreach (var piece in VanWords.ToBuy(depot, van))

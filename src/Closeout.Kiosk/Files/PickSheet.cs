@@ -98,12 +98,19 @@ public static class PickSheet
             "",
             .. plan.Lines.Where(l => l.Van.Code == van.Code && l.Short > 0)
             .Select(l => T($"SHORT {l.Short} {l.Item.Description}: the depot has no more.")),
+            .. depot.Stock.Moved.Where(m => m.From == van.Code || m.To == van.Code).Select(m => Moved(depot, m, van)),
             .. weight.Cut.Select(c => T($"CUT {c.Units} {c.Item.Description}: too heavy for this van.")),
             T($"Weight: {WeightWords.Of(depot.Setup.Units, weight)}."),
             .. KitCheck.MissingOf(depot, van.Code).Select(m => T($"KIT bring {m.Missing} {m.Piece.Description}.")),
             T($"Van: {WallWords.Morning(t.Van(van.Code))}."),
             T("Lift heavy cartons with two; ladder tied. This sheet does not say that the van is safe."),
         ];
+    }
+
+    private static string Moved(Depot depot, StockMoved move, Van van)
+    {
+        var what = T($"{move.Sealed} sealed and {move.Loose} loose of {depot.Setup.Item(move.Item).Description}");
+        return move.From == van.Code ? T($"MOVED OUT to {move.To?.Text ?? T("shelf and bin")}: {what}.") : T($"MOVED IN from {move.From}: {what}.");
     }
 
     private static IEnumerable<string> Amounts(RestockLine l) =>

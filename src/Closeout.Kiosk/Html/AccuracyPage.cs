@@ -10,8 +10,9 @@ public static class AccuracyPage
     private static string Heads =>
         HtmlPage.NumberHeads(T("promised"), T("kept"), T("lines"), T("within"), T("emptied"), T("used"), T("missed"), T("aboard"));
 
-    public static string Html(Depot depot)
+    public static string Html(Tonight tonight)
     {
+        var depot = tonight.Depot;
         var name = depot.Setup.Depot.Name;
         var page = new HtmlPage(T($"{name}, how well the plan did"), $"{Tones.Style}\n{Chart.Style}", $"\n{Tones.Head}");
         page.Add($"<h1>{HtmlPage.Safe(T($"{name}: how well the plan did"))}{Tones.Rehearsal(depot)}</h1>");
@@ -21,6 +22,9 @@ public static class AccuracyPage
                 $"The {PlanningWindow.Days} days up to {Spell.Day(depot.Date)}. A line is one item of one van on one date with visits "
                     + $"booked; within: what was needed stayed within the plan's target. Emptied: nothing was left, so more may have been "
                     + $"needed than anybody saw. Missed: units needed beyond what was aboard that morning."));
+        foreach (var (word, sentence) in AccuracyWords.Of(tonight))
+            page.Paragraph($"{word}: {sentence}");
+
         if (sums.Count == 0)
         {
             page.Paragraph(T("Nothing yet: the plan of one evening is judged by the close-outs of the next."));

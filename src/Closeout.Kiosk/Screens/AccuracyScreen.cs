@@ -34,6 +34,12 @@ public sealed record AccuracyScreen(Screen Back, int Top = 0) : Screen
         if (row == 3)
             sheet.Write(row++, 1, T("Nothing yet: the plan of one evening is judged by the close-outs of the next."));
 
+        foreach (var (word, text) in Frame.Hanging(AccuracyWords.Of(scene.Tonight), sheet.Width - 13).Take(sheet.Height / 2 - 4))
+        {
+            sheet.Write(row, 1, word, Look.Faint, 10);
+            sheet.Write(row++, 12, text);
+        }
+
         sheet.Write(++row, 1, T("day by day"), Look.Faint);
         var days = Accuracy.Of(depot).Reverse().ToList();
         var room = Math.Max(1, sheet.Height - 5 - row);

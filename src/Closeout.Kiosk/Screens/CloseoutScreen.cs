@@ -67,7 +67,7 @@ public sealed record CloseoutScreen(Question Question, Screen Back, int CardUp =
 
         return
         [
-            .. own, pin, pictures, change, pages, wrongVan, card, HelpKey(), escape,
+            .. own, .. GiftKeys.Of(this, scene), pin, pictures, change, pages, wrongVan, card, HelpKey(), escape,
             new(Keys.Of(T("Down"), Press.Down, Press.Tab), null, _ => After(depot, Page.After(depot, q), isMeant: true)),
             EditKeys(q.Form, form => form == q.Form ? this : Edited(depot, form)),
         ];

@@ -36,6 +36,8 @@ public sealed record PlanScreen(Screen Back, int Selected = 0, string Filter = "
             new(Keys.F(4), T("load the van"), _ => line is null ? this : LoadScreen.Of(scene.Tonight, line.Van.Code, Back)) { Row = 1 },
             new(Keys.F(5), T("change (lead)"),
                 _ => FormScreen.Of(PlanForms.Change, scene, this, line?.Van.Code, line?.Item.Code)) { Row = 1 },
+            new(Keys.F(6), T("move stock"), _ => FormScreen.Of(MoveForms.Move, scene, this, line?.Van.Code, line?.Item.Code))
+                { Row = 1, Help = T("moves stock between vans") },
             new(Keys.Typing, T("to filter"),
                 key => Filter.Length < LongestFilter ? this with { Selected = 0, Filter = Filter + key.Character } : this),
             new(Keys.Arrows.As(T("Up/Down PgUp/PgDn")), T("choose"),
@@ -62,7 +64,9 @@ public sealed record PlanScreen(Screen Back, int Selected = 0, string Filter = "
             + (Filter.Length > 0 ? T($"; only with \"{Filter}\"") : ""), Look.Plain, sheet.Width - 2);
         sheet.Write(2, 1, T("van         item            aboard target basis  need sealed  bin open  short"), Look.Faint);
 
-        var below = Below(depot, plan, sheet.Width - 16).ToList();
+        var below = Order == PlanOrder.Short
+            ? [.. PlanWords.Short(plan).SelectMany(m => Hung(m, sheet.Width - 16)).Take(sheet.Height / 2)]
+            : Below(depot, plan, sheet.Width - 16).ToList();
         var room = Math.Max(1, sheet.Height - 6 - below.Count);
         var at = Math.Clamp(Selected, 0, Math.Max(0, lines.Count - 1));
         var top = Math.Clamp(at - room / 2, 0, Math.Max(0, lines.Count - room));
@@ -130,10 +134,15 @@ public sealed record PlanScreen(Screen Back, int Selected = 0, string Filter = "
             (T("Too heavy"), string.Join(", ", heavy)),
             (T("Kit to bring"), string.Join(", ", kit)),
             (T("To order"), buy.Count == 0 ? "" : string.Join(", ", buy) + T(" cartons")),
+            (T("Not known"), PlanWords.Unknown(plan.Unknown) ?? ""),
+            (T("Could move"), plan.Moves.Count == 0 ? "" : T($"{Spell.Count(plan.Moves.Count, T("move"), T("moves"))} between vans would "
+                + "help where items are short: Tab")),
         };
-        return lines.Where(l => l.Item2.Length > 0)
-            .SelectMany(l => Cells.Wrap(l.Item2, columns).Take(2).Select((text, i) => (i == 0 ? l.Item1 : "").PadRight(14) + text));
+        return lines.Where(l => l.Item2.Length > 0).SelectMany(l => Hung(l, columns));
     }
+
+    private static IEnumerable<string> Hung((string Word, string Sentence) line, int columns) =>
+        Cells.Wrap(line.Sentence, columns).Take(2).Select((text, i) => (i == 0 ? line.Word : "").PadRight(14) + text);
 
     private static string Changed(PlanOverridden c) => c.Kind switch
     {

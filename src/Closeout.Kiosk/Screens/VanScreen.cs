@@ -23,6 +23,7 @@ public sealed record VanScreen(Code<Van> Van, Screen Back, int Top = 0) : Screen
             Opens('M', T("move visits"), PlanForms.Move),
             Opens('X', T("excuse"), CloseoutForms.Excuse),
             Opens('O', T("odometer"), HoldForms.Odometer),
+            Opens('G', T("goods from a van"), MoveForms.Came),
             HelpKey(),
             new(Keys.Escape, T("back"), _ => Back.Choosing(scene.Depot, Van)),
             new(Keys.Arrows, null, key => this with { Top = Scrolling.To(Top, key.Press) }),
@@ -39,7 +40,7 @@ public sealed record VanScreen(Code<Van> Van, Screen Back, int Top = 0) : Screen
         T(
             "A lead: L lifts its holds, H puts it on hold, C closes an incident, W writes off boxes that nobody found. K checks a signed "
                 + "close-out (not one's own), R opens it again, B closes it out for somebody, M moves its bookings to another van, X "
-                + "excuses it from tonight, O corrects its odometer. Each with a reason that stays on record. Lifting a hold leaves its "
+                + "excuses it from tonight, O corrects its odometer, G answers whether goods from another van came. Each with a reason that stays on record. Lifting a hold leaves its "
                 + "incident open until it is closed."),
     ];
 

@@ -77,7 +77,11 @@ public static class DayBookWords
         PlanOverridden e => (e.Item?.Text, T($"plan of {e.Date:yyyy-MM-dd}: {Change(e)}: {e.Reason}")),
         OverrideWithdrawn e => (null, T($"change {e.Number} of the plan withdrawn: {e.Reason}")),
         VanLoaded e => (null, T("loaded ") + string.Join(", ", e.Lines.Select(l => T($"{l.Item} {l.Sealed} sealed {l.Loose} loose")))),
-        DeliveryReceived e => (e.Item.Text, T($"{e.Cartons} cartons came, {e.Ordered} of them ordered")),
+        DeliveryReceived e => (e.Item.Text, T($"{e.Cartons} cartons came, {e.Ordered} of them ordered")
+            + (e.NotComing > 0 ? T($"; {e.NotComing} will not come") : "")),
+        StockMoved e => (e.Item.Text, T($"{e.Sealed} sealed and {e.Loose} loose moved to {e.To?.Text ?? T("the depot")}: {e.Why}")),
+        StockGiven e => (e.Item.Text, T($"{e.Sealed} sealed and {e.Loose} loose handed to {e.To} on the road")),
+        GiftAnswered e => (e.Item.Text, e.Came ? T($"entry {e.Entry}: it came") : T($"entry {e.Entry}: it did not come")),
         CountCorrected e => (e.Item.Text, T($"{e.Place} corrected from {e.Book} to {e.Counted}: {e.Reason}")),
         StockTakenBack e => (e.Item.Text, T($"entry {e.Entry} taken back: {e.Why}")),
         YardTakenBack e => (null, T($"entry {e.Entry} taken back: {e.Why}")),

@@ -87,6 +87,9 @@ public static class WallWords
     {
         var depot = t.Depot;
         yield return (T("Tomorrow"), Tomorrow(t.Plan));
+        if (PlanWords.Unknown(t.Plan.Unknown) is { } unknown)
+            yield return (T("Not known"), unknown);
+
         yield return (T("Cardboard"), Cardboard(depot));
         var kit = depot.Setup.Vans
             .SelectMany(v => KitCheck.MissingOf(depot, v.Code).Select(m => $"{v.Code} {m.Piece.Description} {m.Missing}"))

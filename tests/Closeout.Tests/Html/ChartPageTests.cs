@@ -75,7 +75,7 @@ public sealed class ChartPageTests
     {
         KeptPromises[] kept = [new(Tiny.Monday, 1, 10, 9, 2, 1, 80, 40), new(Tiny.Monday, 2, 4, 4, 0, 0, 30, 10)];
         var depot = Tiny.Opened().Planned(p => p with { Kept = [.. kept] });
-        var page = PageText.Parsed(AccuracyPage.Html(depot));
+        var page = PageText.Parsed(AccuracyPage.Html(new(depot)));
 
         var tables = page.Descendants("tbody").Select(Cells).ToList();
         tables[0].Select(r => string.Join(' ', r)).Should().Equal("1 98 % 90 % 10 9 1 40 2 80", "2 95 % 100 % 4 4 0 10 0 30");
@@ -88,7 +88,7 @@ public sealed class ChartPageTests
     [Fact]
     public void A_book_with_nothing_yet_says_so()
     {
-        AccuracyPage.Html(Tiny.Opened()).Should().Contain("Nothing yet").And.NotContain("<svg");
+        AccuracyPage.Html(new(Tiny.Opened())).Should().Contain("Nothing yet").And.NotContain("<svg");
         RecyclingPage.Html(Tiny.Opened(), []).Should().Contain("No boxes yet").And.NotContain("<svg");
     }
 

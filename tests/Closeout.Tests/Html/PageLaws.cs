@@ -52,7 +52,7 @@ public sealed partial class PageLaws
 
     private static IEnumerable<string> Of(Depot depot) =>
     [
-        WallPage.Html(new(depot), new(Tiny.FiveOClock)), AccuracyPage.Html(depot), RecyclingPage.Html(depot, [.. RecyclingTotals.Tonight(depot)]),
+        WallPage.Html(new(depot), new(Tiny.FiveOClock)), AccuracyPage.Html(new(depot)), RecyclingPage.Html(depot, [.. RecyclingTotals.Tonight(depot)]),
         StowCard.Html(depot, depot.Setup.Vans[0]), .. Labels.Sheets.Select(s => Labels.Html(depot, s.Name, s.Labels(depot.Setup))),
         IncidentReport.Of(depot, IncidentLog.Of(depot)[0], depot.Shift(Tiny.B1)!.Photos, _ => [0xFF, 0xD8, 0xFF]).Html,
         WeeklyReport.Of([depot], depot.Setup.Vans[0], _ => []).Html,

@@ -15,7 +15,7 @@ internal static class SamplePages
     {
         ["wall"] = WallPage.Html(kiosk.Session.Desk.Tonight, new(kiosk.Clock.GetLocalNow())),
         ["recycling"] = RecyclingPage.Html(kiosk.Depot, new Archive(kiosk.Folder).Boxes(DateOnly.MinValue, kiosk.Depot.Date)),
-        ["accuracy"] = AccuracyPage.Html(kiosk.Depot.Planned(p => p with { Kept = [.. Kept(kiosk.Depot.Date)] })),
+        ["accuracy"] = AccuracyPage.Html(new(kiosk.Depot.Planned(p => p with { Kept = [.. Kept(kiosk.Depot.Date)] }))),
         ["stow"] = StowCard.Html(kiosk.Depot, kiosk.Depot.Setup.Vans[0]),
         ["incident"] = IncidentReport.Of(kiosk.Depot, IncidentLog.Of(kiosk.Depot).First(i => i.Van.Text == "B2"), kiosk.Depot.Shift(new("B2"))!.Photos, new Attachments(kiosk.Folder).Read).Html,
         ["weekly"] = WeeklyReport.Of([kiosk.Depot], kiosk.Depot.Setup.Vans[1], new Attachments(kiosk.Folder).Read).Html,

@@ -58,7 +58,7 @@ public sealed record FormScreen(DeskForm Kind, Form Form, Screen Back, Code<Van>
     public override Screen At(string? field) => this with { Form = Form.At(field) };
 
     public override Reply Recorded(Scene scene, IReadOnlyList<ICommand> commands, string done) =>
-        new(Kind.Stays ? Of(Kind, scene, Back, Van, Item, Person) : Back, done);
+        new(Kind.Stays ? Of(Kind, scene, Back, Van, Item, Person) : Back.Retold(scene.Depot), done);
 
     public override Reply Refused(Scene scene, ICommand command, Refusal refusal) => Reply.Lacks(
         this with { Doubted = refusal.AskAgain ? command as IAskedAgain : null }, refusal.About,

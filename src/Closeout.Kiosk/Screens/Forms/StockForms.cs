@@ -16,17 +16,28 @@ public static class StockForms
         [
             DeskFields.Item(needed: T("Type or scan the code on the carton label.")),
             DeskFields.Whole("cartons", T("Cartons that came"), T("Type how many cartons came."), 1, ReceiveDelivery.MostCartons),
+            DeskFields.Letter("rest", T("Does the rest come?"), T("Y"), T("YN"), T("Type Y or N: does the rest of the order still come?"),
+                T("Y or N")),
         ],
-        About = f => Known(f, T("What came from a supplier, item by item: its code as on the carton label.")),
+        About = f => [.. Known(f, T("What came from a supplier, item by item: its code as on the carton label.")), .. Rest(f)],
         Help =
         [
             T(
                 "A delivery goes onto the shelf, in sealed cartons, and fills the oldest order of the item. Type or scan the code on the "
                     + "carton label, then how many came."),
+            T("Where fewer came than were ordered, say whether the rest still comes: N takes it off the order, so it is ordered again."),
             T("F5 changes to a corrected count."),
         ],
-        Answer = (f, by) => FormAnswer.Record(new ReceiveDelivery(f.Known<Item>("item"), f.Whole("cartons") ?? 0, by)),
+        Answer = (f, by) => FormAnswer.Record(
+            new ReceiveDelivery(f.Known<Item>("item"), f.Whole("cartons") ?? 0, by, f.Letter("rest") == T("Y"))),
     };
+
+    /// <summary>What a delivery leaves open of an order.</summary>
+    private static IEnumerable<string> Rest(Filled f) =>
+        f.Code<Item>("item") is { } code && f.Depot.Setup.Find(code) is { } item && f.Whole("cartons") is > 0 and var came
+            && ReceiveDelivery.Rest(f.Depot, item, came) is > 0 and var rest
+            ? [T($"{Spell.Count(rest, T("carton"), T("cartons"))} of the order did not come.")]
+            : [];
 
     /// <summary>Somebody counted a place.</summary>
     public static DeskForm Correction => new(T("CORRECT A COUNT"))

@@ -1,3 +1,4 @@
+using Closeout.Restock;
 using Closeout.Screens.Parts;
 using Closeout.Shifts.Steps;
 using Closeout.Vans;
@@ -62,9 +63,8 @@ internal static class LeftoverCounts
         form["kept"].Text.Length > 0 && (form["sealed"].Text.Length > 0 || !NeedsSealed(depot, shift, item));
 
     /// <summary>
-    /// The fields of a count, the ones not typed filled with what follows from the others. Where visits report what was
-    /// used, what is loose goes to the bin, where every van can have it: leftovers that stay aboard cost a depot most
-    /// (docs/bench/results.md, a year in simulation).
+    /// The fields of a count, the ones not typed filled with what follows from the others. Of what is loose, as far as it is known, so much
+    /// goes to the bin as tomorrow will hardly need: there every van can have it, and the rest is not carried to and fro.
     /// </summary>
     public static Form Refill(Depot depot, Shift shift, Code<Item> code, Form form)
     {
@@ -77,10 +77,17 @@ internal static class LeftoverCounts
 
         var nowSealed = boxed.TypedWhole ?? counted?.Sealed
             ?? (reported is > 0 ? Math.Clamp(left / item.UnitsPerCarton, 0, before.Sealed) : before.Sealed);
-        var nowKept = kept.TypedWhole ?? counted?.Kept
-            ?? (reported is > 0 || nowSealed != before.Sealed ? 0 : Math.Max(0, before.Loose - (bin.TypedWhole ?? 0)));
-        var nowBin = bin.TypedWhole ?? counted?.Bin
-            ?? (reported is > 0 ? Math.Max(0, left - nowSealed * item.UnitsPerCarton - nowKept) : 0);
+        var loose = reported is > 0 ? Math.Max(0, left - nowSealed * item.UnitsPerCarton)
+            : nowSealed == before.Sealed ? Math.Max(0, before.Loose)
+            : 0;
+        var surplus = (kept.TypedWhole, reported) switch
+        {
+            ({ } stays, > 0) => Math.Max(0, loose - stays),
+            ({ }, _) => 0,
+            _ => ReturnBand.ToBin(depot, shift.Van, item, nowSealed * item.UnitsPerCarton + loose, loose),
+        };
+        var nowBin = bin.TypedWhole ?? counted?.Bin ?? surplus;
+        var nowKept = kept.TypedWhole ?? counted?.Kept ?? Math.Max(0, loose - nowBin);
         return form.Shown("sealed", nowSealed).Shown("bin", nowBin).Shown("kept", nowKept);
     }
 
