@@ -16,8 +16,8 @@ public static class WhyLearned
             var history = plan.Learned.History.HistoryOf(visits.Kind, line.Item.Code);
             if (history.Changes is [.., var last])
             {
-                yield return (T("Changed"), T($"a {visits.Kind} uses another number since about {Day(last.From)}: "
-                    + $"{Number(history.Use.Mean)} instead of {Number(last.Before)}"));
+                yield return (T("Changed"), T($"for each {visits.Kind} it changed about {Day(last.From)}: from {Number(last.Before)} to "
+                    + $"{Number(history.Use.Mean)}"));
             }
         }
 

@@ -136,7 +136,7 @@ public sealed record PlanScreen(Screen Back, int Selected = 0, string Filter = "
             (T("To order"), buy.Count == 0 ? "" : string.Join(", ", buy) + T(" cartons")),
             (T("Not known"), PlanWords.Unknown(plan.Unknown) ?? ""),
             (T("Could move"), plan.Moves.Count == 0 ? "" : T($"{Spell.Count(plan.Moves.Count, T("move"), T("moves"))} between vans would "
-                + "help where items are short: Tab")),
+                + $"help where items are short: Tab")),
         };
         return lines.Where(l => l.Item2.Length > 0).SelectMany(l => Hung(l, columns));
     }
