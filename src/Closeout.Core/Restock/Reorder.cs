@@ -29,7 +29,7 @@ public readonly record struct Reorder(double Position, int ReorderPoint, int UpT
     /// Demand over a time that itself varies: mean mu (T + D), variance v (T + D) + mu^2 t2, as every text of stock control has it; see
     /// docs/methods.md.
     /// </summary>
-    private static Demand Over(WorkingDays.Use use, int days, SupplierRecord supplier) => new(
+    public static Demand Over(WorkingDays.Use use, int days, SupplierRecord supplier) => new(
         use.Mean * (days + supplier.Late),
         use.Variance * (days + supplier.Late) + use.Mean * use.Mean * supplier.LateVariance);
 }

@@ -28,7 +28,7 @@ public sealed record ReceiveDelivery(Code<Item> Item, int Cartons, Code<Technici
     /// <summary>Cartons that so many leave open of the order line that they fill last; 0: none is open, or nothing is on order.</summary>
     public static int Rest(Depot depot, Item item, int cartons)
     {
-        var left = cartons;
+        var left = Math.Max(0, cartons);
         foreach (var order in depot.Stock.Orders.Where(o => o.Item == item.Code).OrderBy(o => o.Due).TakeWhile(_ => left > 0))
         {
             if (order.Cartons > left)

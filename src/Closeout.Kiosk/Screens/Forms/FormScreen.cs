@@ -31,7 +31,7 @@ public sealed record FormScreen(DeskForm Kind, Form Form, Screen Back, Code<Van>
 
         bindings.AddRange([
             new(Keys.Up, other is null ? T("back") : null,
-                _ => Picked >= 0 ? this with { Picked = Picked - 1 } : this with { Form = Form.Move(-1) }),
+                _ => Picked >= 0 ? this with { Picked = Picked - 1 } : this with { Form = Moved(scene, -1) }),
             HelpKey(),
             new(Keys.Escape, other is null ? T("leave it") : T("leave"), _ => Back),
             new(Keys.Of(T("Down"), Press.Down, Press.Tab), null, key => key.Press == Press.Down
@@ -86,7 +86,17 @@ public sealed record FormScreen(DeskForm Kind, Form Form, Screen Back, Code<Van>
     private Reply Onward(Scene scene, bool mayBeEmpty) =>
         Form.Now is { } field && !(mayBeEmpty && field.Text.Length == 0) && field.Wrong(scene.Depot) is { } wrong
         ? Reply.Lacks(this, field.Name, wrong)
-        : this with { Form = Form.Move(1), Picked = -1 };
+        : this with { Form = Moved(scene, 1), Picked = -1 };
+
+    /// <summary>The form at the next field that is asked.</summary>
+    private Form Moved(Scene scene, int by)
+    {
+        var form = Form.Move(by);
+        while (form.Now is { Applies: { } applies } && !applies(scene.Depot, form))
+            form = form.Move(by);
+
+        return form;
+    }
 
     /// <summary>Records a command in place of what the form comes to, in the same name.</summary>
     private Reply Give(Scene scene, ICommand command) => Complete(scene) is { Act: RecordAct act } reply

@@ -17,7 +17,8 @@ public static class StockForms
             DeskFields.Item(needed: T("Type or scan the code on the carton label.")),
             DeskFields.Whole("cartons", T("Cartons that came"), T("Type how many cartons came."), 1, ReceiveDelivery.MostCartons),
             DeskFields.Letter("rest", T("Does the rest come?"), T("Y"), T("YN"), T("Type Y or N: does the rest of the order still come?"),
-                T("Y or N")),
+                T("where fewer came than were ordered"))
+                with { Applies = (d, form) => Left(d, form) > 0 },
         ],
         About = f => [.. Known(f, T("What came from a supplier, item by item: its code as on the carton label.")), .. Rest(f)],
         Help =
@@ -34,10 +35,12 @@ public static class StockForms
 
     /// <summary>What a delivery leaves open of an order.</summary>
     private static IEnumerable<string> Rest(Filled f) =>
-        f.Code<Item>("item") is { } code && f.Depot.Setup.Find(code) is { } item && f.Whole("cartons") is > 0 and var came
-            && ReceiveDelivery.Rest(f.Depot, item, came) is > 0 and var rest
-            ? [T($"{Spell.Count(rest, T("carton"), T("cartons"))} of the order did not come.")]
-            : [];
+        Left(f.Depot, f.Form) is > 0 and var rest ? [T($"{Spell.Count(rest, T("carton"), T("cartons"))} of the order did not come.")] : [];
+
+    private static int Left(Depot depot, Form form) =>
+        Code<Item>.IsValid(form["item"].Text) && depot.Setup.Find(new Code<Item>(form["item"].Text)) is { } item
+            ? ReceiveDelivery.Rest(depot, item, form["cartons"].Whole ?? 0)
+            : 0;
 
     /// <summary>Somebody counted a place.</summary>
     public static DeskForm Correction => new(T("CORRECT A COUNT"))

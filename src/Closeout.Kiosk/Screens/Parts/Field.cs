@@ -41,6 +41,9 @@ public sealed record Field(
     /// <summary>Tells what is wrong with what stands there, in a sentence; null: only the whole tells.</summary>
     public Func<Depot, Field, string?>? Check { get; init; }
 
+    /// <summary>Whether it is asked at all, by what else was typed; null: always. Enter passes over one that is not.</summary>
+    public Func<Depot, Form, bool>? Applies { get; init; }
+
     /// <summary>What there is to choose; null: nothing is offered.</summary>
     public Func<Depot, IEnumerable<Choice>>? Choices { get; init; }
 
