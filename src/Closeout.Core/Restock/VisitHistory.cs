@@ -55,8 +55,10 @@ public sealed class VisitHistory
             .Concat(CountedDays.Tonight(depot)))
         {
             history.Count(CountedDay.Kind, day.Date, 1);
-            foreach (var item in day.Used)
-                history.Add(CountedDay.Kind, item.Item, day.Date, item.Units, (long)item.Units * item.Units);
+
+            // What replaced an item and what is left of it are one use: added up before it is squared.
+            foreach (var item in day.Used.GroupBy(u => depot.Setup.Now(u.Item), u => (long)u.Units))
+                history.Add(CountedDay.Kind, item.Key, day.Date, item.Sum(), item.Sum() * item.Sum());
         }
 
         return history;

@@ -58,7 +58,7 @@ public static class Why
     private static string Booked(RestockLine l) => l.Booked.Visits.Count == 0
         ? T("no visit for this van")
         : string.Join(", ",
-            l.Booked.Visits.Select(v =>
+            l.Booked.Visits.Where(v => v.Visits > 0).Select(v =>
                 T($"{v.Visits} {v.Kind} at {(v.Use.Weight > 0 ? Number(v.Use.Mean) : T("no planning rate"))} each")));
 
     private static string Demand(RestockLine l) => l.Demand.Spread switch

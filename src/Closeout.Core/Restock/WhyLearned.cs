@@ -8,7 +8,7 @@ public static class WhyLearned
     /// <summary>Of a van's line: how bookings are kept, what changed, what replaced what, what could be moved, what is ordered.</summary>
     public static IEnumerable<(string Heading, string Sentence)> Of(Setup setup, RestockPlan plan, RestockLine line)
     {
-        if (line.Booked.Visits.Any(v => v.Kept.IsLearned))
+        if (Told(line).Any())
             yield return (T("Kept"), Kept(line));
 
         foreach (var visits in line.Booked.Visits)
@@ -76,10 +76,14 @@ public static class WhyLearned
         var (cartons, loose) => T($"{cartons} sealed and {loose} loose"),
     } + (move.Opened > 0 ? T(", one carton opened") : "");
 
-    private static string Kept(RestockLine line) => string.Join("; ", line.Booked.Visits.Where(v => v.Kept.IsLearned).Select(v =>
+    private static string Kept(RestockLine line) => string.Join("; ", Told(line).Select(v =>
             T($"of {v.Kept.Booked} {v.Kind} booked {v.Kept.Made} were made")
             + (v.Kept.Beyond > 0 ? T($", and {Number(v.Kept.Added)} more come on a van's day") : "")))
         + T($": so {Number(line.Booked.Mean)} and not {Number(line.Booked.MeanAsBooked)} units");
+
+    /// <summary>The kinds that use the item and of which something was learned.</summary>
+    private static IEnumerable<BookedVisits> Told(RestockLine line) =>
+        line.Booked.Visits.Where(v => v.Kept.IsLearned && v.Use.Mean > 0);
 
     /// <summary>What another promise for ordering than the item's own costs in stock; empty: it has none.</summary>
     private static string Cost(Setup setup, RestockPlan plan, ShelfLine shelf, WorkingDays.Use use)

@@ -27,7 +27,8 @@ public sealed record DayFolder(DayGiven? Given, IReadOnlyList<EveningRow> Evenin
         var usage = UsageFile.Read(folder, vanCodes, itemCodes.With(replaced), kinds, depot?.BusinessDate, findings);
         var bookings = BookingsFile.Read(folder, vanCodes, kinds, findings);
         var orders = OrdersFile.Read(folder, itemCodes, findings);
-        var past = PastFile.Read(folder, depot?.BusinessDate, vanCodes, itemCodes.With(replaced), kitCodes, findings);
+        var pastCodes = itemCodes.With(replaced.Where(r => itemCodes.Find(r.Old) is null));
+        var past = PastFile.Read(folder, depot?.BusinessDate, vanCodes, pastCodes, kitCodes, findings);
         var evening = EveningFile.Read(folder, steps, new(vanCodes, crewCodes, itemCodes, kitCodes) { Handover = answers }, findings);
         if (findings.AreFaults || depot is null)
             return new(null, [], findings);

@@ -36,7 +36,7 @@ public sealed record PlanScreen(Screen Back, int Selected = 0, string Filter = "
             new(Keys.F(4), T("load the van"), _ => line is null ? this : LoadScreen.Of(scene.Tonight, line.Van.Code, Back)) { Row = 1 },
             new(Keys.F(5), T("change (lead)"),
                 _ => FormScreen.Of(PlanForms.Change, scene, this, line?.Van.Code, line?.Item.Code)) { Row = 1 },
-            new(Keys.F(6), T("move stock"), _ => FormScreen.Of(MoveForms.Move, scene, this, line?.Van.Code, line?.Item.Code))
+            new(Keys.F(6), T("move it"), _ => FormScreen.Of(MoveForms.Move, scene, this, line?.Van.Code, line?.Item.Code))
                 { Row = 1, Help = T("moves stock between vans") },
             new(Keys.Typing, T("to filter"),
                 key => Filter.Length < LongestFilter ? this with { Selected = 0, Filter = Filter + key.Character } : this),

@@ -8,7 +8,7 @@ public sealed record VanScreen(Code<Van> Van, Screen Back, int Top = 0) : Screen
 {
     public override IReadOnlyList<Binding> Bindings(Scene scene)
     {
-        Binding Opens(char letter, string line, DeskForm form) =>
+        Binding Opens(char letter, string? line, DeskForm form) =>
             new(Keys.Letter(letter), line, _ => FormScreen.Of(form, scene, this, Van))
                 { Row = "LHCOWK".Contains(letter, StringComparison.Ordinal) ? 1 : 0 };
         return
@@ -23,7 +23,7 @@ public sealed record VanScreen(Code<Van> Van, Screen Back, int Top = 0) : Screen
             Opens('M', T("move visits"), PlanForms.Move),
             Opens('X', T("excuse"), CloseoutForms.Excuse),
             Opens('O', T("odometer"), HoldForms.Odometer),
-            Opens('G', T("goods from a van"), MoveForms.Came),
+            Opens('G', null, MoveForms.Came) with { Help = T("goods from another van: did they come?") },
             HelpKey(),
             new(Keys.Escape, T("back"), _ => Back.Choosing(scene.Depot, Van)),
             new(Keys.Arrows, null, key => this with { Top = Scrolling.To(Top, key.Press) }),

@@ -12,7 +12,7 @@ public sealed record WhyScreen(Screen Back, Code<Van> Van, Code<Item> Item, int 
     public override IReadOnlyList<Binding> Bindings(Scene scene) =>
     [
         new(Keys.F(5), Line(scene) is null ? null : T("change (lead)"), _ => FormScreen.Of(PlanForms.Change, scene, Back, Van, Item)),
-        new(Keys.F(6), Line(scene) is null ? null : T("move stock"), _ => FormScreen.Of(MoveForms.Move, scene, Back, Van, Item)),
+        new(Keys.F(6), Line(scene) is null ? null : T("move it"), _ => FormScreen.Of(MoveForms.Move, scene, Back, Van, Item)),
         new(Keys.Arrows, T("scroll"), key => this with { Top = Scrolling.To(Top, key.Press) }),
         HelpKey(Line(scene) is null ? null : T("help")),
         new(Keys.Of("Esc", Press.Escape, Press.Enter), T("back to the plan"), _ => Back),

@@ -15,7 +15,7 @@ public sealed class PastFileTests
     [Theory]
     [InlineData("2026-03-04,B1,odometer,,900", "1: date is not past: found \"2026-03-04\", allowed a day before 2026-03-04")]
     [InlineData("3 March,B1,odometer,,900", "1: date is no date: found \"3 March\", allowed YYYY-MM-DD, a day of the years 1900 to 2199")]
-    [InlineData("2026-03-03,B1,miles,,900", "15: record is none of the words allowed: found \"miles\", allowed odometer, fuel_gal, weekly, oil_change, expires, tested, damage, flattened, missing, emptied, collected")]
+    [InlineData("2026-03-03,B1,miles,,900", "15: record is none of the words allowed: found \"miles\", allowed odometer, fuel_gal, weekly, oil_change, expires, tested, damage, flattened, missing, emptied, collected, booked, received")]
     [InlineData("2026-03-03,B9,odometer,,900", "12: van is not in vans.csv: found \"B9\", allowed a code listed there")]
     [InlineData("2026-03-03,,weekly,,", "12: van is no code: found nothing, allowed 1 to 24 of A-Z a-z 0-9 . _ -")]
     [InlineData("2026-03-03,B1,odometer,,9x", "25: value is no number in range: found \"9x\", allowed 0 to 2000000, " + Number)]

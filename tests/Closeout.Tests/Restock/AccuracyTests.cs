@@ -91,12 +91,12 @@ public class AccuracyTests
 
     [Fact]
     public void The_file_has_a_row_for_each_date_and_priority_and_then_the_sums() => Encoding.UTF8.GetString(AccuracyCsv.Write(FridayNight())).Should().Be(string.Join("\r\n",
-        "date,priority,promised,lines,within,share_within,emptied,units_used,units_missed,units_aboard,aboard_per_used",
-        "2026-11-19,1,0.9800,1,1,1.0000,0,10,0,12,1.200",
-        "2026-11-19,2,0.9500,1,1,1.0000,1,3,0,3,1.000",
-        "2026-11-20,1,0.9800,1,0,0.0000,1,15,13,2,0.133",
-        ",1,0.9800,2,1,0.5000,1,25,13,14,0.560",
-        ",2,0.9500,1,1,1.0000,1,3,0,3,1.000",
+        "date,priority,promised,lines,within,share_within,emptied,units_used,units_missed,units_aboard,aboard_per_used,units_without_promise",
+        "2026-11-19,1,0.9800,1,1,1.0000,0,10,0,12,1.200,0",
+        "2026-11-19,2,0.9500,1,1,1.0000,1,3,0,3,1.000,0",
+        "2026-11-20,1,0.9800,1,0,0.0000,1,15,13,2,0.133,0",
+        ",1,0.9800,2,1,0.5000,1,25,13,14,0.560,0",
+        ",2,0.9500,1,1,1.0000,1,3,0,3,1.000,0",
         ""));
 
     [Fact]
@@ -114,7 +114,7 @@ public class AccuracyTests
     public void A_van_that_used_nothing_has_no_units_aboard_per_unit_used()
     {
         var rows = Encoding.UTF8.GetString(AccuracyCsv.Write(Wednesday.Next(Thursday).At(Tiny.B1, Step.Closed))).Split("\r\n");
-        rows[1].Should().Be("2026-11-19,1,0.9800,1,1,1.0000,0,0,0,12,");
+        rows[1].Should().Be("2026-11-19,1,0.9800,1,1,1.0000,0,0,0,12,,0");
     }
 
     [Fact]

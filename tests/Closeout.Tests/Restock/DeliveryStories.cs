@@ -39,7 +39,7 @@ public class DeliveryStories
         string.Join(", ", Ordered.Did(Came(came)).Stock.Orders.Select(o => $"{o.Item} {o.Cartons} {o.Due:yyyy-MM-dd}")).Should().Be(left);
 
     [Fact]
-    public void Deliveries_add_up() => Ordered.Did(Came(2), Came(2)).Stock.Orders.Should().Equal(new Order(Lamp, 3, Monday), Other);
+    public void Deliveries_add_up() => Ordered.Did(Came(2), Came(2)).Stock.Orders.Should().Equal(new Order(Lamp, 3, Monday, Arrived: 1), Other);
 
     [Fact]
     public void Too_many_are_kept_and_the_entry_says_how_many_were_ordered()
@@ -59,7 +59,7 @@ public class DeliveryStories
     public void Two_orders_alike_are_two_orders()
     {
         var twins = Tiny.Opened().Stocked(s => s with { Orders = [Soon, Soon] });
-        twins.Did(Came(4)).Stock.Orders.Should().Equal(Soon with { Cartons = 2 });
+        twins.Did(Came(4)).Stock.Orders.Should().Equal(Soon with { Cartons = 2, Arrived = 1 });
     }
 
     [Fact]
@@ -80,5 +80,5 @@ public class DeliveryStories
     public void A_number_that_no_delivery_has_is_refused(int cartons) => Ordered.Refuses(Came(cartons)).Code.Should().Be("out-of-range");
 
     [Fact]
-    public void What_is_left_on_order_is_carried_to_the_next_page() => Ordered.Did(Came(2)).Next(Thursday).Stock.Orders.Should().Equal(Late, Soon with { Cartons = 1 }, Other);
+    public void What_is_left_on_order_is_carried_to_the_next_page() => Ordered.Did(Came(2)).Next(Thursday).Stock.Orders.Should().Equal(Late, Soon with { Cartons = 1, Arrived = 2 }, Other);
 }

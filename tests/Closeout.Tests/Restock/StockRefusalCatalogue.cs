@@ -2,6 +2,7 @@ using Closeout.DayBook;
 using Closeout.Facts;
 using Closeout.Restock;
 using Closeout.Rules;
+using Closeout.Shifts;
 using Closeout.Tests.Shifts;
 using static Closeout.Tests.Restock.TinyDesk;
 
@@ -25,6 +26,11 @@ public static class StockRefusalCatalogue
         new(nameof(StockRefusal.NoSuchChange), "no-such-change", Changed, new WithdrawChange(1, "called off", Tiny.Lead)),
         new(nameof(StockRefusal.NotClosedYet), "not-closed-yet", Open, Load(1, 0)),
         new(nameof(StockRefusal.NothingTaken), "nothing-taken", Closed, new LoadVan(Tiny.B1, [], null)),
+        new(nameof(StockRefusal.SameVan), "same-van", Closed, new MoveStock(Tiny.B1, Tiny.B1, Lamp, 1, 0, "short", Tiny.T1)),
+        new(nameof(StockRefusal.NothingMoved), "nothing-moved", Closed, new MoveStock(Tiny.B1, null, Lamp, 0, 0, "short", Tiny.T1)),
+        new(nameof(StockRefusal.NotAboard), "not-aboard", Closed, new MoveStock(Tiny.B1, null, Lamp, 1, 0, "short", Tiny.T1)),
+        new(nameof(StockRefusal.NotGiven), "not-given", Open, new AnswerGift(7, true, Tiny.T1)),
+        new(nameof(StockRefusal.NotYourVan), "not-your-van", Given, new AnswerGift(Given().Number, true, Tiny.T1)),
         new(nameof(StockRefusal.LoadedAlready), "loaded-already", () => Closed().Did(Load(1, 0)), Load(1, 0)),
         new(nameof(StockRefusal.NotOnTheShelf), "not-on-the-shelf", Closed, Load(4, 0)),
         new(nameof(StockRefusal.NotOnTheShelf), "not-on-the-shelf", Closed, Load(0, 35)),
@@ -56,6 +62,9 @@ public static class StockRefusalCatalogue
     private static Depot Open() => Tiny.Opened("shelf: 3 LAMP; bin: 4 LAMP");
 
     private static Depot Closed() => Open().At(Tiny.B1, Step.Closed);
+
+    private static Depot Given() =>
+        Tiny.Opened("B1: 1+0 LAMP").At(Tiny.B1, Step.Leftovers).Did(new GiveStock(Tiny.B1, Tiny.B2, Lamp, 1, 0, Tiny.T1));
 
     private static Depot Changed() => Open().Did(Target(12));
 

@@ -10,14 +10,14 @@ public class UseHistoryTests
     private static readonly DateOnly Begin = new(2026, 6, 1);
 
     [Fact]
-    public void A_doubled_use_is_noticed_on_its_fourth_day_and_dated_to_its_first()
+    public void A_doubled_use_is_noticed_on_its_fifth_day_and_dated_to_its_first()
     {
         // Planned 1 a visit, worth 30 visits; ten visits a day, 10 units, then 20.
-        var days = Days(10, 10, 10, 20, 20, 20, 20);
+        var days = Days(10, 10, 10, 20, 20, 20, 20, 20);
         var history = UseHistory.Of(days, 1, 30, 8, Begin);
-        history.Changes.Should().ContainSingle().Which.Should().Match<ChangedUse>(c => c.From == Begin.AddDays(3) && c.SeenOn == Begin.AddDays(6));
-        history.Use.Mean.Should().Be(2, "forty visits since, and nothing older");
-        history.Use.Weight.Should().Be(40);
+        history.Changes.Should().ContainSingle().Which.Should().Match<ChangedUse>(c => c.From == Begin.AddDays(3) && c.SeenOn == Begin.AddDays(7));
+        history.Use.Mean.Should().Be(2, "fifty visits since, and nothing older");
+        history.Use.Weight.Should().Be(50);
     }
 
     [Fact]

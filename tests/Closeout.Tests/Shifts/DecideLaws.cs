@@ -86,11 +86,12 @@ public class DecideLaws
         kinds.Should().BeEquivalentTo(typeof(Entry).Assembly.GetTypes().Where(t => t.IsSubclassOf(typeof(Entry)) && !t.IsAbstract && !Elsewhere.Contains(t)));
     }
 
-    /// <summary>Entries that open and mend pages, those of PINs, those of the stock desk and the corrected odometer: PinTriesTests, StockDeskLaws, OdometerStories and TrapsByKeys reach them.</summary>
+    /// <summary>Entries that open and mend pages, those of PINs, those of the stock desk and the corrected odometer: PinTriesTests, StockDeskLaws, OdometerStories, MoveStockStories and TrapsByKeys reach them.</summary>
     private static readonly Type[] Elsewhere =
     [
         typeof(PageOpened), typeof(DayFolderLoaded), typeof(BookSalvaged), typeof(PinSet), typeof(PinReset), typeof(PinFailed), typeof(PinPassed),
         typeof(PlanOverridden), typeof(OverrideWithdrawn), typeof(VanLoaded), typeof(DeliveryReceived), typeof(CountCorrected), typeof(OdometerCorrected), typeof(VanSentBack), typeof(StockTakenBack), typeof(HandoverAnswered),
+        typeof(StockMoved), typeof(StockGiven), typeof(GiftAnswered),
     ];
 
     private static (Depot Depot, List<Entry> Story) Story(IEnumerable<Asking> acts)

@@ -72,6 +72,11 @@ internal static class EveryKind
         new BookSalvaged(Lost: 2, [new(Lamp, 3, Place.Unexplained, Place.Bin)]),
         new StockTakenBack(22, Lamp, [new(Lamp, 168, Place.Shelf, Place.Supplier)], "came for another depot", Technician),
         new YardTakenBack(29, "the truck was full", Technician),
+        new DeliveryReceived(Tape, 1, 1, [new(Tape, 1, Place.Supplier, Place.Shelf)], Technician, NotComing: 1),
+        new StockMoved(Van, null, Lamp, 0, 9, 1, "short tonight", [new(Lamp, 24, Place.Sealed(Van), Place.Loose(Van))], Technician),
+        new StockMoved(Van, null, Lamp, 1, 0, 0, "too much aboard", [new(Lamp, 24, Place.Sealed(Van), Place.Shelf)], Technician),
+        new StockGiven(Van, Van, Lamp, 0, 10, 0, [new(Lamp, 10, Place.Loose(Van), Place.Unexplained)], Technician),
+        new GiftAnswered(12, Van, Lamp, Came: false, [new(Lamp, 10, Place.Loose(Van), Place.Unexplained)], Technician),
         new CloseoutReopened(Van, "not handed over", new("L1")),
         new HandoverAnswered(Van, [new(new("SWEPT"), "Swept and emptied?", true, ""), new(new("PLACE"), "Everything in its place?", false, "cones under the seat")]),
         new SignedFor(Van, Technician, "went home ill", new("L1")),
@@ -104,7 +109,13 @@ internal static class EveryKind
         new(321.5, Today.AddDays(-20), [new(Tape, 1, Today.AddDays(-3))], [new(Today.AddDays(-1), 5, 4, 3.25)], [new(Lamps, Today.AddDays(-300), 46)]),
         3,
         [new(Technician, Hash(3), false, 2, new DateTimeOffset(2026, 3, 3, 17, 6, 0, TimeSpan.FromHours(-5)))],
-        [new("bay-kiosk", 2, [new DateTimeOffset(2026, 3, 3, 17, 6, 0, TimeSpan.FromHours(-5))])]);
+        [new("bay-kiosk", 2, [new DateTimeOffset(2026, 3, 3, 17, 6, 0, TimeSpan.FromHours(-5))])],
+        new(
+            [new(Today.AddDays(-1), Van, true, [new(Visit, 3)], [new(Visit, 2)]), new(Today.AddDays(-2), Van, false, [new(Visit, 1)], null)],
+            [new(Today.AddDays(-1), new("SKUA"), Lamp, 6, 4, Today.AddDays(-5)), new(Today.AddDays(-1), null, Tape, 1, 1, Today)],
+            [new(Van, Lamp, 4, 1)],
+            [new(Today.AddDays(-1), 7, 5, 31, 2)],
+            [new(12, new(Van, Van, Lamp, 1, 0, 0, [], Technician))]));
 
     private static PinHash Hash(byte salt) => new(600_000, Convert.ToBase64String(new byte[15].Append(salt).ToArray()), Convert.ToBase64String(new byte[32]));
 

@@ -17,7 +17,7 @@ internal static class GiftKeys
 
         return q.At == Step.Leftovers
             ? [new(Keys.F(6), null, _ => FormScreen.Of(MoveForms.Give, scene, screen, q.Van, q.Item))
-                { Help = T("stock that another van got on the road") }]
+                { Help = T("given to a van") }]
             : [];
     }
 }
