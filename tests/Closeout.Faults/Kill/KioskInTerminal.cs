@@ -2,6 +2,7 @@ using System.Diagnostics;
 using System.Globalization;
 using System.Text.RegularExpressions;
 using Closeout.Faults.Machine;
+using Closeout.Tests;
 
 namespace Closeout.Faults.Kill;
 
@@ -17,7 +18,7 @@ internal sealed partial class KioskInTerminal : IDisposable
     public KioskInTerminal(string book)
     {
         var start = new ProcessStartInfo("env") { RedirectStandardInput = true, RedirectStandardOutput = true, RedirectStandardError = true, UseShellExecute = false };
-        var program = string.Join(' ', Child.Program("closeout.dll", "--book", book));
+        var program = string.Join(' ', (string[])[.. Built.Words(Built.Closeout), "--book", book]);
         foreach (var arg in new[] { "--default-signal=HUP", "script", "-q", "-f", "-c", $"stty rows 24 cols 80; sh -c 'echo PID $$.; exec {program}'", "/dev/null" })
         {
             start.ArgumentList.Add(arg);

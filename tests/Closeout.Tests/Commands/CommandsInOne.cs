@@ -11,7 +11,7 @@ public sealed class CommandsInOne : IDisposable
 {
     private const char End = '\u0004';
 
-    private readonly Process process = Started.Begin("Closeout.Appender.dll", Path.GetTempPath(), "commands");
+    private readonly Process process = Started.Begin(Built.Appender, Path.GetTempPath(), "commands");
 
     /// <param name="folder">The working folder.</param>
     internal Started Run(string folder, params string[] args)

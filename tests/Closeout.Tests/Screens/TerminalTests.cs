@@ -12,7 +12,7 @@ public sealed partial class TerminalTests
     private const string LeaveAlternateScreen = "\u001b[?1049l";
     private const string ShowCursor = "\u001b[?25h";
 
-    private static string Program => $"dotnet {Path.Combine(AppContext.BaseDirectory, "closeout.dll")}";
+    private static string Program => string.Join(' ', Built.Words(Built.Closeout));
 
     [NeedsTheory(Needs.Terminal)]
     [InlineData("quit", 0)]
@@ -125,7 +125,7 @@ public sealed partial class TerminalTests
     public void An_error_of_our_own_is_told_on_the_restored_terminal()
     {
         using var folder = new TempFolder();
-        using var pty = new Pty(folder, $"dotnet {Path.Combine(AppContext.BaseDirectory, "Closeout.Appender.dll")} faulty-kiosk");
+        using var pty = new Pty(folder, string.Join(' ', Built.Words(Built.Appender)) + " faulty-kiosk");
         pty.Await("Van to open").Type("\u001b[13~");
 
         pty.Code().Should().NotBe(0);
