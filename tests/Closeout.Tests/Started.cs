@@ -5,7 +5,7 @@ namespace Closeout.Tests;
 /// <summary>A program of this repository run to its end as a process of its own.</summary>
 internal sealed record Started(int Code, string Out, string Err)
 {
-    /// <summary>The built program, in a working folder; standard input is empty and no terminal is there.</summary>
+    /// <summary><c>closeout</c>, in a working folder; standard input is empty and no terminal is there.</summary>
     public static Started Closeout(string folder, params string[] args) => End(Begin(Built.Closeout, folder, args));
 
     /// <summary>The same with so many megabytes of memory for its objects, and no more.</summary>

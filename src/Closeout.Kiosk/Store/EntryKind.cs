@@ -11,7 +11,8 @@ namespace Closeout.Store;
 public sealed record EntryKind(string Name, int Version, Type Type)
 {
     /// <summary>Every kind that a book may hold.</summary>
-    public static readonly IReadOnlyList<EntryKind> All = [.. BookJson.Bases.SelectMany(b => b.PolymorphismOptions!.DerivedTypes).Select(Told)];
+    public static readonly IReadOnlyList<EntryKind> All =
+        [.. BookJson.Bases.SelectMany(b => b.PolymorphismOptions!.DerivedTypes).Select(Told)];
 
     private static readonly Dictionary<string, EntryKind> ByName = All.ToDictionary(k => k.Name);
     private static readonly Dictionary<Type, EntryKind> ByType = All.ToDictionary(k => k.Type);
@@ -43,8 +44,11 @@ public sealed record EntryKind(string Name, int Version, Type Type)
 public sealed partial class BookJson : JsonSerializerContext
 {
     private static readonly Type[] Above =
-        [typeof(PageEntry), typeof(VanEntry), typeof(StockEntry), typeof(PlanEntry), typeof(HoldEntry), typeof(YardEntry), typeof(PinEntry)];
+    [
+        typeof(PageEntry), typeof(VanEntry), typeof(StockEntry), typeof(PlanEntry), typeof(HoldEntry), typeof(YardEntry),
+        typeof(PinEntry),
+    ];
 
-    /// <summary>The bases that stand above: what is said above a class is for the compiler, and a program made ahead of time may not have it.</summary>
+    /// <summary>The bases that stand above: that is for the compiler, and a program made ahead of time may not have it.</summary>
     public static IEnumerable<JsonTypeInfo> Bases => Above.Select(b => ((IJsonTypeInfoResolver)Default).GetTypeInfo(b, Default.Options)!);
 }

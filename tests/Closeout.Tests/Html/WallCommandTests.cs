@@ -127,6 +127,7 @@ public sealed class WallCommandTests : IDisposable
     }
 
     [NeedsFact(Needs.Linux)]
+    [Trait(Built.Starts, "closeout")]
     public void A_signal_ends_the_program_with_the_last_wall_written()
     {
         using var program = Process.Start(new ProcessStartInfo(
