@@ -5,16 +5,16 @@ namespace Closeout.Tests;
 /// <summary>A program of this repository run to its end as a process of its own.</summary>
 internal sealed record Started(int Code, string Out, string Err)
 {
-    /// <summary>The built program, in a working folder; standard input is empty and no terminal is there.</summary>
-    public static Started Closeout(string folder, params string[] args) => End(Begin("closeout.dll", folder, args));
+    /// <summary><c>closeout</c>, in a working folder; standard input is empty and no terminal is there.</summary>
+    public static Started Closeout(string folder, params string[] args) => End(Begin(Built.Closeout, folder, args));
 
     /// <summary>The same with so many megabytes of memory for its objects, and no more.</summary>
     public static Started CloseoutWithin(int megabytes, string folder, params string[] args) =>
-        End(Begin([], "closeout.dll", folder, args, ("DOTNET_GCHeapHardLimit", FormattableString.Invariant($"0x{(long)megabytes << 20:X}"))));
+        End(Begin([], Built.Closeout, folder, args, ("DOTNET_GCHeapHardLimit", FormattableString.Invariant($"0x{(long)megabytes << 20:X}"))));
 
     /// <summary>The same begun by another program: one that takes something away from it.</summary>
     /// <param name="by">The program and its arguments, to which ours are added.</param>
-    public static Started CloseoutBy(string[] by, string folder, params string[] args) => End(Begin(by, "closeout.dll", folder, args));
+    public static Started CloseoutBy(string[] by, string folder, params string[] args) => End(Begin(by, Built.Closeout, folder, args));
 
     private static Started End(Process begun)
     {
@@ -31,7 +31,7 @@ internal sealed record Started(int Code, string Out, string Err)
 
     private static Process Begin(string[] by, string program, string folder, string[] args, params (string Name, string Value)[] environment)
     {
-        string[] words = [.. by, "dotnet", Path.Combine(AppContext.BaseDirectory, program), .. args];
+        string[] words = [.. by, .. Built.Words(program), .. args];
         var start = new ProcessStartInfo(words[0])
         {
             WorkingDirectory = folder, UseShellExecute = false,

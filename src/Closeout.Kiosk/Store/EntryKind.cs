@@ -1,6 +1,6 @@
 using System.Globalization;
-using System.Reflection;
 using System.Text.Json.Serialization;
+using System.Text.Json.Serialization.Metadata;
 
 namespace Closeout.Store;
 
@@ -11,7 +11,8 @@ namespace Closeout.Store;
 public sealed record EntryKind(string Name, int Version, Type Type)
 {
     /// <summary>Every kind that a book may hold.</summary>
-    public static readonly IReadOnlyList<EntryKind> All = [.. Bases.SelectMany(Kinds).Select(Told)];
+    public static readonly IReadOnlyList<EntryKind> All =
+        [.. BookJson.Bases.SelectMany(b => b.PolymorphismOptions!.DerivedTypes).Select(Told)];
 
     private static readonly Dictionary<string, EntryKind> ByName = All.ToDictionary(k => k.Name);
     private static readonly Dictionary<Type, EntryKind> ByType = All.ToDictionary(k => k.Type);
@@ -24,14 +25,7 @@ public sealed record EntryKind(string Name, int Version, Type Type)
     /// <summary>Null: none is called so.</summary>
     public static EntryKind? Named(string name) => ByName.GetValueOrDefault(name);
 
-    private static IEnumerable<Type> Bases => typeof(BookJson).GetCustomAttributesData()
-        .Where(a => a.AttributeType == typeof(JsonSerializableAttribute))
-        .Select(a => (Type)a.ConstructorArguments[0].Value!);
-
-    private static IEnumerable<JsonDerivedTypeAttribute> Kinds(Type type) =>
-        type.GetCustomAttributes<JsonDerivedTypeAttribute>(inherit: false);
-
-    private static EntryKind Told(JsonDerivedTypeAttribute kind)
+    private static EntryKind Told(JsonDerivedType kind)
     {
         var told = ((string)kind.TypeDiscriminator!).Split('/');
         return new(told[0], int.Parse(told[1], CultureInfo.InvariantCulture), kind.DerivedType);
@@ -47,4 +41,14 @@ public sealed record EntryKind(string Name, int Version, Type Type)
 [JsonSerializable(typeof(HoldEntry))]
 [JsonSerializable(typeof(YardEntry))]
 [JsonSerializable(typeof(PinEntry))]
-public sealed partial class BookJson : JsonSerializerContext;
+public sealed partial class BookJson : JsonSerializerContext
+{
+    private static readonly Type[] Above =
+    [
+        typeof(PageEntry), typeof(VanEntry), typeof(StockEntry), typeof(PlanEntry), typeof(HoldEntry), typeof(YardEntry),
+        typeof(PinEntry),
+    ];
+
+    /// <summary>The bases that stand above: that is for the compiler, and a program made ahead of time may not have it.</summary>
+    public static IEnumerable<JsonTypeInfo> Bases => Above.Select(b => ((IJsonTypeInfoResolver)Default).GetTypeInfo(b, Default.Options)!);
+}

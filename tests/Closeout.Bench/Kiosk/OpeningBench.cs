@@ -29,7 +29,7 @@ public static class OpeningBench
         Age(young, yesterday, 1);
         Age(old, yesterday, Pages - 1);
         FillArchive(old);
-        StartBench.Build($"publish {TempFolder.InTree("src/Closeout.Kiosk")} -p:PublishProfile=ReadyToRun -p:PublishDir={temp.At("ahead")}/");
+        var program = Published.Packed(temp.Path).Program;
         BookFolder[] books = [empty, young, old];
         foreach (var moment in new[] { "morning", "evening, half the vans closed out" })
         {
@@ -41,7 +41,7 @@ public static class OpeningBench
 
             Told.Line($"## The bay wall of 100 vans: {moment}");
             Told.Line($"five years: {old.Dates.Count} pages, {Size(old.Path) / 1_048_576.0:0} MB with an archive; a day: {young.Dates.Count} pages; the open page {new FileInfo(old.Page(old.Newest!.Value)).Length / 1024} KB; first day: one page of {new FileInfo(empty.Page(empty.Newest!.Value)).Length / 1024} KB");
-            var (elapsed, processor) = Starts(temp.At("ahead/closeout"), books);
+            var (elapsed, processor) = Starts(program, books);
             Tell("start to the first wall, by the clock", elapsed);
             Tell("the same, processor time", processor);
             Tell("opening and drawing in a program that runs, processor time", Timed.ProcessorRounds(Rounds, [.. books.Select(b => (Action)(() => Wall(b)))]));
@@ -57,10 +57,10 @@ public static class OpeningBench
         {
             for (var i = 0; i < books.Length; i++)
             {
-                var time = StartBench.Start(program, books[i].Path);
+                var time = InTerminal.Start($"{program} --book {books[i].Path}", StartBench.WallIsThere);
                 if (round >= 0)
                 {
-                    (elapsed[i][round], processor[i][round]) = time;
+                    (elapsed[i][round], processor[i][round]) = (time.Elapsed, time.Processor);
                 }
             }
         }

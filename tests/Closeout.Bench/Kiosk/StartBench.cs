@@ -1,95 +1,74 @@
 using System.Diagnostics;
-using System.Text;
-using Closeout.Bench.Plan;
-using Closeout.Store;
 
 namespace Closeout.Bench.Kiosk;
 
-/// <summary>From the start of the program to the first full screen in a pseudo-terminal: compiled ahead (ReadyToRun) and compiled as it runs.</summary>
+/// <summary>
+/// From the start of the program to its first full screen, one command to its end, memory and size: closeout in the three ways that a
+/// program can be published, beside a window of the terminal library with nothing in it.
+/// </summary>
 public static class StartBench
 {
     private const int Rounds = 9;
-    private const string Seen = "BAY WALL";
-    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(30);
+
+    /// <summary>What stands near the end of the kiosk's first screen.</summary>
+    internal const string WallIsThere = "Van to open";
 
     public static void Run()
     {
         using var temp = new TempFolder();
-        var book = new BookFolder(temp.At("book"));
-        Book.New(book, BigPlan.Read(TempFolder.InTree("sample-day")).FirstPage(rehearsal: true), DateTimeOffset.UnixEpoch);
-        var project = TempFolder.InTree("src/Closeout.Kiosk");
-        Build($"publish {project} -p:PublishProfile=ReadyToRun -p:PublishDir={temp.At("ahead")}/");
-        Build($"build {project} -c Release -o {temp.At("jit")}");
+        var (closeout, hello) = (Published.Kiosk(temp.Path), Published.Hello(temp.Path));
+        End(closeout[0].Program, "rehearse", TempFolder.InTree("sample-day"), "--out", temp.At("rehearsed"));
+        var book = temp.At("rehearsed/book");
 
-        var (ahead, jit) = (new List<double>(), new List<double>());
+        var all = closeout.Concat(hello).ToList();
+        var starts = all.ToDictionary(p => p, _ => new List<InTerminal>());
+        var walls = closeout.ToDictionary(p => p, _ => new List<double>());
         for (var round = 0; round <= Rounds; round++)
         {
-            var (a, j) = (FirstScreen(temp.At("ahead/closeout"), book.Path), FirstScreen(temp.At("jit/closeout"), book.Path));
-            if (round > 0)
+            foreach (var program in all)
             {
-                ahead.Add(a);
-                jit.Add(j);
+                var start = closeout.Contains(program)
+                    ? InTerminal.Start($"{program.Program} --book {book}", WallIsThere)
+                    : InTerminal.Start(program.Program, "Hello, terminal");
+                var wall = closeout.Contains(program) ? Timed.Of(() => End(program.Program, "--book", book, "wall")) : 0;
+                if (round == 0)
+                    continue;
+
+                starts[program].Add(start);
+                walls.GetValueOrDefault(program)?.Add(wall);
             }
         }
 
-        Told.Line($"## Start-up to the first full screen, median of {Rounds}, in turns");
-        Told.Line($"compiled ahead / compiled as it runs {Timed.Median(ahead) / Timed.Median(jit):0.00}");
-        Told.Line($"milliseconds: ahead {Timed.Median(ahead):0} ({ahead.Min():0} to {ahead.Max():0}), as it runs {Timed.Median(jit):0} ({jit.Min():0} to {jit.Max():0})");
+        Told.Line($"## Start-up, the sample's evening: medians of {Rounds} in turns (least to most)");
+        Console.WriteLine("| | | first full screen, ms | of the processor, ms | `wall`, ms | peak memory, MB | on disk, MB |");
+        Console.WriteLine("|---|---|---|---|---|---|---|");
+        foreach (var program in all)
+        {
+            var of = starts[program];
+            Told.Row(
+                $"{program.Name}", $"{program.Way}", Spread([.. of.Select(s => s.Elapsed)]), $"{Timed.Median(of.Select(s => s.Processor)):0}",
+                walls.TryGetValue(program, out var wall) ? Spread(wall) : $"", $"{Timed.Median(of.Select(s => s.PeakMb)):0}", $"{program.Bytes / 1e6:0.0}");
+        }
+
+        Told.Line($"on disk: just in time and ready to run need the .NET runtime beside them, ahead of time needs nothing");
+        foreach (var (ours, bare) in closeout.Zip(hello))
+        {
+            var ratio = Timed.Ratio([.. starts[ours].Select(s => s.Elapsed)], [.. starts[bare].Select(s => s.Elapsed)]);
+            Told.Line($"{ours.Way}: closeout / hello, first full screen {ratio:0.00}");
+        }
     }
 
-    internal static void Build(string arguments)
+    private static FormattableString Spread(IReadOnlyList<double> times) => $"{Timed.Median(times):0} ({times.Min():0} to {times.Max():0})";
+
+    /// <summary>Runs a command to its good end, and lets it say what it likes.</summary>
+    private static void End(string program, params string[] arguments)
     {
-        using var process = Process.Start(new ProcessStartInfo("dotnet", arguments) { RedirectStandardOutput = true })!;
-        var said = process.StandardOutput.ReadToEnd();
+        using var process = Process.Start(new ProcessStartInfo(program, arguments) { RedirectStandardOutput = true })!;
+        process.StandardOutput.ReadToEnd();
         process.WaitForExit();
         if (process.ExitCode != 0)
         {
-            throw new InvalidOperationException(said);
+            throw new InvalidOperationException($"{program} {string.Join(' ', arguments)} ended with {process.ExitCode}");
         }
-    }
-
-    internal static double FirstScreen(string program, string book) => Start(program, book).Elapsed;
-
-    /// <summary>Milliseconds to the first full screen: by the clock, and of the processor, which what others do on the machine changes less.</summary>
-    internal static (double Elapsed, double Processor) Start(string program, string book)
-    {
-        var start = new ProcessStartInfo("script") { RedirectStandardOutput = true, RedirectStandardInput = true };
-        foreach (var argument in new[] { "-q", "-f", "-c", $"stty rows 40 cols 120; TERM=xterm-256color exec {program} --book {book}", "/dev/null" })
-        {
-            start.ArgumentList.Add(argument);
-        }
-
-        var begun = Stopwatch.GetTimestamp();
-        using var process = Process.Start(start)!;
-        try
-        {
-            var (shown, buffer) = (new StringBuilder(), new byte[65536]);
-            using var late = new CancellationTokenSource(Patience);
-            while (!shown.ToString().Contains(Seen, StringComparison.Ordinal))
-            {
-                var read = process.StandardOutput.BaseStream.ReadAsync(buffer, late.Token).AsTask().GetAwaiter().GetResult();
-                if (read == 0)
-                {
-                    throw new InvalidOperationException($"the kiosk ended without a screen: {shown}");
-                }
-
-                shown.Append(Encoding.UTF8.GetString(buffer, 0, read));
-            }
-
-            return (Stopwatch.GetElapsedTime(begun).TotalMilliseconds, Processor(process.Id));
-        }
-        finally
-        {
-            process.Kill(entireProcessTree: true);
-            process.WaitForExit();
-        }
-    }
-
-    /// <summary>The processor time so far of the program that <c>script</c> started, all its threads.</summary>
-    private static double Processor(int script)
-    {
-        var id = File.ReadAllText($"/proc/{script}/task/{script}/children").Trim();
-        return Directory.EnumerateDirectories($"/proc/{id}/task")
-            .Sum(t => double.Parse(File.ReadAllText(Path.Combine(t, "schedstat")).Split(' ')[0], System.Globalization.CultureInfo.InvariantCulture)) / 1e6;
     }
 }

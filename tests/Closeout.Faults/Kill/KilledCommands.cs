@@ -126,7 +126,7 @@ public static class KilledCommands
         var start = new ProcessStartInfo("strace") { UseShellExecute = false, RedirectStandardOutput = true, RedirectStandardError = true };
         start.Environment["DOTNET_TieredPGO"] = "0";
         start.Environment["DOTNET_EnableWriteXorExecute"] = "0";
-        foreach (var word in arguments.Concat(Child.Program("closeout.dll", "rehearse", Repository.SampleDay, "--out", outDir)))
+        foreach (var word in (string[])[.. arguments, .. Built.Words(Built.Closeout), "rehearse", Repository.SampleDay, "--out", outDir])
         {
             start.ArgumentList.Add(word);
         }
@@ -148,7 +148,7 @@ public static class KilledCommands
     /// <summary>What lies beside the book; the pattern matches the book too.</summary>
     private static IReadOnlyList<string> Beside(string outDir) => [.. Directory.GetDirectories(outDir, "book.*").Where(d => Path.GetFileName(d) != "book")];
 
-    private static Process Begin(string outDir) => Started.Begin("closeout.dll", Path.GetTempPath(), "rehearse", Repository.SampleDay, "--out", outDir);
+    private static Process Begin(string outDir) => Started.Begin(Built.Closeout, Path.GetTempPath(), "rehearse", Repository.SampleDay, "--out", outDir);
 
     private static void Ended(Process process)
     {

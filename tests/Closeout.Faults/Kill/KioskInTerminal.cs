@@ -2,11 +2,12 @@ using System.Diagnostics;
 using System.Globalization;
 using System.Text.RegularExpressions;
 using Closeout.Faults.Machine;
+using Closeout.Tests;
 
 namespace Closeout.Faults.Kill;
 
 /// <summary>The real program in a pseudo-terminal of 80 x 24, by way of <c>script</c>, and what is seen there.</summary>
-internal sealed partial class KioskInTerminal : IDisposable
+public sealed partial class KioskInTerminal : IDisposable
 {
     private readonly Process process;
     private readonly SeenScreen screen = new(80, 24);
@@ -14,10 +15,10 @@ internal sealed partial class KioskInTerminal : IDisposable
     private string head = "";
     private bool ended;
 
-    public KioskInTerminal(string book)
+    public KioskInTerminal(string book, params string[] options)
     {
         var start = new ProcessStartInfo("env") { RedirectStandardInput = true, RedirectStandardOutput = true, RedirectStandardError = true, UseShellExecute = false };
-        var program = string.Join(' ', Child.Program("closeout.dll", "--book", book));
+        var program = string.Join(' ', (string[])[.. Built.Words(Built.Closeout), "--book", book, .. options]);
         foreach (var arg in new[] { "--default-signal=HUP", "script", "-q", "-f", "-c", $"stty rows 24 cols 80; sh -c 'echo PID $$.; exec {program}'", "/dev/null" })
         {
             start.ArgumentList.Add(arg);

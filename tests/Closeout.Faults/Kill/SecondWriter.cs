@@ -3,6 +3,7 @@ using System.Globalization;
 using Closeout.Faults.Machine;
 using Closeout.Shifts.Steps;
 using Closeout.Store;
+using Closeout.Tests;
 
 namespace Closeout.Faults.Kill;
 
@@ -26,7 +27,7 @@ internal sealed class SecondWriter : IDisposable
         }
 
         before = Apart(Books.Entries(book), van).Others.Count;
-        process = Child.Begin([.. Child.Program("Closeout.Appender.dll", book.Path, van, opened.Depot.Setup.Items[0].Code.Text, "9000")]);
+        process = Child.Begin([.. Built.Words(Built.Appender), book.Path, van, opened.Depot.Setup.Items[0].Code.Text, "9000"]);
         said = Task.Run(Listen);
         process.StandardInput.WriteLine();
     }

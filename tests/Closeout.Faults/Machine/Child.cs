@@ -1,4 +1,5 @@
 using System.Diagnostics;
+using Closeout.Tests;
 
 namespace Closeout.Faults.Machine;
 
@@ -6,12 +7,7 @@ namespace Closeout.Faults.Machine;
 internal static class Child
 {
     /// <summary>The words that start a part of this program.</summary>
-    public static IEnumerable<string> Command(params string[] arguments) => Program("Closeout.Faults.dll", arguments);
-
-    /// <summary>The words that start a program of this repository.</summary>
-    public static IEnumerable<string> Program(string file, params string[] arguments) => [Host, Path.Combine(AppContext.BaseDirectory, file), .. arguments];
-
-    private static string Host => Environment.ProcessPath is { } path && Path.GetFileNameWithoutExtension(path) == "dotnet" ? path : "dotnet";
+    public static IEnumerable<string> Command(params string[] arguments) => [.. Built.Words(Built.Faults), .. arguments];
 
     public static Process Part(params string[] arguments) => Begin([.. Command(arguments)]);
 

@@ -3,6 +3,7 @@ using Xunit;
 namespace Closeout.Tests.Commands;
 
 /// <summary>Setting up, updating and checking a book.</summary>
+[Trait(Built.Starts, "closeout")]
 public sealed class BookTranscriptTests(CommandsInOne program) : IClassFixture<CommandsInOne>
 {
     public static TheoryData<string> Names => Transcript.In("Book");

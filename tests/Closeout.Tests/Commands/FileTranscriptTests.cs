@@ -3,6 +3,7 @@ using Xunit;
 namespace Closeout.Tests.Commands;
 
 /// <summary>Rehearsals and the files that commands write.</summary>
+[Trait(Built.Starts, "closeout")]
 public sealed class FileTranscriptTests(CommandsInOne program) : IClassFixture<CommandsInOne>
 {
     public static TheoryData<string> Names => Transcript.In("Files");

@@ -3,6 +3,7 @@ using Xunit;
 
 namespace Closeout.Tests.Commands;
 
+[Trait(Built.Starts, "closeout")]
 public sealed class OddNamesTests
 {
     [Theory]

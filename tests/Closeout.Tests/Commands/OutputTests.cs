@@ -59,9 +59,10 @@ public sealed class OutputTests : IDisposable
     [InlineData("wall")]
     [InlineData("restock --out -")]
     [InlineData("--help")]
+    [Trait(Built.Starts, "closeout")]
     public void A_standard_output_that_takes_no_more_is_told_in_a_sentence(string command)
     {
-        using var shell = Process.Start(new ProcessStartInfo("sh", ["-c", $"dotnet {Path.Combine(AppContext.BaseDirectory, "closeout.dll")} --book {kiosk.Folder.Path} {command} > /dev/full"]) { RedirectStandardError = true })!;
+        using var shell = Process.Start(new ProcessStartInfo("sh", ["-c", $"{string.Join(' ', Built.Words(Built.Closeout))} --book {kiosk.Folder.Path} {command} > /dev/full"]) { RedirectStandardError = true })!;
         var err = shell.StandardError.ReadToEnd();
         shell.WaitForExit();
 

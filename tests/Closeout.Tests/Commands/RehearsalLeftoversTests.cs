@@ -48,6 +48,7 @@ public sealed class RehearsalLeftoversTests
 
     [UnsupportedOSPlatform("windows")]
     [NeedsFact(Needs.OrdinaryUser)]
+    [Trait(Built.Starts, "closeout")]
     public void A_place_that_may_not_be_written_is_a_sentence()
     {
         using var temp = new TempFolder();

@@ -28,6 +28,7 @@ public sealed class SampleDayTests(SampleDayTests.Rehearsed rehearsed) : IClassF
         ExpectedFiles.Should().BeEquivalentTo(Output.Rehearsed.Select(f => f + ".csv").Append(Path.Combine("morning", "morning.txt")));
 
     [Fact]
+    [Trait(Built.Starts, "closeout")]
     public void Rehearsed_twice_it_gives_the_expected_files_and_the_same_book_to_the_byte()
     {
         using var temp = new TempFolder();
@@ -50,6 +51,7 @@ public sealed class SampleDayTests(SampleDayTests.Rehearsed rehearsed) : IClassF
     }
 
     [Fact]
+    [Trait(Built.Starts, "closeout")]
     public void Exported_from_its_book_the_files_are_the_rehearsals_and_the_book_is_good()
     {
         var temp = rehearsed.Temp;

@@ -20,6 +20,7 @@ public sealed partial class SayTests
     [InlineData("first-pin", Odd)]
     [InlineData(Odd)]
     [InlineData("wall", "--" + Odd)]
+    [Trait(Built.Starts, "closeout")]
     public void A_name_given_as_an_argument_is_told_harmless(params string[] args)
     {
         using var temp = new TempFolder();
@@ -33,6 +34,7 @@ public sealed partial class SayTests
     }
 
     [NeedsFact(Needs.Unix)]
+    [Trait(Built.Starts, "closeout")]
     public void Names_in_a_book_and_beside_its_pages_are_told_harmless()
     {
         using var temp = new TempFolder();

@@ -10,7 +10,7 @@ namespace Closeout.Tests.Commands;
 /// <c>$</c> is done; below it stands what must come of it.
 /// </summary>
 /// <remarks>
-/// <c>$ closeout ...</c> runs the built program, all files of a folder in one process: its output, its errors behind <c>! </c>, and <c>= code</c> unless it is 0.
+/// <c>$ closeout ...</c> runs the program, all files of a folder in one process unless it is the packed one: its output, its errors behind <c>! </c>, and <c>= code</c> unless it is 0.
 /// <c>...</c> alone stands for any output, and <c>######</c> for the digits of a PIN that was drawn. <c>$ edit FILE: was => now</c> (<c>\n</c> is a line end, <c>(nothing)</c> nothing), <c>$ write FILE: text</c>,
 /// <c>$ copy A B</c>, <c>$ remove FILE</c> work on files; <c>$ list FOLDER</c> and <c>$ show FILE</c> (its empty lines left out) say what is there,
 /// <c>$ same A B</c> says whether two files are equal to the byte.

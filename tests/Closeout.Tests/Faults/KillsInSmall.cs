@@ -11,6 +11,7 @@ public sealed class KillsInSmall
     private const int Seed = 7;
 
     [NeedsFact(Needs.Terminal)]
+    [Trait(Built.Starts, "closeout")]
     public void A_kiosk_killed_at_any_moment_loses_nothing_that_the_screen_moved_on_from()
     {
         var figure = KilledKiosks.Run(rounds: 3, Seed, withWriter: false);
@@ -20,6 +21,7 @@ public sealed class KillsInSmall
     }
 
     [NeedsFact(Needs.Terminal)]
+    [Trait(Built.Starts, "closeout")]
     public void Neither_does_it_while_a_second_program_writes_and_is_killed_with_it()
     {
         var figure = KilledKiosks.Run(rounds: 2, Seed + 1, withWriter: true);
@@ -29,6 +31,7 @@ public sealed class KillsInSmall
     }
 
     [NeedsFact(Needs.Strace)]
+    [Trait(Built.Starts, "closeout")]
     public void A_rehearsal_killed_as_it_changes_names_leaves_whole_files_and_runs_again()
     {
         var figure = KilledCommands.Rehearsal(rounds: 0, Seed, calls: ["rename"], sparse: true);

@@ -105,6 +105,7 @@ public sealed class CsvLimitsTests
     [InlineData("", "x\n")]
     [InlineData("date,van,visit,visit_kind,units,units\n", "2026-13-01,B1,1,install,LAMP,x\n")]
     [InlineData(Usage, "\"")]
+    [Trait(Built.Starts, "closeout")]
     public void The_largest_file_of_junk_is_told_in_two_hundred_megabytes(string before, string again)
     {
         using var temp = new TempFolder();

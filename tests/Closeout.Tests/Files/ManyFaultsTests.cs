@@ -10,6 +10,7 @@ public sealed class ManyFaultsTests
     [Theory]
     [InlineData("load")]
     [InlineData("rehearse")]
+    [Trait(Built.Starts, "closeout")]
     public void Twelve_faults_in_ten_files_are_all_told_and_nothing_is_loaded(string command)
     {
         using var temp = new TempFolder();

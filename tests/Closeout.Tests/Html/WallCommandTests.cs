@@ -127,10 +127,11 @@ public sealed class WallCommandTests : IDisposable
     }
 
     [NeedsFact(Needs.Linux)]
+    [Trait(Built.Starts, "closeout")]
     public void A_signal_ends_the_program_with_the_last_wall_written()
     {
         using var program = Process.Start(new ProcessStartInfo(
-            "dotnet", [Path.Combine(AppContext.BaseDirectory, "closeout.dll"), "--book", kiosk.Folder.Path, "wall", "--html", temp["wall.html"], "--every", "3600"]))!;
+            Built.Words(Built.Closeout)[0], [.. Built.Words(Built.Closeout)[1..], "--book", kiosk.Folder.Path, "wall", "--html", temp["wall.html"], "--every", "3600"]))!;
         SpinWait.SpinUntil(() => File.Exists(temp["wall.html"]) || program.HasExited, TimeSpan.FromSeconds(60)).Should().BeTrue();
         Process.Start("kill", ["-TERM", $"{program.Id}"]).WaitForExit();
 

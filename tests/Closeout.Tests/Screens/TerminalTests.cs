@@ -12,13 +12,14 @@ public sealed partial class TerminalTests
     private const string LeaveAlternateScreen = "\u001b[?1049l";
     private const string ShowCursor = "\u001b[?25h";
 
-    private static string Program => $"dotnet {Path.Combine(AppContext.BaseDirectory, "closeout.dll")}";
+    private static string Program => string.Join(' ', Built.Words(Built.Closeout));
 
     [NeedsTheory(Needs.Terminal)]
     [InlineData("quit", 0)]
     [InlineData("TERM", 143)]
     [InlineData("INT", 130)]
     [InlineData("HUP", 129)]
+    [Trait(Built.Starts, "closeout")]
     public void The_terminal_is_left_as_it_was_found(string way, int code)
     {
         using var folder = new TempFolder();
@@ -37,6 +38,7 @@ public sealed partial class TerminalTests
     [NeedsTheory(Needs.Terminal)]
     [InlineData("")]
     [InlineData("trap \"\" HUP;")]
+    [Trait(Built.Starts, "closeout")]
     public void A_cut_line_ends_the_program_soon_and_keeps_what_was_confirmed(string before)
     {
         using var folder = new TempFolder();
@@ -58,6 +60,7 @@ public sealed partial class TerminalTests
     }
 
     [NeedsFact(Needs.Terminal)]
+    [Trait(Built.Starts, "closeout")]
     public void With_nothing_on_its_standard_input_it_takes_the_keys_of_the_terminal_and_stays()
     {
         using var folder = new TempFolder();
@@ -72,6 +75,7 @@ public sealed partial class TerminalTests
     }
 
     [NeedsFact(Needs.Terminal)]
+    [Trait(Built.Starts, "closeout")]
     public void A_scanner_and_a_typist_close_out_a_van_through_the_real_program()
     {
         using var folder = new TempFolder();
@@ -91,6 +95,7 @@ public sealed partial class TerminalTests
     }
 
     [NeedsFact(Needs.Terminal)]
+    [Trait(Built.Starts, "closeout")]
     public void What_is_pasted_is_typed_its_line_end_is_no_Enter_and_an_emoji_is_refused_with_a_word()
     {
         using var folder = new TempFolder();
@@ -109,6 +114,7 @@ public sealed partial class TerminalTests
     [InlineData("TERM=dumb", "", false)]
     [InlineData("", "--no-color", false)]
     [InlineData("NO_COLOR=", "", true)]
+    [Trait(Built.Starts, "closeout")]
     public void Colors_are_the_terminals_own_sixteen_and_none_where_none_are_wanted(string environment, string option, bool sent)
     {
         using var folder = new TempFolder();
@@ -125,7 +131,7 @@ public sealed partial class TerminalTests
     public void An_error_of_our_own_is_told_on_the_restored_terminal()
     {
         using var folder = new TempFolder();
-        using var pty = new Pty(folder, $"dotnet {Path.Combine(AppContext.BaseDirectory, "Closeout.Appender.dll")} faulty-kiosk");
+        using var pty = new Pty(folder, string.Join(' ', Built.Words(Built.Appender)) + " faulty-kiosk");
         pty.Await("Van to open").Type("\u001b[13~");
 
         pty.Code().Should().NotBe(0);

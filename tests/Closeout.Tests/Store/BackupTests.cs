@@ -169,7 +169,7 @@ public sealed class BackupTests
 
     private static Process Begin(SmallBook book, int counts)
     {
-        var program = Started.Begin("Closeout.Appender.dll", Path.GetTempPath(), book.Folder.Path, "B1", "LAMP", counts.ToString(CultureInfo.InvariantCulture));
+        var program = Started.Begin(Built.Appender, Path.GetTempPath(), book.Folder.Path, "B1", "LAMP", counts.ToString(CultureInfo.InvariantCulture));
         program.StandardOutput.ReadLine().Should().Be("1");
         program.StandardOutput.ReadToEndAsync();
         return program;

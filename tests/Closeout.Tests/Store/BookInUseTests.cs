@@ -71,7 +71,7 @@ public sealed class BookInUseTests
     public void A_lock_held_by_a_program_that_died_is_free()
     {
         using var book = new SmallBook().With(counts: 0);
-        using (var writer = Started.Begin("Closeout.Appender.dll", Path.GetTempPath(), book.Folder.Path, "B1", "LAMP", "1000000"))
+        using (var writer = Started.Begin(Built.Appender, Path.GetTempPath(), book.Folder.Path, "B1", "LAMP", "1000000"))
         {
             writer.StandardInput.WriteLine();
             while (writer.StandardOutput.ReadLine() is not (null or "20"))

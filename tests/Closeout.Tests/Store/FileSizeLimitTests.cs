@@ -1,9 +1,11 @@
 using Closeout.Store;
 using FluentAssertions;
+using Xunit;
 
 namespace Closeout.Tests.Store;
 
 /// <summary>A limit on how long a file may be, of a disk or of a user, through the program itself: a sentence, and nothing half written.</summary>
+[Trait(Built.Starts, "closeout")]
 public sealed class FileSizeLimitTests
 {
     // A thousand bytes; the signal ignored, as the system tells it by an error then.

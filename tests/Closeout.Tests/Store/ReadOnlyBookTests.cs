@@ -10,6 +10,7 @@ namespace Closeout.Tests.Store;
 public sealed class ReadOnlyBookTests
 {
     [NeedsFact(Needs.Mounts)]
+    [Trait(Built.Starts, "closeout")]
     public void Check_and_repair_of_a_book_on_a_disk_that_cannot_be_written_work_with_the_archive_as_a_witness()
     {
         using var book = new LongBook();
@@ -29,6 +30,7 @@ public sealed class ReadOnlyBookTests
     }
 
     [NeedsFact(Needs.OrdinaryUser)]
+    [Trait(Built.Starts, "closeout")]
     public void Check_of_a_book_of_which_nothing_may_be_written_works_for_whoever_may_read_it()
     {
         using var book = new LongBook();
@@ -47,6 +49,7 @@ public sealed class ReadOnlyBookTests
     }
 
     [NeedsFact(Needs.OrdinaryUser)]
+    [Trait(Built.Starts, "closeout")]
     public void A_folder_of_the_book_that_may_not_be_read_is_a_sentence()
     {
         foreach (var folder in new[] { "files", "pages" })

@@ -81,7 +81,7 @@ public sealed class TwoProgramsTests
 
     private static Process Begin(SmallBook book, Code<Van> van, int counts)
     {
-        var program = Started.Begin("Closeout.Appender.dll", Path.GetTempPath(), book.Folder.Path, van.Text, SmallBook.Lamp.Text, counts.ToString(CultureInfo.InvariantCulture));
+        var program = Started.Begin(Built.Appender, Path.GetTempPath(), book.Folder.Path, van.Text, SmallBook.Lamp.Text, counts.ToString(CultureInfo.InvariantCulture));
         program.StandardOutput.ReadLine().Should().Be("1");
         return program;
     }
