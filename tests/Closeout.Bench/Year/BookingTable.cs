@@ -11,8 +11,7 @@ public static class BookingTable
     private static readonly (double NoShows, double Added)[] Worlds =
         [(0, 0), (0.10, 0), (0.15, 0), (0, 0.2), (0, 0.4), (0.10, 0.2), (0.15, 0.4)];
 
-    /// <summary>Nothing learned; bookings alone not learned; all of it.</summary>
-    private static readonly Rules[] Ways = [Rules.Today, Rules.Learned with { Bookings = false }, Rules.Learned];
+    private static readonly Rules[] Ways = [Rules.Today, Rules.Learned];
 
     /// <param name="seeds">Of the row with an aim: 10 % no-shows and 0.2 added.</param>
     /// <param name="few">Of the others.</param>
@@ -21,8 +20,8 @@ public static class BookingTable
         Told.Line($"");
         Told.Line($"### Bookings not kept: missed, ours / theirs, equal units aboard, fixed at {Level}");
         Told.Line($"");
-        Told.Row($"a van's day", $"no-shows", $"added", $"seeds", $"today", $"learned, but not of bookings", $"learned");
-        Told.Row($"---", $"---", $"---", $"---", $"---", $"---", $"---");
+        Told.Row($"a van's day", $"no-shows", $"added", $"seeds", $"today", $"learned");
+        Told.Row($"---", $"---", $"---", $"---", $"---", $"---");
         foreach (var random in new[] { false, true })
         {
             foreach (var (noShows, added) in Worlds)

@@ -36,14 +36,38 @@ public sealed class OrderBook(World world, Rules rules)
     public void Order(int day, int i, WorkingDays.Use use, long atDepot)
     {
         var item = world.Items[i];
-        var onOrder = lines.Where(l => l.Item == i).Sum(l => l.Ordered);
+        var onOrder = (long)lines.Where(l => l.Item == i).Sum(l => l.Ordered) * item.UnitsPerCarton;
         var service = rules.OrderService ?? world.Depot.Service(item.Priority);
-        var cartons = Reorder.Of(item, use, service, atDepot, (long)onOrder * item.UnitsPerCarton, record).Cartons;
+        if (IsPlenty(use, item.LeadDays, service, atDepot + record.Fill * onOrder))
+            return;
+
+        var cartons = Reorder.Of(item, use, service, atDepot, onOrder, record).Cartons;
         if (cartons == 0)
             return;
 
         var due = day + Math.Max(1, item.LeadDays);
         var isScarce = rules.Scarce && world.ScarceWeeks.Contains(due / 5);
         lines.Add(isScarce ? new(i, cartons, due, due + WeekLate, (cartons + 1) / 2) : new(i, cartons, due, due, cartons));
+    }
+
+    /// <summary>
+    /// Whether the product's rule cannot but say that nothing is to be ordered, so that it need not be asked: it takes most of a year's time.
+    /// By Chernoff's bound of a Poisson or negative binomial tail, a thousand times below what the promise allows.
+    /// </summary>
+    private bool IsPlenty(WorkingDays.Use use, int leadDays, double service, double x)
+    {
+        var mean = use.Mean * (leadDays + record.Late);
+        var variance = use.Variance * (leadDays + record.Late) + use.Mean * use.Mean * record.LateVariance;
+        if (mean <= 0 || x <= mean)
+            return false;
+
+        var log = x - mean;
+        if (variance > mean)
+        {
+            var size = mean * mean / (variance - mean);
+            log = (x + size) * Math.Log((x + size) / (mean + size));
+        }
+
+        return log - x * Math.Log(x / mean) < Math.Log((1 - service) / 1000);
     }
 }

@@ -16,7 +16,7 @@ public static class YearBench
         var few = Math.Min(3, seeds);
         Told.Line($"## A year: {World.Vans} vans, {sample.Items.Count} items, {World.Days - World.WarmUp} working days counted");
         if (part is null or "ratios")
-            RatioTables.Run(sample, seeds);
+            RatioTables.Run(sample, seeds, few);
 
         if (part is null or "bookings")
             BookingTable.Run(sample, seeds, few);
