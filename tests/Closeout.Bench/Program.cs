@@ -45,6 +45,7 @@ switch (args)
         WallBench.Run();
         return 0;
     default:
-        Console.Error.WriteLine("plan [floor | solver | growth], year [ratios | bookings | drift | handling [seeds]], start, append, opening or wall");
+        Console.Error.WriteLine(
+            "plan [floor | solver | growth], year [ratios | bookings | drift | handling [seeds]], start, append, opening or wall");
         return 2;
 }

@@ -62,7 +62,7 @@ public static class DriftTable
     private static void Alarms(Setup sample, int seeds)
     {
         Told.Line($"");
-        Told.Line($"### Changes noticed where there are none, {World.Days} days, {sample.Rates.Count} pairs of kind and item ({seeds} seeds)");
+        Told.Line($"### Changes noticed where there are none, {World.Days} days, {sample.Rates.Count} pairs ({seeds} seeds)");
         Told.Line($"");
         Told.Row($"a van's day", $"the depot always has enough", $"deliveries in time", $"six scarce weeks");
         Told.Row($"---", $"---", $"---", $"---");

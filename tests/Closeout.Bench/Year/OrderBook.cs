@@ -51,7 +51,7 @@ public sealed class OrderBook(World world, Rules rules)
     }
 
     /// <summary>
-    /// Whether the product's rule cannot but say that nothing is to be ordered, so that it need not be asked: it takes most of a year's time.
+    /// Whether the rule cannot but say that nothing is to be ordered, so that it need not be asked: it takes most of a year's time.
     /// By Chernoff's bound of a Poisson or negative binomial tail, a thousand times below what the promise allows.
     /// </summary>
     private bool IsPlenty(WorkingDays.Use use, int leadDays, double service, double x)

@@ -1,8 +1,8 @@
 namespace Closeout.Bench.Year;
 
 /// <summary>
-/// One way to run a year at service levels from low to high, each run only where somebody asks. Between two levels: straight lines, misses by
-/// their logarithm.
+/// One way to run a year at service levels from low to high, each run only where somebody asks. Between two levels: straight lines,
+/// misses by their logarithm.
 /// </summary>
 public sealed class Sweep(Func<double, Outcome> run)
 {

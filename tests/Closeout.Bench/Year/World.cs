@@ -120,7 +120,8 @@ public sealed class World
     private Visit Happen(Draw draw, int kind, int day)
     {
         var times = climate.Doubled is { } d && Kinds[kind].Text == d.Kind && day >= d.Day ? 2 : 1;
-        return new(kind, [.. Enumerable.Range(0, Items.Count).Select(i => draw.Lumpy(times * Truth[kind, i], Math.Max(1.5, lumps[kind, i])))]);
+        return new(
+            kind, [.. Items.Select((_, i) => draw.Lumpy(times * Truth[kind, i], Math.Max(1.5, lumps[kind, i])))]);
     }
 
     /// <summary>One to four visits of a main kind; on three days in ten one to three of another; on every second day a recheck.</summary>

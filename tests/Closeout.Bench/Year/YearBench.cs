@@ -3,8 +3,8 @@ using Closeout.Bench.Plan;
 namespace Closeout.Bench.Year;
 
 /// <summary>
-/// A year of twelve vans under our method and under fixed levels, over the same visits and deliveries, with orders by the same rule. Ours is
-/// swept over service levels; between its points it is read off where it has as much stock, or misses as many, as the fixed levels.
+/// A year of twelve vans under our method and under fixed levels, over the same visits and deliveries, with orders by the same rule.
+/// Ours is swept over service levels; between its points it is read off where it has as much stock, or misses as many, as the fixed levels.
 /// </summary>
 public static class YearBench
 {
