@@ -4,7 +4,8 @@ using Closeout.Bench.Year;
 
 // Measures and simulates. Prints ratios of things measured side by side in one run; nothing here passes or fails.
 //   dotnet run -c Release --project tests/Closeout.Bench -- plan | year | start | append | opening | wall
-// plan takes the name of one part (floor, solver, growth) after it; without one it runs all three.
+// plan takes the name of one part (floor, solver, growth) after it, year (ratios, bookings, drift, handling), and then a number of seeds;
+// without one they run all.
 
 switch (args)
 {
@@ -25,6 +26,12 @@ switch (args)
     case ["year"]:
         YearBench.Run();
         return 0;
+    case ["year", "ratios" or "bookings" or "drift" or "handling"]:
+        YearBench.Run(args[1]);
+        return 0;
+    case ["year", "ratios" or "bookings" or "drift" or "handling", var seeds] when int.TryParse(seeds, out var n) && n > 0:
+        YearBench.Run(args[1], n);
+        return 0;
     case ["start"]:
         StartBench.Run();
         return 0;
@@ -38,6 +45,7 @@ switch (args)
         WallBench.Run();
         return 0;
     default:
-        Console.Error.WriteLine("plan [floor | solver | growth], year, start, append, opening or wall");
+        Console.Error.WriteLine(
+            "plan [floor | solver | growth], year [ratios | bookings | drift | handling [seeds]], start, append, opening or wall");
         return 2;
 }

@@ -17,7 +17,7 @@ public sealed record MoveProposal(
 }
 
 /// <summary>What to move between vans where an item is short tonight: first what is above a target, then what is missed least.</summary>
-internal static class MoveProposals
+public static class MoveProposals
 {
     /// <param name="wants">Of every van, in bay order, with what is in it.</param>
     /// <param name="supply">Units at the depot: the bin and all cartons on the shelf.</param>

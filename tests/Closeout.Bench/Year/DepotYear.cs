@@ -1,54 +1,30 @@
+using Closeout.Facts;
 using Closeout.Restock;
 
 namespace Closeout.Bench.Year;
 
-/// <summary>What happens in the evening to loose units that came back.</summary>
-public enum Leftovers
-{
-    /// <summary>They stay aboard, also above tomorrow's target.</summary>
-    Stay,
-
-    /// <summary>What tomorrow does not need goes to the bin.</summary>
-    SurplusToBin,
-
-    /// <summary>All go to the bin.</summary>
-    AllToBin,
-}
-
-/// <param name="Leftovers">What becomes of loose units.</param>
-/// <param name="RoundsUp">Whether a van may be rounded up to a whole carton, up to the item's busiest van-day of the year.</param>
-/// <param name="Scarce">Whether there are weeks in which deliveries come late and short.</param>
-public sealed record Rules(Leftovers Leftovers, bool RoundsUp, bool Scarce = true);
-
-/// <param name="MissedPerThousand">Units missed per thousand units asked.</param>
-/// <param name="Aboard">Average units aboard a van in the morning, all items.</param>
-public readonly record struct Outcome(double MissedPerThousand, double Aboard);
-
-/// <summary>A year of one depot under one policy: load, drive, count, deliver, plan, order.</summary>
+/// <summary>A year of one depot under one policy: load, drive, count, deliver, move, plan, order.</summary>
 public sealed class DepotYear
 {
-    private const double OrderService = 0.98;
-
     private readonly World world;
     private readonly Policy policy;
     private readonly Rules rules;
     private readonly History history;
-    private readonly int[] busiest;
+    private readonly OrderBook orders;
+    private readonly Handled handled;
     private readonly int[] shelf;
     private readonly int[] bin;
-    private readonly int[,] cartons;
-    private readonly int[,] loose;
-    private readonly List<(int Day, int Item, int Cartons)> due = [];
-    private long asked;
-    private long missed;
+    private readonly Holding[,] vans;
+    private readonly List<(long Asked, long Missed)> byDay = [];
     private long aboard;
+    private long atDepot;
 
     private DepotYear(World world, Policy policy, Rules rules)
     {
-        (this.world, this.policy, this.rules, history) = (world, policy, rules, new(world));
-        busiest = [.. Enumerable.Range(0, world.Items.Count).Select(i => rules.RoundsUp ? world.VanDays(i)[^1] : 0)];
+        (this.world, this.policy, this.rules) = (world, policy, rules);
+        (history, orders, handled) = (new(world, rules), new(world, rules), new(world.Items.Count));
         (shelf, bin) = (new int[world.Items.Count], new int[world.Items.Count]);
-        (cartons, loose) = (new int[World.Vans, world.Items.Count], new int[World.Vans, world.Items.Count]);
+        vans = new Holding[World.Vans, world.Items.Count];
         for (var i = 0; i < shelf.Length; i++)
         {
             // Enough to fill the vans and wait for the first delivery; the warm-up forgets it.
@@ -56,107 +32,142 @@ public sealed class DepotYear
         }
     }
 
-    public static Outcome Run(World world, Policy policy, Rules rules)
+    /// <param name="days">How many of the year's; misses and stock are those of the counted ones among them.</param>
+    public static Outcome Run(World world, Policy policy, Rules rules, int days = World.Days)
     {
         var year = new DepotYear(world, policy, rules);
-        for (var day = 0; day < World.Days; day++)
+        for (var item = 0; item < world.Items.Count; item++)
+            year.Load(item, policy.Of(year.history, 0, item));
+
+        for (var day = 0; day < days; day++)
         {
             year.Drive(day);
-            year.Deliver(day);
-            for (var item = 0; item < world.Items.Count && day + 1 < World.Days; item++)
-            {
-                year.Restock(day, item);
-                year.Order(day, item);
-            }
+            foreach (var (item, cartons) in year.orders.Receive(day))
+                year.shelf[item] += cartons;
+
+            year.handled.Begin(day);
+            for (var item = 0; item < world.Items.Count && day + 1 < days; item++)
+                year.Evening(day, item);
         }
 
-        return new(1000.0 * year.missed / year.asked, (double)year.aboard / (World.Days - World.WarmUp) / World.Vans);
+        return year.Result(days - World.WarmUp);
     }
 
-    private int Aboard(int v, int i) => cartons[v, i] * world.Items[i].UnitsPerCarton + loose[v, i];
+    private Outcome Result(int counted)
+    {
+        var (asked, missed) = (byDay.Skip(World.WarmUp).Sum(d => d.Asked), byDay.Skip(World.WarmUp).Sum(d => d.Missed));
+        double PerVan(long units) => (double)units / counted / World.Vans;
+        return new(1000.0 * missed / asked, PerVan(aboard), PerVan(aboard + atDepot), handled, history.Alarms, byDay);
+    }
+
+    private int Aboard(int v, int i) => vans[v, i].Units(world.Items[i].UnitsPerCarton);
+
+    private long AtDepot(int i) => (long)shelf[i] * world.Items[i].UnitsPerCarton + bin[i];
 
     private void Drive(int day)
     {
-        var counted = day >= World.WarmUp;
+        for (var i = 0; i < shelf.Length && day >= World.WarmUp; i++)
+        {
+            atDepot += AtDepot(i);
+            for (var v = 0; v < World.Vans; v++)
+                aboard += Aboard(v, i);
+        }
+
+        var (asked, missed) = (0L, 0L);
         var made = new List<(int, int[])>();
         for (var v = 0; v < World.Vans; v++)
         {
-            for (var i = 0; i < shelf.Length && counted; i++)
-            {
-                aboard += Aboard(v, i);
-            }
-
             foreach (var visit in world.Visits[day, v])
             {
-                var used = visit.Asked.Select((units, i) => Install(v, i, units)).ToArray();
+                var used = new int[shelf.Length];
+                for (var i = 0; i < used.Length; i++)
+                {
+                    used[i] = Math.Min(visit.Asked[i], Aboard(v, i));
+                    vans[v, i] = Less(vans[v, i], used[i], world.Items[i].UnitsPerCarton);
+                    (asked, missed) = (asked + visit.Asked[i], missed + visit.Asked[i] - used[i]);
+                }
+
                 made.Add((visit.Kind, used));
-                asked += counted ? visit.Asked.Sum() : 0;
-                missed += counted ? visit.Asked.Sum() - used.Sum() : 0;
             }
         }
 
-        history.Add(World.Date(day), made);
+        byDay.Add((asked, missed));
+        history.Add(day, made);
     }
 
-    private int Install(int v, int i, int units)
+    /// <summary>Loose units first, then out of cartons.</summary>
+    private static Holding Less(Holding has, int units, int c)
     {
-        var used = Math.Min(units, Aboard(v, i));
-        var c = world.Items[i].UnitsPerCarton;
-        var open = Math.Max(0, (used - loose[v, i] + c - 1) / c);
-        cartons[v, i] -= open;
-        loose[v, i] += open * c - used;
-        return used;
+        var open = Math.Max(0, (units - has.Loose + c - 1) / c);
+        return new(has.Sealed - open, has.Loose + open * c - units);
     }
 
-    private void Deliver(int day)
+    private void Evening(int day, int i)
     {
-        foreach (var (_, i, count) in due.Where(d => d.Day == day))
-        {
-            shelf[i] += count;
-        }
+        var (c, wants) = (world.Items[i].UnitsPerCarton, policy.Of(history, day + 1, i));
+        if (rules.Unlimited)
+            shelf[i] = wants.Sum(w => w.Target) / c + World.Vans + 1;
 
-        due.RemoveAll(d => d.Day == day);
-    }
-
-    private void Restock(int day, int i)
-    {
-        var c = world.Items[i].UnitsPerCarton;
-        var wants = new Want[World.Vans];
         for (var v = 0; v < wants.Length; v++)
+            Return(v, i, wants[v]);
+
+        if (rules.Moves)
+            Move(i, wants);
+
+        Load(i, wants);
+        orders.Order(day, i, history.Depot(i), AtDepot(i));
+    }
+
+    private void Return(int v, int i, Want want)
+    {
+        var (units, loose) = (Aboard(v, i), vans[v, i].Loose);
+        var off = rules.Leftovers switch
         {
-            wants[v] = policy.Of(history, day + 1, v, i);
-            var off = rules.Leftovers switch
-            {
-                Leftovers.Stay => 0,
-                Leftovers.SurplusToBin => Math.Clamp(Aboard(v, i) - wants[v].Target, 0, loose[v, i]),
-                _ => loose[v, i],
-            };
-            loose[v, i] -= off;
-            bin[i] += off;
+            Leftovers.Stay => 0,
+            Leftovers.SurplusToBin => units > want.Target + rules.Band * want.Deviation ? Math.Min(units - want.Target, loose) : 0,
+            Leftovers.AllToBin => loose,
+            _ => throw new InvalidOperationException($"no such rule: {rules.Leftovers}"),
+        };
+        vans[v, i] = vans[v, i] with { Loose = loose - off };
+        bin[i] += off;
+        handled.Return(v, i, off);
+    }
+
+    private void Move(int i, Want[] wants)
+    {
+        var (c, supply) = (world.Items[i].UnitsPerCarton, AtDepot(i));
+        var isShort = wants.Select((w, v) => (long)Math.Max(0, w.Target - Aboard(v, i))).Sum() - supply;
+        if (isShort <= 0)
+            return;
+
+        foreach (var (from, to, m) in Moving.Of(world.Items[i], wants, [.. wants.Select((_, v) => vans[v, i])], supply, (int)isShort))
+        {
+            vans[from, i] = new(vans[from, i].Sealed - m.Cartons - m.Opened, vans[from, i].Loose + m.Opened * c - m.Loose);
+            if (to is { } v)
+                vans[v, i] = new(vans[v, i].Sealed + m.Cartons, vans[v, i].Loose + m.Loose);
+            else
+                shelf[i] += m.Cartons;
+
+            handled.Move(from, to, i, m.Cartons, m.Loose);
+        }
+    }
+
+    private void Load(int i, Want[] wants)
+    {
+        var c = world.Items[i].UnitsPerCarton;
+        var busiest = rules.RoundsUp ? world.VanDays(i)[^1] : 0;
+        var claims = wants.Select((w, v) => new Claim(Math.Max(0, w.Target - Aboard(v, i)), Aboard(v, i), w.Above));
+        var given = Sharing.ByChance([.. claims], AtDepot(i));
+        var portions = wants.Select((w, v) => new Portion(given[v], Aboard(v, i), Math.Max(busiest, w.Target)));
+        var plan = Packing.Pack([.. portions], c, bin[i], shelf[i]);
+        foreach (var (v, packed) in plan.Vans.Index())
+        {
+            vans[v, i] = new(vans[v, i].Sealed + packed.Sealed, vans[v, i].Loose + packed.Loose);
+            handled.Load(v, i, packed.Sealed, packed.Loose, c);
         }
 
-        var given = Sharing.ByChance([.. wants.Select((w, v) => new Claim(Math.Max(0, w.Target - Aboard(v, i)), Aboard(v, i), w.Above))], bin[i] + (long)shelf[i] * c);
-        var plan = Packing.Pack([.. wants.Select((w, v) => new Portion(given[v], Aboard(v, i), Math.Max(busiest[i], w.Target)))], c, bin[i], shelf[i]);
-        for (var v = 0; v < wants.Length; v++)
-        {
-            cartons[v, i] += plan.Vans[v].Sealed;
-            loose[v, i] += plan.Vans[v].Loose;
-        }
-
+        handled.Open(plan.Opened);
         shelf[i] -= plan.Opened + plan.Vans.Sum(p => p.Sealed);
         bin[i] += plan.Opened * c - plan.Vans.Sum(p => p.Loose);
-    }
-
-    /// <summary>By the reorder rule, every evening. In a scarce week what is due comes a week late, and half of it.</summary>
-    private void Order(int day, int i)
-    {
-        var item = world.Items[i];
-        var onOrder = due.Where(d => d.Item == i).Sum(d => d.Cartons);
-        var order = Reorder.Of(item, history.Depot(i), OrderService, (long)shelf[i] * item.UnitsPerCarton + bin[i], (long)onOrder * item.UnitsPerCarton).Cartons;
-        if (order > 0)
-        {
-            var arrives = day + Math.Max(1, item.LeadDays);
-            due.Add(rules.Scarce && world.ScarceWeeks.Contains(arrives / 5) ? (arrives + 5, i, (order + 1) / 2) : (arrives, i, order));
-        }
     }
 }

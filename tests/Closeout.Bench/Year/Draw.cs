@@ -31,7 +31,7 @@ public sealed class Draw(int seed)
     public int Lumpy(double mean, double varianceToMean) =>
         mean <= 0 ? 0 : Poisson(Gamma(mean / (varianceToMean - 1)) * (varianceToMean - 1));
 
-    private int Poisson(double mean)
+    public int Poisson(double mean)
     {
         var (count, left) = (0, mean);
         while ((left += Math.Log(1 - random.NextDouble())) > 0)
