@@ -13,6 +13,7 @@ namespace Closeout.DayBook;
 /// <param name="Booked">What was booked and made on earlier dates.</param>
 /// <param name="Returned">Units that vans gave back on the evenings before and did not get again.</param>
 /// <param name="Handled">The work of the evenings before.</param>
+/// <param name="NotAboard">Items that no van had on the dates before.</param>
 public sealed record PlanningState(
     ImmutableList<Booking> Bookings,
     ImmutableList<DailyUse> Use,
@@ -24,7 +25,8 @@ public sealed record PlanningState(
     ImmutableList<Booking> AsBooked,
     ImmutableList<BookedVan> Booked,
     ImmutableList<ReturnedUnits> Returned,
-    ImmutableList<Handled> Handled)
+    ImmutableList<Handled> Handled,
+    ImmutableList<NotAboard> NotAboard)
 {
     /// <param name="date">The page's business date.</param>
     public static PlanningState Open(Carried carried, DateOnly date) => new(
@@ -38,7 +40,8 @@ public sealed record PlanningState(
         [.. carried.Bookings.Where(b => b.Date == date && b.Visits > 0)],
         [.. carried.Learned?.Booked ?? []],
         [.. carried.Learned?.Returned ?? []],
-        [.. carried.Learned?.Handled ?? []]);
+        [.. carried.Learned?.Handled ?? []],
+        [.. carried.Learned?.NotAboard ?? []]);
 
     /// <summary>What an entry of the plan does.</summary>
     /// <exception cref="InvalidOperationException">The entry is impossible here.</exception>

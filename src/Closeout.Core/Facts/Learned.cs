@@ -8,14 +8,16 @@ namespace Closeout.Facts;
 /// <param name="Returned">Units put into the bin on the last evenings and not loaded into the same van again.</param>
 /// <param name="Handled">The work of the evenings of the planning window, the oldest first.</param>
 /// <param name="Given">Stock handed from van to van that nobody answered for yet, by the number of the entry.</param>
+/// <param name="NotAboard">Items that no van had on dates of the planning window: that none was used says nothing; null: none.</param>
 public sealed record Learned(
     IReadOnlyList<BookedVan> Booked, IReadOnlyList<Receipt> Receipts, IReadOnlyList<ReturnedUnits> Returned,
-    IReadOnlyList<Handled> Handled, IReadOnlyList<OpenGift> Given)
+    IReadOnlyList<Handled> Handled, IReadOnlyList<OpenGift> Given,
+    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] IReadOnlyList<NotAboard>? NotAboard = null)
 {
     public static readonly Learned Nothing = new([], [], [], [], []);
 
     [JsonIgnore]
-    public bool IsNothing => Booked.Count + Receipts.Count + Returned.Count + Handled.Count + Given.Count == 0;
+    public bool IsNothing => Booked.Count + Receipts.Count + Returned.Count + Handled.Count + Given.Count == 0 && NotAboard is null;
 }
 
 /// <summary>A van's day: what was booked when the date's page was opened, and what visits report.</summary>
@@ -43,3 +45,6 @@ public sealed record Handled(DateOnly Date, int Lines, int Cartons, long Loose, 
 
 /// <summary>Stock handed from van to van, and nobody of the other van said yet whether it came.</summary>
 public sealed record OpenGift(int Number, StockGiven Gift);
+
+/// <summary>Items that no van had aboard on the morning of a date.</summary>
+public sealed record NotAboard(DateOnly Date, IReadOnlyList<Code<Item>> Items);

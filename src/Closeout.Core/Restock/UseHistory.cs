@@ -4,7 +4,8 @@ namespace Closeout.Restock;
 /// <param name="Visits">n, above 0.</param>
 /// <param name="Units">x, their sum.</param>
 /// <param name="Squares">The sum of their squares.</param>
-public readonly record struct DayOfUse(DateOnly Date, int Visits, long Units, long Squares);
+/// <param name="WasNowhere">Whether no van had the item: then that none was used says nothing.</param>
+public readonly record struct DayOfUse(DateOnly Date, int Visits, long Units, long Squares, bool WasNowhere = false);
 
 /// <summary>A day from which on a use is another one.</summary>
 /// <param name="From">The first day of the new use: about then it changed.</param>
@@ -37,7 +38,7 @@ public sealed record UseHistory(VisitUse Use, IReadOnlyList<ChangedUse> Changes)
         {
             var use = since.Use;
             var spread = Math.Max(use.Variance, use.Mean);
-            if (use.Weight == 0 || spread == 0)
+            if (use.Weight == 0 || spread == 0 || (day.WasNowhere && day.Units == 0))
             {
                 (up, down) = (up.Passed(day.Date), down.Passed(day.Date));
             }

@@ -28,6 +28,7 @@ public sealed class VisitHistory
     private readonly Dictionary<Code<VisitKind>, SortedDictionary<DateOnly, int>> visits = [];
     private readonly Dictionary<(Code<VisitKind>, Code<Item>), Dictionary<DateOnly, (long Units, long Squares)>> used = [];
     private readonly HashSet<Code<Item>> everUsed = [];
+    private readonly HashSet<(Code<Item>, DateOnly)> nowhere = [];
     private readonly Dictionary<(Code<VisitKind>, Code<Item>), PlanningRate> rates;
     private readonly ILookup<Code<Item>, Code<VisitKind>> rated;
     private readonly Setup setup;
@@ -61,6 +62,8 @@ public sealed class VisitHistory
                 history.Add(CountedDay.Kind, item.Key, day.Date, item.Sum(), item.Sum() * item.Sum());
         }
 
+        var days = depot.Planning.NotAboard.Append(new(depot.Date, CountedDays.NotAboard(depot)));
+        history.nowhere.UnionWith(days.SelectMany(d => d.Items.Select(i => (i, d.Date))));
         return history;
     }
 
@@ -84,7 +87,7 @@ public sealed class VisitHistory
         var own = used.GetValueOrDefault((kind, item));
         return [.. dates.Select(d => own is not null && own.TryGetValue(d.Key, out var u)
             ? new DayOfUse(d.Key, d.Value, u.Units, u.Squares)
-            : new DayOfUse(d.Key, d.Value, 0, 0))];
+            : new DayOfUse(d.Key, d.Value, 0, 0, nowhere.Contains((item, d.Key))))];
     }
 
     /// <summary>

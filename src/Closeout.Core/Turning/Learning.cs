@@ -11,7 +11,19 @@ public static class Learning
         [.. depot.Stock.Receipts.Where(r => new WorkingWeek(depot.Setup).Between(r.On, depot.Date) < Suppliers.WorkingDays)],
         [.. Handling.StillReturned(depot)],
         [.. depot.Planning.Handled.Where(h => h.Date > depot.Date.AddDays(-PlanningWindow.Days)), .. Handling.Tonight(depot)],
-        [.. depot.Stock.Gifts.Where(g => IsKnown(depot, g.Value)).OrderBy(g => g.Key).Select(g => new OpenGift(g.Key, g.Value))]));
+        [.. depot.Stock.Gifts.Where(g => IsKnown(depot, g.Value)).OrderBy(g => g.Key).Select(g => new OpenGift(g.Key, g.Value))],
+        NotAboard(depot)));
+
+    private static IReadOnlyList<NotAboard>? NotAboard(Depot depot)
+    {
+        var items = CountedDays.NotAboard(depot);
+        List<NotAboard> all =
+        [
+            .. depot.Planning.NotAboard.Where(n => n.Date > depot.Date.AddDays(-PlanningWindow.Days)),
+            .. items.Count > 0 ? [new(depot.Date, items)] : Array.Empty<NotAboard>(),
+        ];
+        return all.Count > 0 ? all : null;
+    }
 
     /// <returns>Null: the records say nothing of it.</returns>
     public static Learned? Of(DayGiven given) => OrNothing(Learned.Nothing with

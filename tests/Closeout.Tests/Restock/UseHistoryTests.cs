@@ -72,6 +72,23 @@ public class UseHistoryTests
     }
 
     [Fact]
+    public void That_none_was_used_says_nothing_while_no_van_had_any()
+    {
+        // Short for a week: without the second line the use would be taken for gone, none be planned, and so none ever be used again.
+        IReadOnlyList<DayOfUse> none = [.. Days(40, 40, 0, 0, 0, 0, 0)];
+        UseHistory.Of(none, 4, 30, 8, Begin).Changes.Should().NotBeEmpty();
+        UseHistory.Of([.. none.Select(d => d with { WasNowhere = d.Units == 0 })], 4, 30, 8, Begin).Changes.Should().BeEmpty();
+    }
+
+    [Fact]
+    public void The_book_knows_on_which_mornings_no_van_had_an_item()
+    {
+        var evening = Tiny.Opened("B1: 1+0 LAMP").At(Tiny.B1, Closeout.DayBook.Step.Closed);
+        CountedDays.NotAboard(evening).Should().Equal(Tiny.Shower.Code, Tiny.Wrap.Code);
+        evening.Next(TinyDesk.Thursday).Planning.NotAboard.Should().ContainSingle().Which.Date.Should().Be(Tiny.Wednesday);
+    }
+
+    [Fact]
     public void No_limit_looks_for_no_change() => UseHistory.Of(Days(10, 10, 90, 90, 90), 1, 30, 0, Begin).Changes.Should().BeEmpty();
 
     /// <summary>Ten visits a day, all alike.</summary>
