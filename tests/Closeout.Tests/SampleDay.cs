@@ -12,5 +12,12 @@ internal static class SampleDay
 
     public static DayGiven Given => Folder.Value.Given!;
 
+    /// <summary>The same with nothing learned: the examples of docs/methods.md that are older than that.</summary>
+    public static DayGiven Unlearned(DayGiven given) => given with
+    {
+        Setup = given.Setup with { Depot = given.Setup.Depot with { ChangeAt = 0 } },
+        Past = [.. given.Past.Where(p => p.Kind is not (Closeout.Facts.PastKind.Booked or Closeout.Facts.PastKind.Received))],
+    };
+
     public static IReadOnlyList<EveningAnswer> Answers => Evening.Value;
 }

@@ -17,10 +17,10 @@ public sealed class HeavyEvening : IDisposable
     /// <summary>The sample evening after its answers, some vans with other payloads.</summary>
     internal static SampleKiosk With(params (string Van, double PayloadLb)[] payloads)
     {
-        var kiosk = new SampleKiosk(given => given with
+        var kiosk = new SampleKiosk(all => SampleDay.Unlearned(all) is var given ? given with
         {
             Setup = given.Setup with { Vans = [.. given.Setup.Vans.Select(v => payloads.FirstOrDefault(p => p.Van == v.Code.Text) is { Van: not null } p ? v with { PayloadLb = p.PayloadLb } : v)] },
-        });
+        } : all);
         new Rehearsal(kiosk.Session.Desk, new Attachments(kiosk.Folder)).Play(SampleDay.Answers).Should().BeEmpty();
         return kiosk;
     }

@@ -72,7 +72,7 @@ internal static class EveryKind
         new BookSalvaged(Lost: 2, [new(Lamp, 3, Place.Unexplained, Place.Bin)]),
         new StockTakenBack(22, Lamp, [new(Lamp, 168, Place.Shelf, Place.Supplier)], "came for another depot", Technician),
         new YardTakenBack(29, "the truck was full", Technician),
-        new DeliveryReceived(Tape, 1, 1, [new(Tape, 1, Place.Supplier, Place.Shelf)], Technician, NotComing: 1),
+        new DeliveryReceived(Lamp, 2, 2, [new(Lamp, 48, Place.Supplier, Place.Shelf)], Technician, NotComing: 3),
         new StockMoved(Van, null, Lamp, 0, 9, 1, "short tonight", [new(Lamp, 24, Place.Sealed(Van), Place.Loose(Van))], Technician),
         new StockMoved(Van, null, Lamp, 1, 0, 0, "too much aboard", [new(Lamp, 24, Place.Sealed(Van), Place.Shelf)], Technician),
         new StockGiven(Van, Van, Lamp, 0, 10, 0, [new(Lamp, 10, Place.Loose(Van), Place.Unexplained)], Technician),

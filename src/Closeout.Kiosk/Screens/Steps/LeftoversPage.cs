@@ -13,8 +13,8 @@ public sealed class LeftoversPage : StepPage
 
     public override string? Help =>
         T(
-            "Leftovers: cartons still sealed aboard, loose units into the bin, loose units kept aboard. = means unchanged; * says that "
-                + "for all items left. / and a piece of the name finds an item; so does scanning its label.");
+            "Leftovers: cartons sealed aboard, loose to the bin, loose kept aboard. = unchanged, * all the rest unchanged, / or a scan "
+                + "finds an item.");
 
     protected override bool GoesOnWhenLookedAt => false;
 
