@@ -4,17 +4,24 @@ using Closeout.Bench.Year;
 
 // Measures and simulates. Prints ratios of things measured side by side in one run; nothing here passes or fails.
 //   dotnet run -c Release --project tests/Closeout.Bench -- plan | year | start | append | opening | wall
-// plan takes the name of one part (floor, solver, growth) after it; without one it runs all three.
+// plan takes the name of one part (floor, evening, solver, growth) after it; without one it runs all.
 
 switch (args)
 {
     case ["plan"]:
         FloorBench.Run();
+        EveningBench.Run();
         SolverBench.Run();
         GrowthBench.Run();
         return 0;
     case ["plan", "floor"]:
         FloorBench.Run();
+        return 0;
+    case ["plan", "evening"]:
+        EveningBench.Run();
+        return 0;
+    case ["plan", "once", var part, var folder]:
+        EveningBench.Once(part, folder);
         return 0;
     case ["plan", "solver"]:
         SolverBench.Run();
@@ -38,6 +45,6 @@ switch (args)
         WallBench.Run();
         return 0;
     default:
-        Console.Error.WriteLine("plan [floor | solver | growth], year, start, append, opening or wall");
+        Console.Error.WriteLine("plan [floor | evening | solver | growth], year, start, append, opening or wall");
         return 2;
 }
