@@ -4,18 +4,25 @@ using Closeout.Bench.Year;
 
 // Measures and simulates. Prints ratios of things measured side by side in one run; nothing here passes or fails.
 //   dotnet run -c Release --project tests/Closeout.Bench -- plan | year | start | append | opening | wall
-// plan takes the name of one part (floor, solver, growth) after it, year (ratios, bookings, drift, handling), and then a number of seeds;
+// plan takes the name of one part (floor, evening, solver, growth) after it, year (ratios, bookings, drift, handling), and then a number of seeds;
 // without one they run all.
 
 switch (args)
 {
     case ["plan"]:
         FloorBench.Run();
+        EveningBench.Run();
         SolverBench.Run();
         GrowthBench.Run();
         return 0;
     case ["plan", "floor"]:
         FloorBench.Run();
+        return 0;
+    case ["plan", "evening"]:
+        EveningBench.Run();
+        return 0;
+    case ["plan", "once", var part, var folder]:
+        EveningBench.Once(part, folder);
         return 0;
     case ["plan", "solver"]:
         SolverBench.Run();
@@ -46,6 +53,6 @@ switch (args)
         return 0;
     default:
         Console.Error.WriteLine(
-            "plan [floor | solver | growth], year [ratios | bookings | drift | handling [seeds]], start, append, opening or wall");
+            "plan [floor | evening | solver | growth], year [ratios | bookings | drift | handling [seeds]], start, append, opening or wall");
         return 2;
 }

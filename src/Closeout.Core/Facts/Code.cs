@@ -1,4 +1,4 @@
-using System.Text.RegularExpressions;
+using System.Buffers;
 
 namespace Closeout.Facts;
 
@@ -7,7 +7,7 @@ namespace Closeout.Facts;
 /// Letters, digits, dot, underscore and hyphen, 1 to 24 of them. Two codes are the same when they differ by case alone;
 /// the spelling kept is the one first written. Order is ordinal, by that spelling.
 /// </remarks>
-public readonly partial record struct Code<T>(string Text) : IComparable<Code<T>>
+public readonly record struct Code<T>(string Text) : IComparable<Code<T>>
 {
     public bool Equals(Code<T> other) => string.Equals(Text, other.Text, StringComparison.OrdinalIgnoreCase);
 
@@ -18,13 +18,20 @@ public readonly partial record struct Code<T>(string Text) : IComparable<Code<T>
     public override string ToString() => Text ?? "";
 
     /// <summary>Whether <paramref name="text"/> may stand as a code.</summary>
-    public static bool IsValid(string text) => Pattern().IsMatch(text);
+    public static bool IsValid(string text) =>
+        text.Length is >= 1 and <= CodeText.Most && !text.AsSpan().ContainsAnyExcept(CodeText.Allowed);
 
     /// <summary>The code written so.</summary>
     /// <exception cref="ArgumentException">The text cannot be a code.</exception>
     public static Code<T> Of(string text) =>
         IsValid(text) ? new(text) : throw new ArgumentException($"'{text}' is not a code", nameof(text));
+}
 
-    [GeneratedRegex(@"\A[A-Za-z0-9._-]{1,24}\z")]
-    private static partial Regex Pattern();
+/// <summary>What all codes are written with.</summary>
+internal static class CodeText
+{
+    public const int Most = 24;
+
+    public static readonly SearchValues<char> Allowed =
+        SearchValues.Create("ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789._-");
 }

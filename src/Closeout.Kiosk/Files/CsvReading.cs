@@ -3,26 +3,30 @@ using CsvHelper;
 
 namespace Closeout.Files;
 
-/// <summary>Goes through the bytes of a CSV file row by row, within <see cref="CsvLimits"/>. No row is kept.</summary>
-internal sealed class CsvReading
+/// <summary>
+/// Goes through the bytes of a CSV file row by row, within <see cref="CsvLimits"/>. No row is kept: fields are looked at where they stand,
+/// and their places are reckoned only when something is told of them.
+/// </summary>
+internal sealed class CsvReading : CsvFields
 {
     private readonly string file;
     private readonly byte[] bytes;
     private readonly Findings findings;
     private readonly CsvReader csv;
-    private readonly Dictionary<string, int> index = [];
     private int width;
     private int misquoted;
     private bool begun;
 
     public CsvReading(string file, byte[] bytes, Findings findings)
+        : base(new())
     {
         (this.file, this.bytes, this.findings) = (file, bytes, findings);
 
         // As a stream, for with bytes in memory the library looks at no limit.
         csv = CsvReader.Create(new MemoryStream(bytes), new CsvReaderOptions
         {
-            Separator = ',', HasHeader = false, SkipEmptyLines = true, TrackLineNumbers = true, MaxRecordSize = CsvLimits.MostRowBytes,
+            Separator = ',', HasHeader = false, SkipEmptyLines = true, TrackLineNumbers = true, PoolStrings = true,
+            MaxRecordSize = CsvLimits.MostRowBytes,
             MalformedData = CsvMalformedDataHandling.Recover, OnMalformedRecord = Malformed,
             FieldCountMismatch = CsvFieldCountHandling.Allow,
         });
@@ -32,14 +36,14 @@ internal sealed class CsvReading
     public bool IsCut { get; private set; }
 
     /// <summary>Reads the header. False: there is none that the rows could be read by.</summary>
-    public bool Header(string[] columns, string[] optional)
+    public bool ReadHeader(string[] wanted, string[] optional)
     {
         if (!Next())
         {
             if (!IsCut)
             {
                 findings.Fault(
-                    file, 1, 1, T($"the file is empty: found nothing, allowed is a header row with {string.Join(",", columns)}"));
+                    file, 1, 1, T($"the file is empty: found nothing, allowed is a header row with {string.Join(",", wanted)}"));
             }
 
             return false;
@@ -52,25 +56,27 @@ internal sealed class CsvReading
             return false;
         }
 
-        var header = Cells();
-        foreach (var (i, cell) in header.Index())
-        {
-            var name = columns.Concat(optional).FirstOrDefault(c => string.Equals(c, cell.Text, StringComparison.OrdinalIgnoreCase));
-            if (name is null)
-                findings.Note(file, cell.Line, cell.Column, T($"unknown column {Findings.Quote(cell.Text)} is ignored"));
-            else if (!index.TryAdd(name, i))
-                findings.Fault(file, cell.Line, cell.Column, T($"the column stands twice: found {name} again, allowed once"));
-        }
-
-        foreach (var missing in columns.Where(c => !index.ContainsKey(c)))
-        {
-            findings.Fault(file, (int)csv.LineNumber, 1,
-                T($"a column is missing: found no {missing}, allowed are the columns {string.Join(",", columns)}"));
-        }
-
+        Header.Take(this, width, wanted, optional, file, findings);
         return true;
     }
 
+    public override int Line => (int)csv.LineNumber;
+
+    public override string Text(int field) => csv.GetString(field);
+
+    public override ReadOnlySpan<byte> Bytes(int field) => csv.GetSpan(field);
+
+    public override (int Line, int Column) Place(int field)
+    {
+        var before = 0;
+        for (var i = 0; i < field; i++)
+            before += csv.GetRawSpan(i).Length + 1;
+
+        var text = csv.RawRecord[..before];
+        return (Line + text.Count((byte)'\n'), 1 + Encoding.UTF8.GetCharCount(text[(text.LastIndexOf((byte)'\n') + 1)..]));
+    }
+
+    /// <summary>The rows, one after the other in the same object.</summary>
     public IEnumerable<CsvRow> Rows()
     {
         if (begun)
@@ -78,6 +84,7 @@ internal sealed class CsvReading
 
         begun = true;
         using var reader = csv;
+        var row = new CsvRow(this, file, findings);
         for (var rows = 0; Next(); rows++)
         {
             var line = (int)csv.LineNumber;
@@ -105,15 +112,16 @@ internal sealed class CsvReading
                 continue;
             }
 
-            var cells = Cells();
-            if (Array.FindIndex(cells, c => c.Text.Length > CsvLimits.MostField) is >= 0 and var tooLong)
+            if (TooLongField() is { } tooLong)
             {
-                findings.Fault(file, cells[tooLong].Line, cells[tooLong].Column,
-                    T($"the field is too long: found {cells[tooLong].Text.Length} characters, allowed {CsvLimits.MostField}"));
+                var (at, column) = Place(tooLong);
+                findings.Fault(file, at, column,
+                    T($"the field is too long: found {Text(tooLong).Length} characters, allowed {CsvLimits.MostField}"));
                 continue;
             }
 
-            yield return new(file, line, cells, index, findings);
+            row.Begin();
+            yield return row;
         }
     }
 
@@ -168,25 +176,16 @@ internal sealed class CsvReading
             T($"the quotes do not match: found {what}, allowed is RFC 4180: a field with quotes stands in quotes, each doubled"));
     }
 
-    private CsvCell[] Cells()
+    private int? TooLongField()
     {
-        // Each place is reckoned from the one before: a row may be a thousand commas.
-        var cells = new CsvCell[csv.FieldCount];
-        var raw = csv.RawRecord;
-        var (line, column, offset) = ((int)csv.LineNumber, 1, 0);
-        for (var i = 0; i < cells.Length; i++)
+        // No field has more characters than its row has bytes.
+        for (var i = 0; csv.RawRecord.Length > CsvLimits.MostField && i < csv.FieldCount; i++)
         {
-            cells[i] = new(csv.GetString(i), line, column);
-            var end = Math.Min(offset + csv.GetRawSpan(i).Length + 1, raw.Length);
-            var field = raw[offset..end];
-            line += field.Count((byte)'\n');
-            column = field.LastIndexOf((byte)'\n') is >= 0 and var feed
-                ? 1 + Encoding.UTF8.GetCharCount(field[(feed + 1)..])
-                : column + Encoding.UTF8.GetCharCount(field);
-            offset = end;
+            if (Encoding.UTF8.GetCharCount(csv.GetSpan(i)) > CsvLimits.MostField)
+                return i;
         }
 
-        return cells;
+        return null;
     }
 
     /// <summary>Line ends of any of the three kinds.</summary>

@@ -1,12 +1,13 @@
+using System.Buffers;
 using System.Globalization;
 
 namespace Closeout.Files;
 
 /// <summary>
 /// A row of a day-folder file, read field by field. A field that is not allowed is told as a fault with its place, and <see cref="IsGood"/>
-/// turns false.
+/// turns false. It is good until the next row is asked for.
 /// </summary>
-public sealed class CsvRow(string file, int line, CsvCell[] cells, IReadOnlyDictionary<string, int> index, Findings findings)
+public sealed class CsvRow
 {
     /// <summary>The most of anything that is counted in a file.</summary>
     public const int MostUnits = 1_000_000;
@@ -15,36 +16,57 @@ public sealed class CsvRow(string file, int line, CsvCell[] cells, IReadOnlyDict
     private const int FirstYear = 1900;
     private const int LastYear = 2199;
 
-    /// <summary>Made for the first fault: most rows have none.</summary>
-    private HashSet<string>? bad;
+    /// <summary>Control characters but for those that a text of several lines may have.</summary>
+    private static readonly SearchValues<char> Control = SearchValues.Create(
+        [.. Enumerable.Range(0, 0xA0).Select(c => (char)c).Where(c => char.IsControl(c) && c is not ('\t' or '\r' or '\n'))]);
 
-    public int Line => line;
+    private readonly CsvFields fields;
+    private readonly string file;
+    private readonly Findings findings;
+    private readonly HashSet<string> bad = [];
+
+    /// <summary>The last date that was read: the next row mostly has the same.</summary>
+    private (byte[] Text, DateOnly Date) lately = ([0], default);
+
+    internal CsvRow(CsvFields fields, string file, Findings findings) =>
+        (this.fields, this.file, this.findings) = (fields, file, findings);
+
+    public int Line => fields.Line;
 
     /// <summary>Whether no field read so far was at fault.</summary>
-    public bool IsGood { get; private set; } = true;
+    public bool IsGood => bad.Count == 0;
 
     /// <summary>Whether these fields were read well: what follows from them may be judged, whatever the others say.</summary>
-    public bool Are(params string[] columns) => columns.All(c => index.ContainsKey(c) && bad?.Contains(c) != true);
+    public bool Are(params ReadOnlySpan<string> columns)
+    {
+        foreach (var column in columns)
+        {
+            if (fields.Header.FieldOf(column) is null || bad.Contains(column))
+                return false;
+        }
+
+        return true;
+    }
 
     /// <summary>Tells a fault at a column.</summary>
     public void Fault(string column, string text)
     {
-        Doubt(column);
-        var cell = Find(column);
-        findings.Fault(file, cell?.Line ?? line, cell?.Column ?? 1, $"{column} {text}");
+        bad.Add(column);
+        var (line, at) = fields.Header.FieldOf(column) is { } field ? fields.Place(field) : (Line, 1);
+        findings.Fault(file, line, at, $"{column} {text}");
     }
 
     /// <summary>The field as it stands; empty where the column is missing.</summary>
-    public string Raw(string column) => Find(column)?.Text ?? "";
+    public string Raw(string column) => fields.Header.FieldOf(column) is { } field ? fields.Text(field) : "";
 
-    public bool Has(string column) => Raw(column).Length > 0;
+    public bool Has(string column) => !Bytes(column).IsEmpty;
 
     public string Text(string column, bool mayBeEmpty = false)
     {
         var text = Raw(column);
         if (text.Length is 0 or > MostText && !(mayBeEmpty && text.Length == 0))
             Bad(column, T("is no short text"), T($"1 to {MostText} characters"));
-        else if (text.Any(c => char.IsControl(c) && c is not ('\t' or '\r' or '\n')))
+        else if (text.AsSpan().ContainsAny(Control))
             Bad(column, T("has a control character"), T("printable text"));
 
         return text;
@@ -63,22 +85,23 @@ public sealed class CsvRow(string file, int line, CsvCell[] cells, IReadOnlyDict
     /// <summary>A code that another file lists, in the spelling it has there.</summary>
     public Code<TKind> Known<TKind>(string column, Known<TKind> known)
     {
-        var code = Code<TKind>(column);
-        if (code == default || known.Find(code) is not { } spelled)
-        {
-            if (code != default && known.IsComplete)
-                Bad(column, T($"is not in {known.File}"), T("a code listed there"));
+        // What is listed is a code.
+        if (Listed(column, known) is { } spelled)
+            return spelled;
 
-            Doubt(column);
-            return default;
-        }
+        if (Code<TKind>(column) != default && known.IsComplete)
+            Bad(column, T($"is not in {known.File}"), T("a code listed there"));
 
-        return spelled;
+        bad.Add(column);
+        return default;
     }
+
+    /// <summary>The same, and null where it is not listed: nothing is told.</summary>
+    public Code<TKind>? Listed<TKind>(string column, Known<TKind> known) => known.Find(Bytes(column));
 
     public int Whole(string column, int least = 0, int most = MostUnits)
     {
-        if (int.TryParse(Raw(column), NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var number) && number >= least
+        if (int.TryParse(Bytes(column), NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var number) && number >= least
             && number <= most)
         {
             return number;
@@ -91,7 +114,7 @@ public sealed class CsvRow(string file, int line, CsvCell[] cells, IReadOnlyDict
     public decimal Number(string column, decimal least = 0, decimal most = 10_000_000, bool openBelow = false)
     {
         if (decimal.TryParse(
-            Raw(column), NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number)
+            Bytes(column), NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number)
             && (openBelow ? number > least : number >= least) && number <= most)
         {
             return number;
@@ -104,9 +127,13 @@ public sealed class CsvRow(string file, int line, CsvCell[] cells, IReadOnlyDict
 
     public DateOnly Date(string column)
     {
-        if (DateOnly.TryParseExact(Raw(column), "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date)
-            && date.Year is >= FirstYear and <= LastYear)
+        var text = Bytes(column);
+        if (text.SequenceEqual(lately.Text))
+            return lately.Date;
+
+        if (IsoDate.Parse(text) is { Year: >= FirstYear and <= LastYear } date)
         {
+            lately = (text.ToArray(), date);
             return date;
         }
 
@@ -137,46 +164,20 @@ public sealed class CsvRow(string file, int line, CsvCell[] cells, IReadOnlyDict
     /// <summary>Tells what was found in a column and what is allowed there.</summary>
     public void Bad(string column, string wrong, string allowed)
     {
-        Doubt(column);
-        if (Find(column) is { } cell)
+        bad.Add(column);
+        if (fields.Header.FieldOf(column) is { } field)
         {
             // A column that is missing altogether was told once, at the header.
-            findings.Fault(file, cell.Line, cell.Column, T($"{column} {wrong}: found {Findings.Quote(cell.Text)}, allowed {allowed}"));
+            var (line, at) = fields.Place(field);
+            findings.Fault(file, line, at, T($"{column} {wrong}: found {Findings.Quote(Raw(column))}, allowed {allowed}"));
         }
     }
 
-    private void Doubt(string column)
-    {
-        IsGood = false;
-        (bad ??= []).Add(column);
-    }
+    /// <summary>The row as it is now, for whoever asks for the next before it is judged.</summary>
+    public CsvRow Keep() => new(fields.Keep(), file, findings);
 
-    private CsvCell? Find(string column) => index.TryGetValue(column, out var i) ? cells[i] : null;
-}
+    /// <summary>The fields are those of a new row now.</summary>
+    internal void Begin() => bad.Clear();
 
-/// <summary>The codes that a file lists. Those of faulty rows count too: their users are not at fault.</summary>
-/// <param name="table">What they are read from; null: a file that need not list them all.</param>
-public sealed class Known<TKind>(string file, CsvTable? table)
-{
-    private readonly Dictionary<Code<TKind>, Code<TKind>> codes = [];
-
-    public string File => file;
-
-    /// <summary>False where the file could not be read, or not to its end: then nothing is told of codes that it may hold.</summary>
-    public bool IsComplete => table is { IsWhole: true };
-
-    public Code<TKind>? Find(Code<TKind> code) => codes.TryGetValue(code, out var spelled) ? spelled : null;
-
-    /// <summary>Adds a code; false when it stands already.</summary>
-    public bool Add(Code<TKind> code) => codes.TryAdd(code, code);
-
-    /// <summary>The same codes and others, each of which stands for one of them.</summary>
-    public Known<TKind> With(IEnumerable<(Code<TKind> Code, Code<TKind> For)> others)
-    {
-        var both = new Known<TKind>(file, table);
-        foreach (var (code, stands) in codes.Select(c => (c.Key, c.Value)).Concat(others))
-            both.codes[code] = stands;
-
-        return both;
-    }
+    private ReadOnlySpan<byte> Bytes(string column) => fields.Header.FieldOf(column) is { } field ? fields.Bytes(field) : [];
 }

@@ -2,7 +2,7 @@ using System.Text;
 
 namespace Closeout.Files;
 
-/// <summary>A CSV file of the day folder: its rows, with the place of every field.</summary>
+/// <summary>A CSV file of the day folder: its rows, and the place of whatever is wrong in them.</summary>
 public sealed class CsvTable
 {
     private readonly CsvReading? reading;
@@ -12,8 +12,8 @@ public sealed class CsvTable
     public string File { get; }
 
     /// <summary>
-    /// The rows that are whole, read while they are asked for: once, from the first to the last. What is wrong with the others
-    /// is told on the way.
+    /// The rows that are whole, read while they are asked for: once, from the first to the last, each good until the next. What is wrong
+    /// with the others is told on the way.
     /// </summary>
     public IEnumerable<CsvRow> Rows => reading?.Rows() ?? [];
 
@@ -62,7 +62,7 @@ public sealed class CsvTable
         }
 
         var reading = new CsvReading(file, bytes, findings);
-        return new(file, reading.Header(columns, optional) ? reading : null);
+        return new(file, reading.ReadHeader(columns, optional) ? reading : null);
     }
 
     private static int? FirstBadByte(byte[] bytes)
@@ -78,6 +78,3 @@ public sealed class CsvTable
         return at;
     }
 }
-
-/// <summary>A field and where it stands.</summary>
-public readonly record struct CsvCell(string Text, int Line, int Column);

@@ -24,7 +24,7 @@ public sealed record DepotFile(DepotSettings Settings, DateOnly BusinessDate)
             var setting = row.Raw("setting");
             if (!Needed.Concat(Optional).Contains(setting, StringComparer.OrdinalIgnoreCase))
                 findings.Note(File, row.Line, 1, T($"unknown setting {Findings.Quote(setting)} is ignored"));
-            else if (!rows.TryAdd(setting, row))
+            else if (!rows.TryAdd(setting, row.Keep()))
                 row.Fault("setting", T($"stands twice: found {setting} again, allowed once"));
         }
 

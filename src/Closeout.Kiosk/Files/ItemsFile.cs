@@ -42,7 +42,7 @@ public static class ItemsFile
 
             Relations(row, item, boards);
             if (item.Replaces is not null && row.Are("item", "replaces"))
-                replacing.Add((item, row));
+                replacing.Add((item, row.Keep()));
 
             if (row.IsGood)
                 items.Add(item);

@@ -38,7 +38,7 @@ public sealed class Findings
     public bool AreFaults => problems.Count > 0;
 
     /// <summary>Whether as many faults of the file were told as ever are.</summary>
-    public bool IsFull(string file) => faults.GetValueOrDefault(file) >= CsvLimits.MostTold;
+    public bool IsFull(string file) => problems.Count >= CsvLimits.MostTold && faults.GetValueOrDefault(file) >= CsvLimits.MostTold;
 
     public void Fault(string file, int line, int column, string text)
     {

@@ -12,7 +12,7 @@ public static class StockFile
     {
         var table = CsvTable.Read(folder, "stock.csv", required: true, ["place", "item", "cartons", "loose"], [], findings);
         var byCode = items.ToDictionary(i => i.Code);
-        var seen = new HashSet<(Place, Code<Item>)>();
+        var seen = new HashSet<(int Place, int? Item)>();
         var balances = new List<Balance>();
         foreach (var row in table.Rows)
         {
@@ -26,7 +26,7 @@ public static class StockFile
             if (row.Are("place", "cartons") && single == Place.Bin && cartons > 0)
                 row.Bad("cartons", T("in the bin are loose units only"), T("0; cartons stand on the shelf"));
 
-            if (row.Are("place", "item") && !seen.Add((single ?? Place.Shelf, item)))
+            if (row.Are("place", "item") && !seen.Add((NumberOf(boxed, single, vans), codes.NumberOf(item))))
                 row.Bad("item", T($"stands twice at {row.Raw("place")}"), T("once"));
 
             if (row.IsGood && byCode.TryGetValue(item, out var known))
@@ -44,8 +44,9 @@ public static class StockFile
             }
         }
 
-        var supplied = balances.GroupBy(b => b.Item).Select(g => new Balance(Place.Supplier, g.Key, -g.Sum(b => b.Units)));
-        return [.. balances.Concat(supplied)];
+        var supplied = balances.AggregateBy(b => b.Item, 0, (sum, b) => sum + b.Units).ToList();
+        balances.AddRange(supplied.Select(s => new Balance(Place.Supplier, s.Key, -s.Value)));
+        return balances;
     }
 
     /// <summary>An empty field is none: the shelf has no loose, the bin no cartons.</summary>
@@ -53,17 +54,20 @@ public static class StockFile
 
     private static (Place? Boxed, Place? Single) PlaceOf(CsvRow row, Known<Van> vans)
     {
-        switch (row.Raw("place").ToLowerInvariant())
-        {
-            case "shelf":
-                return (Place.Shelf, null);
-            case "bin":
-                return (null, Place.Bin);
-            default:
-                var van = row.Known("place", vans);
-                return (Place.Sealed(van), Place.Loose(van));
-        }
+        var text = row.Raw("place");
+        if (string.Equals(text, "shelf", StringComparison.OrdinalIgnoreCase))
+            return (Place.Shelf, null);
+
+        if (string.Equals(text, "bin", StringComparison.OrdinalIgnoreCase))
+            return (null, Place.Bin);
+
+        var van = row.Known("place", vans);
+        return (Place.Sealed(van), Place.Loose(van));
     }
+
+    /// <summary>A number for each place that a row can name.</summary>
+    private static int NumberOf(Place? boxed, Place? single, Known<Van> vans) =>
+        boxed is null ? -2 : single is null ? -1 : vans.NumberOf(boxed.Value.Van)!.Value;
 
     private static void Add(List<Balance> balances, Place? place, Code<Item> item, int units)
     {

@@ -17,11 +17,12 @@ public sealed record UsageFile(
 
         // A million rows: visits have numbers, and all that they used stands in one place, for an object each would weigh ten
         // times as much.
-        var (visits, numbers, used) =
-            (new List<Visit>(), new Dictionary<(DateOnly, Code<Van>, string), int>(), new Dictionary<(int Visit, Code<Item> Item), int>());
+        var (visits, numbers, used) = (new List<Visit>(), new Dictionary<(DateOnly, Code<Van>, string), int>(), new UsedUnits(items));
+        (DateOnly, Code<Van>, string Name) last = default;
+        var visit = 0;
         foreach (var row in table.Rows)
         {
-            var (date, van, kind) = (row.Date("date"), PastVan(row, vans), row.Code<VisitKind>("visit_kind"));
+            var (date, van, kind) = (row.Date("date"), PastVan(row, vans), Kind(row, kinds));
             var name = row.Text("visit");
             var item = row.Has("item") ? row.Known("item", items) : default;
             var units = row.Whole("units");
@@ -32,10 +33,14 @@ public sealed record UsageFile(
                 continue;
 
             kinds.Add(kind);
-            if (!numbers.TryGetValue((date, van, name), out var visit))
+            if (last != (date, van, name))
             {
-                numbers[(date, van, name)] = visit = visits.Count;
-                visits.Add(new(date, van, kinds.Find(kind)!.Value));
+                last = (date, van, name);
+                if (!numbers.TryGetValue(last, out visit))
+                {
+                    numbers[last] = visit = visits.Count;
+                    visits.Add(new(date, van, kinds.Find(kind)!.Value));
+                }
             }
 
             if (visits[visit].Kind != kind)
@@ -43,14 +48,13 @@ public sealed record UsageFile(
 
             if (item != default)
             {
-                var sum = used.GetValueOrDefault((visit, item)) + units;
+                ref var sum = ref used.By(visit, items.NumberOf(item)!.Value);
+                sum += units;
                 if (sum > CsvRow.MostUnits)
                 {
                     row.Bad("units", T($"of the visit's rows add up to {sum}"), T($"0 to {CsvRow.MostUnits} in one visit"));
-                    continue;
+                    sum -= units;
                 }
-
-                used[(visit, item)] = sum;
             }
         }
 
@@ -64,35 +68,19 @@ public sealed record UsageFile(
     }
 
     /// <summary>History may name a van that is gone; only its code must be one.</summary>
-    private static Code<Van> PastVan(CsvRow row, Known<Van> vans)
-    {
-        var code = row.Code<Van>("van");
-        return vans.Find(code) ?? code;
-    }
+    private static Code<Van> PastVan(CsvRow row, Known<Van> vans) => row.Listed("van", vans) ?? row.Code<Van>("van");
 
-    private static IReadOnlyList<DailyUse> Daily(List<Visit> visits, Dictionary<(int Visit, Code<Item> Item), int> used)
-    {
-        var items = used.Where(u => u.Value > 0)
-            .GroupBy(u => (visits[u.Key.Visit].Date, visits[u.Key.Visit].Kind), u => (u.Key.Item, Units: (long)u.Value)).ToDictionary(
-            g => g.Key,
-            g =>
-                g.GroupBy(u => u.Item, u => u.Units).OrderBy(i => i.Key).Select(i => new ItemUse(i.Key, i.Sum(), i.Sum(x => x * x)))
-                    .ToList());
-        return [.. visits.GroupBy(v => (v.Date, v.Kind)).OrderBy(g => g.Key.Date).ThenBy(g => g.Key.Kind)
-            .Select(g => new DailyUse(g.Key.Date, g.Key.Kind, g.Count(), items.GetValueOrDefault(g.Key) ?? []))];
-    }
+    private static Code<VisitKind> Kind(CsvRow row, Known<VisitKind> kinds) =>
+        row.Listed("visit_kind", kinds) ?? row.Code<VisitKind>("visit_kind");
 
-    private static IReadOnlyList<VanUse> ByVans(DateOnly today, List<Visit> visits, Dictionary<(int Visit, Code<Item> Item), int> used)
-    {
-        var items = used.Where(u => visits[u.Key.Visit].Date == today)
-            .GroupBy(u => visits[u.Key.Visit].Van, u => (u.Key.Item, Units: (long)u.Value)).ToDictionary(
-            g => g.Key,
-            g =>
-                g.GroupBy(u => u.Item, u => u.Units).OrderBy(i => i.Key)
-                    .Select(i => new ItemUnits(i.Key, (int)Math.Min(int.MaxValue, i.Sum()))).ToList());
-        return [.. visits.Where(v => v.Date == today).GroupBy(v => v.Van).OrderBy(g => g.Key).Select(g => new VanUse(
-            today, g.Key, items.GetValueOrDefault(g.Key) ?? [], Kinds(g)))];
-    }
+    private static IReadOnlyList<DailyUse> Daily(List<Visit> visits, UsedUnits used) =>
+        [.. visits.Index().GroupBy(v => (v.Item.Date, v.Item.Kind), v => v.Index).OrderBy(g => g.Key.Date).ThenBy(g => g.Key.Kind)
+            .Select(g => new DailyUse(g.Key.Date, g.Key.Kind, g.Count(), [.. used.Sums(g).Where(u => u.Sum > 0)]))];
+
+    private static IReadOnlyList<VanUse> ByVans(DateOnly today, List<Visit> visits, UsedUnits used) =>
+        [.. visits.Index().Where(v => v.Item.Date == today).GroupBy(v => v.Item.Van).OrderBy(g => g.Key).Select(g => new VanUse(
+            today, g.Key, [.. used.Sums(g.Select(v => v.Index)).Select(u => new ItemUnits(u.Item, (int)Math.Min(int.MaxValue, u.Sum)))],
+            Kinds(g.Select(v => v.Item))))];
 
     private static IReadOnlyList<KindVisits> Kinds(IEnumerable<Visit> visits) =>
         [.. visits.GroupBy(v => v.Kind).OrderBy(k => k.Key).Select(k => new KindVisits(k.Key, k.Count()))];

@@ -1,6 +1,5 @@
 using System.Diagnostics;
 using Closeout.Restock;
-using CsvHelper;
 
 namespace Closeout.Bench.Plan;
 
@@ -36,7 +35,7 @@ public static class FloorBench
             Floor,
             () =>
             {
-                Split(temp.Path);
+                EveningBench.Split(temp.Path);
                 BigPlan.Save(temp.Path, ready);
             },
             () => BigPlan.Read(temp.Path),
@@ -61,21 +60,5 @@ public static class FloorBench
         BigPlan.Read(temp.Path);
         var readBytes = GC.GetAllocatedBytesForCurrentThread() - before;
         Told.Line($"allocated: plan {planBytes / 1e6:0} MB, read {readBytes / 1e6:0} MB; peak working set of all of this {Process.GetCurrentProcess().PeakWorkingSet64 / 1e6:0} MB");
-    }
-
-    private static void Split(string folder)
-    {
-        foreach (var file in Directory.EnumerateFiles(folder, "*.csv").Where(f => !f.EndsWith("-out.csv", StringComparison.Ordinal)))
-        {
-            using var csv = CsvReader.Create(File.ReadAllBytes(file), new CsvReaderOptions { Separator = ',', HasHeader = false });
-            var length = 0L;
-            while (csv.Read())
-            {
-                for (var i = 0; i < csv.FieldCount; i++)
-                {
-                    length += csv.GetString(i).Length;
-                }
-            }
-        }
     }
 }
