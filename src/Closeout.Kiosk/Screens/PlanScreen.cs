@@ -33,7 +33,7 @@ public sealed record PlanScreen(Screen Back, int Selected = 0, string Filter = "
             new(Keys.Enter, T("why"), _ => line is null ? this : new WhyScreen(this, line.Van.Code, line.Item.Code)) { Row = 1 },
             new(Keys.Tab, T("by van, by item, short"),
                 _ => this with { Selected = 0, Order = (PlanOrder)(((int)Order + 1) % 3) }) { Row = 1 },
-            new(Keys.F(4), T("load the van"), _ => line is null ? this : LoadScreen.Of(scene.Tonight, line.Van.Code, Back)) { Row = 1 },
+            new(Keys.F(4), T("load"), _ => line is null ? this : LoadScreen.Of(scene.Tonight, line.Van.Code, Back)) { Row = 1 },
             new(Keys.F(5), T("change (lead)"),
                 _ => FormScreen.Of(PlanForms.Change, scene, this, line?.Van.Code, line?.Item.Code)) { Row = 1 },
             new(Keys.F(6), T("move it"), _ => FormScreen.Of(MoveForms.Move, scene, this, line?.Van.Code, line?.Item.Code))
