@@ -8,7 +8,8 @@ public static class ArchiveCommand
 {
     public static int Run(BookFolder folder, TimeProvider clock)
     {
-        var found = BookCheck.Of(folder);
+        using var progress = Progress.Of(clock);
+        var found = CheckCommand.Found(folder, progress);
         if (found.Fault is { } fault)
         {
             // The old archive may know what the pages lost: it stays.

@@ -1,5 +1,4 @@
 using Closeout.Files;
-using Closeout.Screens.Steps;
 using Closeout.Store;
 using Closeout.Turning;
 
@@ -9,15 +8,20 @@ namespace Closeout.Commands;
 public static class LoadCommand
 {
     /// <param name="daily">The day's backup, made when a page is opened.</param>
-    public static int Run(string folder, BookFolder target, DateOnly? date, TimeProvider clock, DailyBackup daily, Pins pins)
+    /// <param name="progress">Null: standard error's.</param>
+    public static int Run(
+        string folder, BookFolder target, DateOnly? date, TimeProvider clock, DailyBackup daily, Pins pins, Progress? progress = null)
     {
-        if (Given(DayFolder.Read(folder, StepPages.Evening), date) is not { } given)
+        using var shown = progress ?? Progress.Of(clock);
+        if (Given(ReadingProgress.Read(shown, folder), date) is not { } given)
             return ExitCode.BadInput;
 
         Language.OfDepot(given.Setup.Depot);
         if (!target.HasPages)
         {
+            shown.Tell(() => T("Writing the book."));
             var fresh = Book.New(target, given.FirstPage(rehearsal: false), clock.GetLocalNow());
+            shown.Erase();
             var (vans, items) = (given.Setup.Vans.Count, given.Setup.Items.Count);
             Say.Done(
                 T(

@@ -24,6 +24,12 @@ public static class Say
         return code;
     }
 
+    /// <summary>Standard error where it is a terminal that can take a line away again; else null.</summary>
+    public static TextWriter? Terminal =>
+        Console.IsErrorRedirected || (Environment.GetEnvironmentVariable("TERM") is null or "" or "dumb" && !OperatingSystem.IsWindows())
+            ? null
+            : Console.Error;
+
     /// <summary>A number of things, and what they are called.</summary>
     public static string Count(int number, string one, string many) => $"{number} {(number == 1 ? one : many)}";
 

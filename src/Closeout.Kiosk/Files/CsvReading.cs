@@ -9,6 +9,8 @@ namespace Closeout.Files;
 /// </summary>
 internal sealed class CsvReading : CsvFields
 {
+    private const int TellEvery = 4096;
+
     private readonly string file;
     private readonly byte[] bytes;
     private readonly Findings findings;
@@ -87,6 +89,9 @@ internal sealed class CsvReading : CsvFields
         var row = new CsvRow(this, file, findings);
         for (var rows = 0; Next(); rows++)
         {
+            if (rows % TellEvery == 0)
+                findings.Tell(new(file, rows, csv.ByteOffset));
+
             var line = (int)csv.LineNumber;
             if (findings.IsFull(file))
             {

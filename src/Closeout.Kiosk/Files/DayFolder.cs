@@ -9,9 +9,10 @@ public sealed record DayFolder(DayGiven? Given, IReadOnlyList<EveningRow> Evenin
 {
     /// <summary>Reads all files of the folder, and tells all faults of all of them.</summary>
     /// <param name="steps">The steps of a close-out, for evening.csv.</param>
-    public static DayFolder Read(string folder, IReadOnlyList<EveningStep> steps)
+    /// <param name="told">Is told now and then how far reading is.</param>
+    public static DayFolder Read(string folder, IReadOnlyList<EveningStep> steps, Action<ReadSoFar>? told = null)
     {
-        var findings = new Findings();
+        var findings = new Findings(told);
         var depot = DepotFile.Read(folder, findings);
         var boards = BoardsFile.Read(folder, findings);
         var (items, itemCodes) = ItemsFile.Read(folder, boards, findings);

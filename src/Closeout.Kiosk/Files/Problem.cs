@@ -11,8 +11,14 @@ public sealed record Problem(string File, int Line, int Column, string Text)
     public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{File}:{Line}:{Column}: {Text}");
 }
 
+/// <summary>How far reading is.</summary>
+/// <param name="Rows">Rows of the file that were read.</param>
+/// <param name="Bytes">The bytes that they stand in.</param>
+public readonly record struct ReadSoFar(string File, int Rows, long Bytes);
+
 /// <summary>What reading gathers: faults, which forbid loading, and notes, which do not.</summary>
-public sealed class Findings
+/// <param name="told">Is told now and then how far reading is; null: nobody waits.</param>
+public sealed class Findings(Action<ReadSoFar>? told = null)
 {
     private readonly List<Problem> problems = [];
     private readonly List<Problem> notes = [];
@@ -33,6 +39,9 @@ public sealed class Findings
     }
 
     public IReadOnlyList<Problem> Notes => notes;
+
+    /// <summary>To be told at the begin of a file and after some thousand rows each.</summary>
+    public void Tell(ReadSoFar now) => told?.Invoke(now);
 
     /// <summary>Whether there is any fault.</summary>
     public bool AreFaults => problems.Count > 0;

@@ -12,7 +12,7 @@ public static class StockFile
     {
         var table = CsvTable.Read(folder, "stock.csv", required: true, ["place", "item", "cartons", "loose"], [], findings);
         var byCode = items.ToDictionary(i => i.Code);
-        var seen = new HashSet<(int Place, int? Item)>();
+        var seen = new HashSet<long>();
         var balances = new List<Balance>();
         foreach (var row in table.Rows)
         {
@@ -26,8 +26,11 @@ public static class StockFile
             if (row.Are("place", "cartons") && single == Place.Bin && cartons > 0)
                 row.Bad("cartons", T("in the bin are loose units only"), T("0; cartons stand on the shelf"));
 
-            if (row.Are("place", "item") && !seen.Add((NumberOf(boxed, single, vans), codes.NumberOf(item))))
+            if (row.Are("place", "item")
+                && !seen.Add((NumberOf(boxed, single, vans) * (long)codes.Codes.Count) + codes.NumberOf(item)!.Value))
+            {
                 row.Bad("item", T($"stands twice at {row.Raw("place")}"), T("once"));
+            }
 
             if (row.IsGood && byCode.TryGetValue(item, out var known))
             {

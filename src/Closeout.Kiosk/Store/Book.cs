@@ -98,21 +98,20 @@ public sealed class Book
         {
             DurableFolder.Make(folder.Path);
             DurableFolder.Make(folder.Pages);
-            using (var held = BookLock.Take(folder.Lock))
+            using var held = BookLock.Take(folder.Lock);
+            if (folder.HasPages)
             {
-                if (folder.HasPages)
-                {
-                    var then = T("Nothing was written; run the same command again.");
-                    throw new BookException(T($"The book at {folder.Path} was written by another program meanwhile. {then}"));
-                }
-
-                if (new Archive(folder).LastKnown() is { } last)
-                    throw OpenedPage.Gone(folder, last);
-
-                OpenedPage.Write(folder, held, first, at, prev: null);
+                var then = T("Nothing was written; run the same command again.");
+                throw new BookException(T($"The book at {folder.Path} was written by another program meanwhile. {then}"));
             }
 
-            return Open(folder);
+            if (new Archive(folder).LastKnown() is { } last)
+                throw OpenedPage.Gone(folder, last);
+
+            // As with every entry: written first, folded second, and not read again.
+            var mark = OpenedPage.Write(folder, held, first, at, prev: null);
+            var depot = Depot.Fold([new(mark.Number, at, first)]);
+            return new Book(folder, new(first.Date, depot, mark, [], mark.Sha!));
         },
         e => T($"The book at {folder.Path} cannot be written: {e.Message} Nothing was recorded; make the folder writable and try again."));
 

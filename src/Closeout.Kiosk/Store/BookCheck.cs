@@ -18,7 +18,8 @@ internal sealed record Witness(int Number, string Sha, string Who)
 public static class BookCheck
 {
     /// <summary>The whole book in a folder, its attachments too. Takes no lock: what others append meanwhile is no fault.</summary>
-    public static BookChecked Of(BookFolder folder)
+    /// <param name="told">Is told before each page how many were read, and of how many.</param>
+    public static BookChecked Of(BookFolder folder, Action<int, int>? told = null)
     {
         // Before the pages: they may only be behind.
         var last = LastEntry.Read(folder);
@@ -32,7 +33,11 @@ public static class BookCheck
         }
 
         var found = Pages(
-            dates.Select(d => (d, folder.Page(d), PageReader.Read(folder.Page(d), default))),
+            dates.Select((date, done) =>
+            {
+                told?.Invoke(done, dates.Count);
+                return (date, folder.Page(date), PageReader.Read(folder.Page(date), default));
+            }),
             [.. Witness.Of(last, T("the book has had them")), .. Witness.Of(seen, T("the archive has seen them"))],
             last?.BookSha,
             sha => File.Exists(Path.Combine(folder.Files, sha)));

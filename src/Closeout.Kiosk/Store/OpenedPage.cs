@@ -42,8 +42,8 @@ internal sealed record OpenedPage(DateOnly Date, Depot Depot, PageMark Mark, byt
 
     /// <summary>Writes a page whole. Under the book's lock.</summary>
     /// <param name="prev">The page before; null: this is the first of the book.</param>
-    /// <returns>Its sha.</returns>
-    public static string Write(BookFolder folder, BookLock held, PageOpened opening, DateTimeOffset at, OpenedPage? prev)
+    /// <returns>The mark behind its only line.</returns>
+    public static PageMark Write(BookFolder folder, BookLock held, PageOpened opening, DateTimeOffset at, OpenedPage? prev)
     {
         var recorded = new Recorded((prev?.Depot.Number ?? 0) + 1, at, opening);
         var (bytes, sha) = PageLine.Write(recorded, prev?.Mark.Sha ?? PageLine.Nothing, prev?.First);
@@ -51,7 +51,7 @@ internal sealed record OpenedPage(DateOnly Date, Depot Depot, PageMark Mark, byt
         held.Tell(opening.Date);
         Disk.WriteWhole(folder.Page(opening.Date), bytes, own: true);
         new LastEntry(recorded.Number, opening.Date, sha, prev?.First ?? sha).Write(folder);
-        return sha;
+        return new(bytes.Length, 1, recorded.Number, sha);
     }
 
     /// <summary>What is told when all pages are gone.</summary>

@@ -1,7 +1,7 @@
 using Closeout.Screens.Forms;
 using Closeout.Screens.Parts;
 
-namespace Closeout.Screens.Steps;
+namespace Closeout.Screens;
 
 /// <summary>The key of a close-out for what went from van to van on the road: did it come, or what was given away.</summary>
 internal static class GiftKeys
