@@ -43,7 +43,9 @@ public sealed record DepotSettings(
     [JsonIgnore]
     public string Language => Tongue ?? "en";
 
-    /// <summary>The cumulative sum, in standard deviations, above which a use counts as changed; 0: nothing is ever taken for changed.</summary>
+    /// <summary>
+    /// The cumulative sum, in standard deviations, above which a use counts as changed; 0: nothing is ever taken for changed.
+    /// </summary>
     [JsonIgnore]
     public double ChangeLimit => ChangeAt ?? 8;
 

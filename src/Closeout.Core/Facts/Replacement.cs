@@ -6,7 +6,8 @@ public sealed record Replacement(Code<Item> Old, Code<Item> New)
     /// <summary>Those of the items, and those that earlier set-ups said. Never a circle: nothing that is an item is replaced.</summary>
     public static IReadOnlyList<Replacement> All(Setup setup)
     {
-        List<Replacement> told = [.. setup.Items.Where(i => i.Replaces is not null).Select(i => new Replacement(i.Replaces!.Value, i.Code))];
+        List<Replacement> told =
+            [.. setup.Items.Where(i => i.Replaces is not null).Select(i => new Replacement(i.Replaces!.Value, i.Code))];
         return [.. told, .. (setup.Replaced ?? []).Where(r => setup.Find(r.Old) is null && told.All(t => t.Old != r.Old))];
     }
 

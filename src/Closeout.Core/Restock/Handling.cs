@@ -3,7 +3,9 @@ namespace Closeout.Restock;
 /// <summary>The work that a restock is: lines touched, cartons and units carried, and units that were carried for nothing.</summary>
 public static class Handling
 {
-    /// <summary>Units given back count as shuffled when the same van gets them again on one of so many evenings, tonight the first.</summary>
+    /// <summary>
+    /// Units given back count as shuffled when the same van gets them again on one of so many evenings, tonight the first.
+    /// </summary>
     public const int Evenings = 3;
 
     /// <summary>Tonight's work so far; none where nothing was loaded or moved.</summary>

@@ -91,7 +91,8 @@ public sealed class VisitHistory
     }
 
     /// <summary>
-    /// Items, in item order, that a booked visit could need and of which nobody can say how many: no planning rate of any kind, and no visit
+    /// Items, in item order, that a booked visit could need and of which nobody can say how many: no planning rate of any kind, and no
+    /// visit
     /// used one. Of an item that another replaced nobody asks.
     /// </summary>
     public IReadOnlyList<Item> Unknown(Depot depot) => !depot.Planning.Bookings.Exists(b => b.Date > depot.Date && b.Visits > 0) ? []

@@ -93,7 +93,8 @@ public static class WhyLearned
             return "";
 
         var otherwise = Reorder.Of(shelf.Item, use, own, 0, 0, plan.Learned.Suppliers.Of(shelf.Item.Supplier)).UpTo;
-        return T($"; ordering promises {Why.Percent(ordering)} and not {Why.Percent(own)}, which is {shelf.Order.UpTo - otherwise} units more");
+        return T(
+            $"; ordering promises {Why.Percent(ordering)} and not {Why.Percent(own)}, which is {shelf.Order.UpTo - otherwise} units more");
     }
 
     private static string Day(DateOnly date) => date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);

@@ -36,26 +36,22 @@ public static class MorningSheet
         foreach (var (word, sentence) in t.Totals)
             yield return new(word, sentence);
 
-        foreach (var order in plan.Shelf.Where(s => s.Order.Cartons > 0))
-        {
-            var cartons = Spell.Count(order.Order.Cartons, T("carton"), T("cartons"));
-            yield return new(T("Order"), T($"{cartons} of {order.Item.Code} {order.Item.Description}"), Tick: true);
-        }
+        foreach (var order in ToOrder(plan))
+            yield return new(T("Order"), order, Tick: true);
 
-        foreach (var why in plan.Shelf.Select(WhyLearned.WhyNot).OfType<string>())
-            yield return new(T("Order"), why, Tick: true);
-
-        foreach (var van in depot.Setup.Vans)
-        {
-            foreach (var piece in VanWords.ToBuy(depot, van))
-                yield return new(T("Buy"), T($"{piece} for {van.Code} {van.Name}"), Tick: true);
-        }
+        foreach (var (van, piece) in depot.Setup.Vans.SelectMany(v => VanWords.ToBuy(depot, v).Select(p => (v, p))))
+            yield return new(T("Buy"), T($"{piece} for {van.Code} {van.Name}"), Tick: true);
 
         foreach (var note in Collecting.Notes(depot))
             yield return new(T("Ship"), note, Tick: true);
 
         yield return new("", Caution);
     }
+
+    /// <summary>What to order, and what is short and not ordered.</summary>
+    private static IEnumerable<string> ToOrder(RestockPlan plan) => plan.Shelf.Where(s => s.Order.Cartons > 0)
+        .Select(s => T($"{Spell.Count(s.Order.Cartons, T("carton"), T("cartons"))} of {s.Item.Code} {s.Item.Description}"))
+        .Concat(plan.Shelf.Select(WhyLearned.WhyNot).OfType<string>());
 
     /// <summary>A van's page.</summary>
     public static IEnumerable<SheetLine> OfVan(Tonight t, Van van)

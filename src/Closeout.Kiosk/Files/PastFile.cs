@@ -16,7 +16,8 @@ public static class PastFile
     public static IReadOnlyList<PastRecord> Read(
         string folder, DateOnly? today, Known<Van> vans, Known<Item> items, Known<KitPiece> kit, Findings findings)
     {
-        var table = CsvTable.Read(folder, File, required: false, ["date", "van", "record", "item", "value"], ["ordered", "due", "supplier"], findings);
+        var table = CsvTable.Read(
+            folder, File, required: false, ["date", "van", "record", "item", "value"], ["ordered", "due", "supplier"], findings);
         var past = new List<PastRecord>();
         var lines = new List<int>();
         foreach (var row in table.Rows)

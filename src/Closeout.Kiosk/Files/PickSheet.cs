@@ -110,7 +110,9 @@ public static class PickSheet
     private static string Moved(Depot depot, StockMoved move, Van van)
     {
         var what = T($"{move.Sealed} sealed and {move.Loose} loose of {depot.Setup.Item(move.Item).Description}");
-        return move.From == van.Code ? T($"MOVED OUT to {move.To?.Text ?? T("shelf and bin")}: {what}.") : T($"MOVED IN from {move.From}: {what}.");
+        return move.From == van.Code
+            ? T($"MOVED OUT to {move.To?.Text ?? T("shelf and bin")}: {what}.")
+            : T($"MOVED IN from {move.From}: {what}.");
     }
 
     private static IEnumerable<string> Amounts(RestockLine l) =>

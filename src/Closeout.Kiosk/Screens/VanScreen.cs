@@ -40,7 +40,8 @@ public sealed record VanScreen(Code<Van> Van, Screen Back, int Top = 0) : Screen
         T(
             "A lead: L lifts its holds, H puts it on hold, C closes an incident, W writes off boxes that nobody found. K checks a signed "
                 + "close-out (not one's own), R opens it again, B closes it out for somebody, M moves its bookings to another van, X "
-                + "excuses it from tonight, O corrects its odometer, G answers whether goods from another van came. Each with a reason that stays on record. Lifting a hold leaves its "
+                + "excuses it from tonight, O corrects its odometer, G answers whether goods from another van came. Each with a reason "
+                + "that stays on record. Lifting a hold leaves its "
                 + "incident open until it is closed."),
     ];
 

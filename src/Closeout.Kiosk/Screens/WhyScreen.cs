@@ -69,7 +69,8 @@ public sealed record WhyScreen(Screen Back, Code<Van> Van, Code<Item> Item, int 
         {
             if (plan.Learned.History.HistoryOf(kind, line.Item.Code).Changes is [.., var last])
             {
-                var days = plan.Learned.History.DaysOf(kind, line.Item.Code).ToLookup(d => d.Date < last.From, d => d.Units / (double)d.Visits);
+                var days = plan.Learned.History.DaysOf(kind, line.Item.Code)
+                    .ToLookup(d => d.Date < last.From, d => d.Units / (double)d.Visits);
                 var all = days[true].Concat(days[false]).ToList();
                 var picture = Shapes.Sparkline(all);
                 yield return (T("By day"), $"{picture[..days[true].Count()]}|{picture[days[true].Count()..]}  {kind}");

@@ -19,7 +19,8 @@ public static class EntryCodec
         Converters =
         {
             new CodeConverter<Item>(), new CodeConverter<Van>(), new CodeConverter<Technician>(), new CodeConverter<KitPiece>(),
-            new CodeConverter<VisitKind>(), new CodeConverter<WasteStream>(), new CodeConverter<Supplier>(), new PlaceConverter(), new MoveConverter(),
+            new CodeConverter<VisitKind>(), new CodeConverter<WasteStream>(), new CodeConverter<Supplier>(), new PlaceConverter(),
+            new MoveConverter(),
             new BalanceConverter(), new FiniteConverter(),
         },
     };

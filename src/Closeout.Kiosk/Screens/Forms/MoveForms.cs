@@ -93,7 +93,9 @@ public static class MoveForms
             .DefaultIfEmpty(T("Nothing from another van waits for an answer.")),
         Help =
         [
-            T("Stock that another van says it handed over on the road. Y: it came. N: it did not, and what is missing goes to unexplained."),
+            T(
+                "Stock that another van says it handed over on the road. Y: it came. N: it did not, and what is missing goes to "
+                    + "unexplained."),
         ],
         Answer = (f, by) => FormAnswer.Record(new AnswerGift(f.Whole("number") ?? 0, f.Letter("came") == T("Y"), by)),
     };
