@@ -110,8 +110,7 @@ internal static class PlanHelp
             "Enter says why: the bookings, the demand that follows from them, the promise, the limits, what is given from where, and the "
                 + "chance that it is missed. Bars are the chances of the demand."),
         T(
-            "F4 loads the van, F5 changes the line: a lead's, with a reason, F6 moves stock from van to van. Type a piece of a name to see "
-                + "only that. closeout restock --out FILE writes all of it; closeout picks --out DIR makes sheets to print."),
-        T("The view of what is short proposes moves from vans that can better do without. F6 records one that you carried out."),
+            "F4 loads the van, F5 changes the line: a lead's, with a reason. F6 records stock moved from van to van; the view of what is "
+                + "short proposes some. closeout restock --out FILE writes all of it; closeout picks --out DIR makes sheets to print."),
     ];
 }
