@@ -11,6 +11,9 @@ public sealed class Progress(TimeProvider clock, TextWriter? terminal, Func<int>
     /// <summary>ECMA-48, CR and EL: to the begin of the line, and nothing behind it.</summary>
     private const string Clear = "\r\u001b[K";
 
+    /// <summary>Columns of a terminal that does not say how wide it is.</summary>
+    private const int Usual = 80;
+
     /// <summary>How long people wait without being told what for.</summary>
     private static readonly TimeSpan Quiet = TimeSpan.FromSeconds(1);
 
@@ -38,7 +41,8 @@ public sealed class Progress(TimeProvider clock, TextWriter? terminal, Func<int>
         next = waited + Pause;
         var left = done > 0 ? waited.TotalSeconds * (1 - done) / done : 0;
         var text = Harmless.Line(sentence((int)Math.Clamp(Math.Ceiling(left), 1, int.MaxValue)));
-        terminal.Write(Clear + text[..Math.Min(text.Length, Math.Max(0, columns() - 1))]);
+        var width = columns() is > 0 and var known ? known : Usual;
+        terminal.Write(Clear + text[..Math.Min(text.Length, width - 1)]);
         isShown = true;
     }
 

@@ -1,4 +1,3 @@
-using System.Buffers;
 using System.Globalization;
 
 namespace Closeout.Files;
@@ -15,10 +14,6 @@ public sealed class CsvRow
     private const int MostText = 200;
     private const int FirstYear = 1900;
     private const int LastYear = 2199;
-
-    /// <summary>Control characters but for those that a text of several lines may have.</summary>
-    private static readonly SearchValues<char> Control = SearchValues.Create(
-        [.. Enumerable.Range(0, 0xA0).Select(c => (char)c).Where(c => char.IsControl(c) && c is not ('\t' or '\r' or '\n'))]);
 
     private readonly CsvFields fields;
     private readonly string file;
@@ -66,7 +61,7 @@ public sealed class CsvRow
         var text = Raw(column);
         if (text.Length is 0 or > MostText && !(mayBeEmpty && text.Length == 0))
             Bad(column, T("is no short text"), T($"1 to {MostText} characters"));
-        else if (text.AsSpan().ContainsAny(Control))
+        else if (HasControl(text))
             Bad(column, T("has a control character"), T("printable text"));
 
         return text;
@@ -178,6 +173,18 @@ public sealed class CsvRow
 
     /// <summary>The fields are those of a new row now.</summary>
     internal void Begin() => bad.Clear();
+
+    /// <summary>Whether there are control characters but for those that a text of several lines may have.</summary>
+    private static bool HasControl(string text)
+    {
+        foreach (var c in text)
+        {
+            if (char.IsControl(c) && c is not ('\t' or '\r' or '\n'))
+                return true;
+        }
+
+        return false;
+    }
 
     private ReadOnlySpan<byte> Bytes(string column) => fields.Header.FieldOf(column) is { } field ? fields.Bytes(field) : [];
 }

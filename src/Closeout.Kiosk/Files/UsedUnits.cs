@@ -1,5 +1,3 @@
-using System.Runtime.InteropServices;
-
 namespace Closeout.Files;
 
 /// <summary>
@@ -17,9 +15,14 @@ public sealed class UsedUnits(Known<Item> items)
     private const int InBlock = (1 << BlockBits) - 1;
 
     private readonly List<Line[]> blocks = [];
-    private readonly List<(int Last, int Lines)> visits = [];
+    private readonly List<(int First, int Last, int Lines)> visits = [];
+
+    /// <summary>The last line of each item, of whichever visit.</summary>
+    private readonly List<int> lasts = [];
+
     private readonly Dictionary<(int Visit, int Item), int> many = [];
 
+    private (int Visits, long Units, long Squares)[] sums = [];
     private int count;
 
     private record struct Line(int Item, int Before)
@@ -33,7 +36,10 @@ public sealed class UsedUnits(Known<Item> items)
     public ref int By(int visit, int item)
     {
         while (visits.Count <= visit)
-            visits.Add((None, 0));
+            visits.Add((count, None, 0));
+
+        while (lasts.Count <= item)
+            lasts.Add(None);
 
         if (Find(visit, item) is not { } at)
         {
@@ -42,7 +48,8 @@ public sealed class UsedUnits(Known<Item> items)
                 blocks.Add(new Line[1 << BlockBits]);
 
             this[at] = new(item, visits[visit].Last);
-            visits[visit] = (at, visits[visit].Lines + 1);
+            visits[visit] = (visits[visit].First, at, visits[visit].Lines + 1);
+            lasts[item] = at;
             if (visits[visit].Lines > Few)
                 Note(visit);
         }
@@ -51,24 +58,36 @@ public sealed class UsedUnits(Known<Item> items)
     }
 
     /// <summary>What these visits used, item by item, sums and squares over the visits; in the order of codes.</summary>
-    public IEnumerable<ItemUse> Sums(IEnumerable<int> of)
+    public IReadOnlyList<ItemUse> Sums(IEnumerable<int> of)
     {
-        var sums = new Dictionary<int, (long Sum, long Squares)>();
+        if (sums.Length < lasts.Count)
+            sums = new (int, long, long)[lasts.Count];
+
+        var there = new List<int>();
         foreach (var visit in of.Where(v => v < visits.Count))
         {
             for (var at = visits[visit].Last; at != None; at = this[at].Before)
             {
                 var line = this[at];
-                ref var sum = ref CollectionsMarshal.GetValueRefOrAddDefault(sums, line.Item, out _);
-                sum = (sum.Sum + line.Units, sum.Squares + ((long)line.Units * line.Units));
+                ref var sum = ref sums[line.Item];
+                if (sum.Visits == 0)
+                    there.Add(line.Item);
+
+                sum = (sum.Visits + 1, sum.Units + line.Units, sum.Squares + ((long)line.Units * line.Units));
             }
         }
 
-        return sums.Select(s => new ItemUse(items.Codes[s.Key], s.Value.Sum, s.Value.Squares)).OrderBy(u => u.Item);
+        var used = there.Select(i => new ItemUse(items.Codes[i], sums[i].Units, sums[i].Squares)).OrderBy(u => u.Item).ToList();
+        there.ForEach(i => sums[i] = default);
+        return used;
     }
 
     private int? Find(int visit, int item)
     {
+        // Mostly a visit's lines stand together, and none has this item yet.
+        if (lasts[item] < visits[visit].First)
+            return null;
+
         if (visits[visit].Lines > Few)
             return many.TryGetValue((visit, item), out var found) ? found : null;
 

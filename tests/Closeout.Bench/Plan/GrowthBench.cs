@@ -28,14 +28,18 @@ public static class GrowthBench
         }).ToArray();
         double[] wholes = [.. Timed.ProcessorRounds(3, [.. Sizes.Select(vans => (Action)(() => BigPlan.Whole(temp.At($"{vans}"))))]).Select(Timed.Median)];
 
-        Told.Row($"vans", $"plan, of 50 vans'", $"whole, of 50 vans'", $"allocated by the plan, of 50 vans'");
-        Told.Row($"---", $"---", $"---", $"---");
+        double[] reads = [.. Timed.ProcessorRounds(Rounds, [.. Sizes.Select(vans => (Action)(() => BigPlan.Read(temp.At($"{vans}"))))]).Select(Timed.Median)];
+        double[] splits = [.. Timed.ProcessorRounds(Rounds, [.. Sizes.Select(vans => (Action)(() => EveningBench.Split(temp.At($"{vans}"))))]).Select(Timed.Median)];
+        double[] rows = [.. Sizes.Select(vans => (double)Directory.EnumerateFiles(temp.At($"{vans}"), "*.csv").Where(f => !f.EndsWith("-out.csv", StringComparison.Ordinal)).Sum(f => File.ReadLines(f).Count()))];
+
+        Told.Row($"vans", $"plan, of 50 vans'", $"whole, of 50 vans'", $"allocated by the plan, of 50 vans'", $"read, of 50 vans'", $"bare split, of 50 vans'", $"rows, of 50 vans'");
+        Told.Row($"---", $"---", $"---", $"---", $"---", $"---", $"---");
         for (var i = 0; i < Sizes.Length; i++)
         {
-            Told.Row($"{Sizes[i]}", $"{plans[i] / plans[0]:0.00}", $"{wholes[i] / wholes[0]:0.00}", $"{memory[i] / memory[0]:0.00}");
+            Told.Row($"{Sizes[i]}", $"{plans[i] / plans[0]:0.00}", $"{wholes[i] / wholes[0]:0.00}", $"{memory[i] / memory[0]:0.00}", $"{reads[i] / reads[0]:0.00}", $"{splits[i] / splits[0]:0.00}", $"{rows[i] / rows[0]:0.00}");
         }
 
-        Told.Line($"exponent of the vans: plan {Exponent(plans):0.00}, whole {Exponent(wholes):0.00}, allocated {Exponent(memory):0.00} (1 is proportional)");
+        Told.Line($"exponent of the vans: plan {Exponent(plans):0.00}, whole {Exponent(wholes):0.00}, allocated {Exponent(memory):0.00}, read {Exponent(reads):0.00}, bare split {Exponent(splits):0.00}, rows {Exponent(rows):0.00} (1 is proportional)");
         Cut(depots[2]);
         foreach (var depot in depots)
         {

@@ -45,7 +45,8 @@ public sealed class ProgressTests
     [Theory]
     [InlineData(80, "a b·c")]
     [InlineData(4, "a b")]
-    [InlineData(0, "")]
+    [InlineData(1, "")]
+    [InlineData(0, "a b·c")]    // it does not say how wide it is
     public void The_line_fits_the_terminal_and_steers_nothing(int columns, string shown)
     {
         var (clock, terminal) = (new StepClock(), new StringWriter());
