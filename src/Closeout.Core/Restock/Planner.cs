@@ -7,35 +7,19 @@ namespace Closeout.Restock;
 internal sealed class Planner
 {
     private readonly Depot depot;
-    private readonly VisitHistory history;
-    private readonly BookingsKept kept;
-    private readonly WorkingDays working;
-    private readonly Suppliers suppliers;
-    private readonly VanInPlan[] vans;
-    private readonly List<Code<VisitKind>> added;
-    private readonly List<Code<VisitKind>> kinds;
-    private readonly List<(int Kind, int Visits)[]> groups = [];
+    private readonly PlanBasis basis;
     private readonly Dictionary<Code<Item>, UnitsAboard> aboard = [];
-    private readonly Dictionary<(Code<Van>, Code<Item>), VanLimit> limits;
     private readonly Dictionary<(Code<Van>, Code<Item>), PayloadCut> cuts = [];
 
-    public Planner(Depot depot, DateOnly date)
+    /// <param name="before">The planner of an earlier plan, whose basis is taken over where nothing of it changed; null: none.</param>
+    public Planner(Depot depot, DateOnly date, Planner? before = null)
     {
-        (this.depot, Date) = (depot, date);
-        history = VisitHistory.Of(depot);
-        kept = BookingsKept.Of(depot);
-        (working, suppliers) = (WorkingDays.Of(depot), Suppliers.Of(depot));
-        limits = depot.Setup.Limits.ToDictionary(l => (l.Van, l.Item));
-        var booked = depot.Planning.Bookings.Where(b => b.Date == date && b.Visits > 0).ToLookup(b => b.Van);
-        added = booked.Count == 0 ? [] : [.. kept.Kinds.Where(k => kept.Of(k).Added > 0)];
-        kinds = [.. booked.SelectMany(b => b).Select(b => b.Kind).Concat(added).Distinct().Order()];
-        var changes = depot.Planning.Overrides.Where(o => o.Change.Date == date).ToLookup(o => o.Change.Van);
-        vans = [.. depot.Setup.Vans.Select(v => new VanInPlan(v, Group(booked[v.Code]), !depot.IsDone(v.Code), [.. changes[v.Code]]))];
+        (this.depot, Date, basis) = (depot, date, PlanBasis.Of(depot, date, before?.basis));
         var bays = depot.Setup.Vans.Index().ToDictionary(v => v.Item.Code, v => v.Index);
         foreach (var balance in depot.Stock.Ledger.Balances.Where(b => b.Place.Van != default && bays.ContainsKey(b.Place.Van)))
         {
             if (!aboard.TryGetValue(balance.Item, out var there))
-                aboard[balance.Item] = there = new(new int[vans.Length], new int[vans.Length]);
+                aboard[balance.Item] = there = new(new int[basis.Vans.Length], new int[basis.Vans.Length]);
 
             var van = bays[balance.Place.Van];
             there.Units[van] += balance.Units;
@@ -46,14 +30,26 @@ internal sealed class Planner
     /// <summary>Units of an item in each van, by its number in bay order: all of them, and those in sealed cartons.</summary>
     internal sealed record UnitsAboard(int[] Units, int[] Sealed);
 
-    /// <param name="Group">Which of the different bookings it has.</param>
-    private sealed record VanInPlan(Van Van, int Group, bool Provisional, IReadOnlyList<Standing> Changes);
-
     public DateOnly Date { get; }
 
-    public PlanSources Sources => new(history, kept, working, suppliers);
+    public PlanSources Sources => basis.Sources;
 
-    public IReadOnlyList<Item> Unknown => history.Unknown(depot);
+    public IReadOnlyList<Item> Unknown => Sources.History.Unknown(depot);
+
+    /// <summary>Whether an item's plan is what it was in an earlier one: nothing of what it rests on changed, nor of its stock.</summary>
+    public bool IsAsBefore(Planner before, Item item)
+    {
+        if (basis != before.basis || new[] { Place.Shelf, Place.Bin }.Any(p =>
+            depot.Stock.Ledger.Units(p, item.Code) != before.depot.Stock.Ledger.Units(p, item.Code)))
+        {
+            return false;
+        }
+
+        var (now, then) = (Aboard(item.Code), before.Aboard(item.Code));
+        return now is null || then is null
+            ? now == then
+            : now.Units.AsSpan().SequenceEqual(then.Units) && now.Sealed.AsSpan().SequenceEqual(then.Sealed);
+    }
 
     /// <summary>Proposals to move stock of an item that is short. What was loaded tonight stays where it is.</summary>
     public IEnumerable<MoveProposal> Moves(ShelfLine shelf)
@@ -105,25 +101,25 @@ internal sealed class Planner
     /// <summary>What each van lacks of the item, in bay order, before anything is shared out.</summary>
     public IEnumerable<RestockLine> Wants(Item item)
     {
-        var uses = kinds.Select(k => history.UseOf(k, item.Code)).ToArray();
+        var uses = basis.Kinds.Select(k => Sources.History.UseOf(k, item.Code)).ToArray();
         var service = depot.Setup.Depot.Service(item.Priority);
-        var demands = groups.Select(g => DemandOf(g, uses, service)).ToArray();
+        var demands = basis.Groups.Select(g => DemandOf(g, uses, service)).ToArray();
         var there = aboard.GetValueOrDefault(item.Code);
-        for (var v = 0; v < vans.Length; v++)
-            yield return Want(vans[v], item, demands[vans[v].Group], there?.Units[v] ?? 0);
+        for (var v = 0; v < basis.Vans.Length; v++)
+            yield return Want(basis.Vans[v], item, demands[basis.Vans[v].Group], there?.Units[v] ?? 0);
     }
 
     private (BookedDemand Booked, Demand Demand, int Q) DemandOf((int Kind, int Visits)[] group, VisitUse[] uses, double service)
     {
         var booked = BookedDemand.Of(
-            [.. group.Select(b => new BookedVisits(kinds[b.Kind], b.Visits, uses[b.Kind], kept.Of(kinds[b.Kind])))]);
+            [.. group.Select(b => new BookedVisits(basis.Kinds[b.Kind], b.Visits, uses[b.Kind], Sources.Kept.Of(basis.Kinds[b.Kind])))]);
         var demand = booked.Mean > 0 ? new Demand(booked.Mean, booked.Variance) : Demand.Nothing;
         return (booked, demand, demand.Quantile(service));
     }
 
-    private RestockLine Want(VanInPlan van, Item item, (BookedDemand Booked, Demand Demand, int Q) demand, int aboardNow)
+    private RestockLine Want(PlanBasis.VanInPlan van, Item item, (BookedDemand Booked, Demand Demand, int Q) demand, int aboardNow)
     {
-        var (low, high) = limits.Count > 0 && limits.TryGetValue((van.Van.Code, item.Code), out var own)
+        var (low, high) = basis.Limits.Count > 0 && basis.Limits.TryGetValue((van.Van.Code, item.Code), out var own)
             ? (own.Low, own.High)
             : (item.Low, item.High);
         IReadOnlyList<Standing> changes = van.Changes.Count == 0
@@ -143,24 +139,9 @@ internal sealed class Planner
         var (cartonsLeft, binLeft) = (cartons - sealedOut - opened, bin + opened * c - looseOut);
         var onOrder = depot.Stock.Orders.Where(o => o.Item == item.Code).Sum(o => o.Cartons) * c;
         var (use, supplier, service) =
-            (working.UseOf(item.Code), suppliers.Of(item.Supplier), depot.Setup.Depot.OrderingService(item.Priority));
+            (Sources.Working.UseOf(item.Code), Sources.Suppliers.Of(item.Supplier), depot.Setup.Depot.OrderingService(item.Priority));
         var order = Reorder.Of(item, use, service, (long)cartonsLeft * c + binLeft, onOrder, supplier);
         return new(item, cartons, bin, sealedOut, opened, looseOut, cartonsLeft, binLeft, lines.Sum(l => l.Short), onOrder, order);
-    }
-
-    /// <summary>
-    /// The number of a van's bookings among the different ones. A van that has any may also meet visits that nobody booked.
-    /// </summary>
-    private int Group(IEnumerable<Booking> bookings)
-    {
-        var visits = bookings.ToLookup(b => b.Kind, b => b.Visits);
-        var own = visits.Select(g => g.Key).Concat(visits.Count > 0 ? added : []).Distinct()
-            .Select(kind => (Kind: kinds.IndexOf(kind), Visits: visits[kind].Sum())).OrderBy(b => b.Kind).ToArray();
-        var at = groups.FindIndex(g => g.AsSpan().SequenceEqual(own));
-        if (at < 0)
-            groups.Add(own);
-
-        return at < 0 ? groups.Count - 1 : at;
     }
 
     /// <summary>Whether a lead's change took the need away: it stays in sight, to be understood and withdrawn.</summary>

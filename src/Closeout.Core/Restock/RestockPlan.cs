@@ -16,12 +16,18 @@ public sealed record RestockPlan(
     DateOnly Date, IReadOnlyList<RestockLine> Lines, IReadOnlyList<ShelfLine> Shelf, IReadOnlyList<VanWeight> Weights,
     IReadOnlyList<MoveProposal> Moves, IReadOnlyList<Item> Unknown, PlanSources Learned)
 {
+    /// <summary>What it was made with, for the next plan.</summary>
+    private WeighedPlan? Made { get; init; }
+
     /// <summary>The plan for the next day with a booking.</summary>
-    public static RestockPlan For(Depot depot)
+    /// <param name="before">
+    /// A plan of the same evening: of items of which nothing changed since it is taken over, with the same numbers. Null: none.
+    /// </param>
+    public static RestockPlan For(Depot depot, RestockPlan? before = null)
     {
         var date = Tomorrow(depot);
-        var plan = new WeighedPlan(depot, date);
-        return new(date, [.. plan.Lines], [.. plan.Shelf], [.. plan.Weights], [.. plan.Moves], plan.Unknown, plan.Sources);
+        var plan = new WeighedPlan(depot, date, before?.Made);
+        return new(date, [.. plan.Lines], [.. plan.Shelf], [.. plan.Weights], [.. plan.Moves], plan.Unknown, plan.Sources) { Made = plan };
     }
 
     /// <summary>The van's stock against its payload.</summary>

@@ -20,11 +20,20 @@ internal sealed class WeighedPlan
     /// <summary>By van: the most important priority of which it gave up units; 0: it gave up none.</summary>
     private readonly int[] gaveUp;
 
-    public WeighedPlan(Depot depot, DateOnly date)
+    /// <summary>By item, before anything was cut.</summary>
+    private readonly (IReadOnlyList<RestockLine> Lines, ShelfLine Shelf)[] uncut;
+
+    /// <param name="before">An earlier plan: of items of which nothing changed since it is taken over. Null: none.</param>
+    public WeighedPlan(Depot depot, DateOnly date, WeighedPlan? before = null)
     {
-        (this.depot, planner) = (depot, new(depot, date));
+        (this.depot, planner) = (depot, new(depot, date, before?.planner));
         items = [.. depot.Setup.ItemsByCode];
-        planned = [.. items.Select(planner.Plan)];
+        uncut =
+        [
+            .. items.Select((item, i) =>
+                before is not null && planner.IsAsBefore(before.planner, item) ? before.uncut[i] : planner.Plan(item)),
+        ];
+        planned = [.. uncut];
         scales = new(depot, items, planner);
         (uncutLb, gaveUp) = (new double?[depot.Setup.Vans.Count], new int[depot.Setup.Vans.Count]);
         Weigh();

@@ -12,7 +12,7 @@ public sealed class Desk(Book book, TimeProvider clock)
     public Depot Depot => book.Depot;
 
     /// <summary>The depot and what is worked out of it: made once for each entry.</summary>
-    public Tonight Tonight => tonight is { } known && ReferenceEquals(known.Depot, book.Depot) ? known : tonight = new(book.Depot);
+    public Tonight Tonight => tonight is { } known && ReferenceEquals(known.Depot, book.Depot) ? known : tonight = new(book.Depot, tonight);
 
     /// <summary>Tomorrow's plan on the depot as it stands.</summary>
     public RestockPlan Plan => Tonight.Plan;

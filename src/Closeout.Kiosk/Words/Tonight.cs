@@ -4,8 +4,10 @@ using Closeout.Vans;
 namespace Closeout.Words;
 
 /// <summary>The depot as it stands, and what is worked out of it, each once: a new one for each entry.</summary>
-public sealed class Tonight(Depot depot)
+/// <param name="before">As it was before the last entries: what they did not touch is not worked out anew. Null: nothing is known.</param>
+public sealed class Tonight(Depot depot, Tonight? before = null)
 {
+    private readonly RestockPlan? earlier = before?.plan ?? before?.earlier;
     private RestockPlan? plan;
     private (Func<string, string?>? Spoken, IReadOnlyList<VanState> Vans)? vans;
     private (Func<string, string?>? Spoken, IReadOnlyList<(string Word, string Sentence)> Totals)? totals;
@@ -13,7 +15,7 @@ public sealed class Tonight(Depot depot)
     public Depot Depot => depot;
 
     /// <summary>Tomorrow's plan.</summary>
-    public RestockPlan Plan => plan ??= RestockPlan.For(depot);
+    public RestockPlan Plan => plan ??= RestockPlan.For(depot, earlier);
 
     /// <summary>All vans on the bay wall, in bay order.</summary>
     public IReadOnlyList<VanState> Vans =>

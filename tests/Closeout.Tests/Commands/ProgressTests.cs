@@ -110,7 +110,7 @@ public sealed class ProgressTests
         var said = Spoken.By(() => RehearseCommand.Run(Repository.SampleDay, temp["out"], null, null, final: false, new(new StepClock(1), terminal, () => 120)));
 
         said.Code.Should().Be(0);
-        terminal.ToString().Should().Contain("Playing the evening: answer 1 of ").And.Contain("Writing kit.csv, file 10 of 10.").And.EndWith(Clear);
+        terminal.ToString().Should().Contain("Playing the evening: answer 1 of ").And.Contain("Writing moves.csv, file 11 of 11.").And.EndWith(Clear);
         said.Err.Should().BeEmpty();
         Regex.Count(said.Out, "\u001b").Should().Be(0);
     }

@@ -23,7 +23,7 @@ public sealed class NoPinInClear
         using var outside = new TempFolder();
         kiosk.Press("{F9}{Down}{Down}{Down}c").TypePin("T07").Press($"{Own}{{Enter}}{Own}{{Enter}}{{Escape}}{{F9}}{{Down}}{{Down}}{{Down}}{{Down}}{{Down}}{{Down}}iL1{{Enter}}").TypePin("L1");
         var issued = ((IssuedScreen)kiosk.Session.Model.Screen).Pin;
-        kiosk.Press("{Enter}{Escape}{F5}CO-10Y{Enter}1{Enter}T09{Enter}975311{Enter}").Clock.Pass(30);
+        kiosk.Press("{Enter}{Escape}{F5}CO-10Y{Enter}1{Enter}{Enter}T09{Enter}975311{Enter}").Clock.Pass(30);
         kiosk.TypePin("T09").Press("{Escape}");
         new Rehearsal(kiosk.Session.Desk, new Attachments(kiosk.Folder)).Play(SampleDay.Answers.Where(a => a.Van.Text is "B1" or "B2")).Should().BeEmpty();
         new Archive(kiosk.Folder).CatchUp();
