@@ -1,6 +1,6 @@
 namespace Closeout.Restock;
 
-/// <summary>What a plan rests on beside the stock: history, bookings, promises. It is worked out once for as long as it stays as it is.</summary>
+/// <summary>What a plan rests on beside the stock: history, bookings, promises. Worked out once, as long as it stays as it is.</summary>
 internal sealed class PlanBasis
 {
     private readonly DateOnly date;

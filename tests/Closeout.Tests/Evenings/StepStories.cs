@@ -105,6 +105,6 @@ public sealed class StepStories
         evening.Rows("mileage").Should().BeEmpty();
         evening.Rows("restock").Should().NotBeEmpty().And.OnlyContain(r => r.EndsWith(",yes", StringComparison.Ordinal));
         evening.Left.Should().Equal(
-            "book", "cardboard.csv", "incidents.csv", "kit.csv", "mileage-log.csv", "mileage.csv", "morning", "recycling-weeks.csv", "restock.csv", "shelf.csv", "wall.csv", "waste.csv");
+            "book", "cardboard.csv", "incidents.csv", "kit.csv", "mileage-log.csv", "mileage.csv", "morning", "moves.csv", "recycling-weeks.csv", "restock.csv", "shelf.csv", "wall.csv", "waste.csv");
     }
 }
