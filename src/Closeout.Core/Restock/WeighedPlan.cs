@@ -13,6 +13,7 @@ internal sealed class WeighedPlan
     private readonly Item[] items;
     private readonly (IReadOnlyList<RestockLine> Lines, ShelfLine Shelf)[] planned;
     private readonly Scales scales;
+    private readonly IReadOnlyList<MoveProposal>?[] moves;
 
     /// <summary>By van: what it weighed with all that was planned, when it was first too heavy; null: it never was.</summary>
     private readonly double?[] uncutLb;
@@ -43,6 +44,14 @@ internal sealed class WeighedPlan
             Weigh();
         }
         while (Replan(CutBack()));
+
+        // Where neither plan cut anything, what was proposed then is proposed now.
+        moves =
+        [
+            .. planned.Select((p, i) => i < before?.planned.Length && ReferenceEquals(p.Shelf, before.planned[i].Shelf)
+                ? before.moves[i]
+                : null),
+        ];
     }
 
     /// <summary>What each van lacks of the item within its payload, in bay order, before anything is shared out.</summary>
@@ -55,7 +64,7 @@ internal sealed class WeighedPlan
     public IEnumerable<ShelfLine> Shelf => planned.Select(p => p.Shelf);
 
     /// <summary>In item order.</summary>
-    public IEnumerable<MoveProposal> Moves => planned.SelectMany(p => planner.Moves(p.Shelf));
+    public IEnumerable<MoveProposal> Moves => planned.SelectMany((p, i) => moves[i] ??= [.. planner.Moves(p.Shelf)]);
 
     public IReadOnlyList<Item> Unknown => planner.Unknown;
 
